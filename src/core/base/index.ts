@@ -1,0 +1,13 @@
+export {
+  accept,
+  Bug,
+  type Checked,
+  type Fault,
+  type Finding,
+  faultSentence,
+  refuse,
+  type Weight,
+} from './checked.ts';
+export { type Box, distanceBetween, type Frame, type Point, point } from './frame.ts';
+export { seededNormal, seededRandom } from './random.ts';
+export { DRAFT_MM, SETTLED, TANGENT_RAD, WELD_MM, WRITE_MM } from './tolerance.ts';

@@ -1,0 +1,2 @@
+export type { Chain, Vertex } from './chain.ts';
+export type { HalfOutline } from './halfOutline.ts';

@@ -1,0 +1,32 @@
+import type { HalfOutline } from '../curve/index.ts';
+import type { Quantity } from '../quantity/index.ts';
+import type { ValueName } from './values.ts';
+
+export type Family = 'violin' | 'viola' | 'cello';
+
+/** How far an outline taken from a photograph may be trusted, and what was restored in it. */
+export interface TracedOutline {
+  readonly kind: 'traced';
+  readonly half: HalfOutline;
+  readonly fitRmsMm: number;
+  readonly fitMaxMm: number;
+  readonly plusMinusMm: number;
+}
+
+/** The outline is solved from the values each time; the same values give the same outline. */
+export interface DraftedOutline {
+  readonly kind: 'drafted';
+}
+
+/**
+ * The one document a maker saves. `values` holds an entry for every name of VALUES that is not optional,
+ * each with its origin, so that a design means the same when the tables of the trade are revised.
+ */
+export interface Design {
+  readonly format: 'garland-design';
+  readonly version: 1;
+  readonly name: string;
+  readonly family: Family;
+  readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
+  readonly outline: TracedOutline | DraftedOutline;
+}

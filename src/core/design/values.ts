@@ -1,0 +1,77 @@
+import type { Unit } from '../quantity/index.ts';
+
+/**
+ * Every number a maker may give, by the name it has in MEASUREMENTS.json, in a design and in the register.
+ * `optional` ones are used only when given; all others are filled from the family's habits, with origin.
+ */
+export const VALUES = {
+  bodyLength: { unit: 'mm', says: 'length of the body without the button, straight' },
+  upperBout: { unit: 'mm', says: 'widest place of the upper bout' },
+  waist: { unit: 'mm', says: 'narrowest place between the corners' },
+  lowerBout: { unit: 'mm', says: 'widest place of the lower bout' },
+  upperBoutStation: {
+    unit: 'mm',
+    optional: true,
+    says: 'height of the widest upper bout above the lower end',
+  },
+  waistStation: { unit: 'mm', optional: true, says: 'height of the narrowest waist above the lower end' },
+  lowerBoutStation: {
+    unit: 'mm',
+    optional: true,
+    says: 'height of the widest lower bout above the lower end',
+  },
+  upperCornerStation: { unit: 'mm', optional: true, says: 'height of the upper corners above the lower end' },
+  lowerCornerStation: { unit: 'mm', optional: true, says: 'height of the lower corners above the lower end' },
+  upperCorners: { unit: 'mm', optional: true, says: 'width over the upper corners, tip to tip' },
+  lowerCorners: { unit: 'mm', optional: true, says: 'width over the lower corners, tip to tip' },
+  upperCornerEnd: { unit: 'mm', says: 'width of the upper corner end' },
+  lowerCornerEnd: { unit: 'mm', says: 'width of the lower corner end' },
+  stop: { unit: 'mm', says: 'body stop: upper end of the top to the bridge line' },
+  neckStop: { unit: 'mm', says: 'nut to the upper edge of the top' },
+
+  overhang: { unit: 'mm', says: 'edge of the plate beyond the ribs, along the bouts' },
+  cornerOverhang: { unit: 'mm', says: 'corner end of the plate beyond the rib corner' },
+  ribThickness: { unit: 'mm', says: 'thickness of the ribs' },
+  ribHeightNeck: { unit: 'mm', says: 'height of the ribs at the neck' },
+  ribHeightTail: { unit: 'mm', says: 'height of the ribs at the lower end' },
+  liningThickness: { unit: 'mm', says: 'thickness of the linings' },
+  liningWidth: { unit: 'mm', says: 'height of the linings' },
+  upperBlockWidth: { unit: 'mm', says: 'width of the upper block' },
+  upperBlockDepth: { unit: 'mm', says: 'depth of the upper block' },
+  lowerBlockWidth: { unit: 'mm', says: 'width of the lower block' },
+  lowerBlockDepth: { unit: 'mm', says: 'depth of the lower block' },
+  lowerCornerBlockAlongWaist: { unit: 'mm', says: 'reach of the lower corner block along the waist side' },
+  lowerCornerBlockAlongBout: { unit: 'mm', says: 'reach of the lower corner block along the bout side' },
+  upperCornerBlockAlongWaist: { unit: 'mm', says: 'reach of the upper corner block along the waist side' },
+  upperCornerBlockAlongBout: { unit: 'mm', says: 'reach of the upper corner block along the bout side' },
+  formThickness: { unit: 'mm', says: 'thickness of the inner form' },
+  clampHoleDiameter: { unit: 'mm', says: 'diameter of the clamp holes in the form' },
+  clampHoleWall: { unit: 'mm', says: 'wood between a clamp hole and the edge of the form' },
+  clampHolePitch: { unit: 'mm', says: 'wished distance between clamp holes' },
+  pinDiameter: { unit: 'mm', says: 'diameter of the pin holes on the centre line' },
+  pinFromEnd: { unit: 'mm', says: 'pin holes from the ends of the body' },
+
+  purflingToEdge: { unit: 'mm', says: 'edge of the plate to the outer line of the purfling' },
+  purflingWidth: { unit: 'mm', says: 'width of the purfling' },
+  edgeHeightBack: { unit: 'mm', says: 'thickness of the edge of the back' },
+  edgeHeightTop: { unit: 'mm', says: 'thickness of the edge of the top' },
+  archHeightBack: { unit: 'mm', says: 'height of the back over its gluing face at the crest' },
+  archHeightTop: { unit: 'mm', says: 'height of the top over its gluing face at the crest' },
+  scoopDepthBack: { unit: 'mm', says: 'edge crest down to the channel, back' },
+  scoopDepthTop: { unit: 'mm', says: 'edge crest down to the channel, top' },
+  edgeCrestInset: { unit: 'mm', says: 'edge of the plate to the crest of the edge' },
+  edgeLand: { unit: 'mm', says: 'flat edge left while arching, before the channel is cut' },
+  channelAtBouts: { unit: 'mm', says: 'edge of the plate to the lowest line of the channel, bouts and ends' },
+  channelAtWaist: { unit: 'mm', says: 'edge of the plate to the lowest line of the channel, waist' },
+  channelAtCorners: { unit: 'mm', says: 'edge of the plate to the lowest line of the channel, corners' },
+  channelCornerRounding: { unit: 'mm', says: 'radius that rounds the channel line inside the corners' },
+  longArchFillet: { unit: 'mm', says: 'radius that brings the long arch level into the channel' },
+  fullnessUpperBout: { unit: 'ratio', says: 'fullness of the cross arch at the upper bout (0 = cycloid)' },
+  fullnessUpperCorner: { unit: 'ratio', says: 'fullness of the cross arch at the upper corners' },
+  fullnessWaist: { unit: 'ratio', says: 'fullness of the cross arch at the waist' },
+  fullnessLowerCorner: { unit: 'ratio', says: 'fullness of the cross arch at the lower corners' },
+  fullnessLowerBout: { unit: 'ratio', says: 'fullness of the cross arch at the lower bout' },
+  gaugeThickness: { unit: 'mm', says: 'thickness of the stuff that gauges are cut from' },
+} as const satisfies Record<string, { unit: Unit; optional?: boolean; says: string }>;
+
+export type ValueName = keyof typeof VALUES;

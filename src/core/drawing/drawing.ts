@@ -1,0 +1,44 @@
+import type { Point } from '../base/index.ts';
+import type { Chain } from '../curve/index.ts';
+
+/** What a line is for. `draw` is reference only: no tool follows it. */
+export type Meaning = 'cut' | 'cut-inside' | 'score' | 'draw';
+
+export interface DrawnLine {
+  readonly meaning: Meaning;
+  readonly chain: Chain<'drawing'>;
+  /** Long-dash-dot, for centre lines; tools ignore it. */
+  readonly centreLine?: boolean;
+}
+
+/** Lettering, cut or printed in strokes. `at` is the left end, middle or right end of its base line. */
+export interface Lettering {
+  readonly text: string;
+  readonly at: Point<'drawing'>;
+  readonly heightMm: number;
+  readonly turnRad: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/**
+ * One piece to make, at true size: a template, gauge or form. Lines of meaning `cut` are its outer edges
+ * (closed, anticlockwise), `cut-inside` its holes (closed, clockwise); nothing is drawn twice.
+ */
+export interface Drawing {
+  /** File-safe and unique in a pack: lower case letters, digits and hyphens. */
+  readonly name: string;
+  /** What a maker calls it, as it stands on the sheet. */
+  readonly title: string;
+  /** The family of pieces it belongs to. */
+  readonly part: 'form' | 'outline' | 'blocks' | 'arching' | 'sheet' | 'ribs';
+  readonly lines: readonly DrawnLine[];
+  readonly lettering: readonly Lettering[];
+  /** Sentences for the sheet's margin, not for the piece. */
+  readonly notes: readonly string[];
+  /** How many to make. */
+  readonly count: number;
+  /** Whether the piece is cut by laser or router from the files (a form by router too), or only printed. */
+  readonly routes: readonly ('print' | 'laser' | 'router')[];
+  /** Millimetres that the finished piece must measure, checked on what is written. */
+  readonly checks: readonly { readonly name: string; readonly valueMm: number }[];
+}

@@ -1,0 +1,1 @@
+export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';

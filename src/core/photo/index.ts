@@ -1,0 +1,1 @@
+export type { Picture } from './picture.ts';

@@ -1,0 +1,1 @@
+export type { Origin, Quantity, RegisterEntry, Unit } from './quantity.ts';

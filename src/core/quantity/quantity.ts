@@ -1,0 +1,23 @@
+/** Where a number comes from. Every number in a design says. */
+export type Origin =
+  | { readonly kind: 'measured'; readonly from: string }
+  | { readonly kind: 'published'; readonly source: string }
+  | { readonly kind: 'common-practice'; readonly note?: string }
+  | { readonly kind: 'from-memory'; readonly note?: string }
+  | { readonly kind: 'chosen'; readonly why?: string }
+  | { readonly kind: 'derived'; readonly from: readonly string[]; readonly how?: string };
+
+export type Unit = 'mm' | 'deg' | 'ratio' | 'mm²' | 'mm³' | 'count' | 'N' | 'g';
+
+/** A number with its unit and where it came from; `plusMinus` is its half interval at k = 2, in the same unit. */
+export interface Quantity {
+  readonly value: number;
+  readonly unit: Unit;
+  readonly origin: Origin;
+  readonly plusMinus?: number;
+}
+
+/** One line of the register: a named quantity. Derived ones name, in their origin, what they depend on. */
+export interface RegisterEntry extends Quantity {
+  readonly name: string;
+}
