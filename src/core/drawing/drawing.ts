@@ -33,6 +33,8 @@ export interface Drawing {
   readonly part: 'form' | 'outline' | 'blocks' | 'arching' | 'sheet' | 'ribs';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
+  /** Closed areas filled with black: only on the calibration sheet. */
+  readonly filled?: readonly Chain<'drawing'>[];
   /** Sentences for the sheet's margin, not for the piece. */
   readonly notes: readonly string[];
   /** How many to make. */
