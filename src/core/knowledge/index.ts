@@ -1,0 +1,1 @@
+export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
