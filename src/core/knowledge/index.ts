@@ -1,1 +1,14 @@
+export { FAMILIES, type Family } from './family.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
+export {
+  familyRanges,
+  LENGTH_LIMITS,
+  type LengthLimits,
+  NECK_TO_STOP,
+  PROPORTIONS,
+  type Range,
+  rangeFor,
+} from './ranges.ts';
+export { lengthOf, type Size, valueAtLength } from './size.ts';
+export { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
+export { citation, SOURCES, type Source, type SourceName } from './sources.ts';

@@ -1,0 +1,73 @@
+/** A place outside this house that a figure was read in. */
+export interface Source {
+  readonly author: string;
+  readonly title: string;
+  readonly year: string;
+  readonly note?: string;
+}
+
+/** Every source that a preset or a range names; a test finds each citation in use here. */
+export const SOURCES = {
+  violinAverages: {
+    author: 'author not named',
+    title: 'Average violin measurements',
+    year: 'no year given',
+    note: 'published table, columns 1/4, 1/2, 3/4, 7/8 and 4/4',
+  },
+  bodyStop: {
+    author: 'two makers, not named here',
+    title: 'Body stop of the full-size violin',
+    year: 'no year given; 2021',
+    note: 'two published statements of 195 mm',
+  },
+  violaTable: {
+    author: 'author not named',
+    title: 'The viola: small, medium and large',
+    year: 'no year given',
+    note: 'published table; obvious slips of unit left aside',
+  },
+  violinForm: {
+    author: 'author not named',
+    title: 'The inner mould',
+    year: 'no year given',
+    note: 'published working notes: pins about 80 mm from the ends, 26 mm of block along the waist',
+  },
+  celloSizes: {
+    author: 'author not named',
+    title: 'Sizes of the cello',
+    year: 'no year given',
+    note: 'published article: body 755, bouts 340 and 440',
+  },
+  celloStop: {
+    author: 'three published statements',
+    title: 'Stop and neck of the cello, 10 : 7',
+    year: 'no year given',
+    note: 'body stop 400, neck 279 to 280',
+  },
+  celloArch: {
+    author: 'two published building reports',
+    title: 'Arch heights of a cello',
+    year: '2015 and no year given',
+    note: 'back 24 to 25, top 27 to 28, edge included',
+  },
+  celloEdges: {
+    author: 'one published building report',
+    title: 'Edges and purfling of a cello',
+    year: 'no year given',
+    note: 'edges 5.2 and 5.6, purfling 5 from the edge, ribs 1.4; one maker only',
+  },
+  violinNorm: {
+    author: 'P. Kass',
+    title: 'Article on sizes of violins and violas',
+    year: '2023',
+    note: 'violin bodies 355 ± 5 mm, violas 16 to 16.5 in',
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceName = keyof typeof SOURCES;
+
+/** The source as one phrase for an origin: author, title, year. */
+export function citation(name: SourceName): string {
+  const { author, title, year } = SOURCES[name];
+  return `“${title}” (${author}, ${year})`;
+}
