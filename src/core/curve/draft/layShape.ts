@@ -1,0 +1,84 @@
+import type { Point } from '../../base/index.ts';
+import type { Chain, Vertex } from '../chain.ts';
+import type { HalfOutline } from '../halfOutline.ts';
+import {
+  type ArcRun,
+  AT,
+  C_RUN,
+  headingRad,
+  LOWER_RUN,
+  type Numbers,
+  signedRadiusMm,
+  UPPER_RUN,
+  wayAlong,
+  wayOver,
+} from './arcRun.ts';
+
+/** Where the three runs of a shape stand: the lower bout on (0, 0), the upper bout hung from (0, length). */
+export interface LaidShape {
+  readonly lowerTip: Point<'body'>;
+  readonly cStart: Point<'body'>;
+  readonly cEnd: Point<'body'>;
+  readonly upperTip: Point<'body'>;
+}
+
+/** Lays the bouts from the ends and the waist from the lower corner; nothing makes the waist meet the upper corner. */
+export function layShape(u: Numbers, lengthMm: number, lowerCornerEndMm: number): LaidShape {
+  const lowerTip = wayOver(LOWER_RUN, u);
+  const lean = u[AT.lowerEndHeading];
+  const cStart = {
+    x: lowerTip.x + lowerCornerEndMm * Math.cos(lean),
+    y: lowerTip.y + lowerCornerEndMm * Math.sin(lean),
+  };
+  const over = wayOver(C_RUN, u);
+  const down = wayOver(UPPER_RUN, u);
+  return {
+    lowerTip,
+    cStart,
+    cEnd: { x: cStart.x + over.x, y: cStart.y + over.y },
+    upperTip: { x: down.x, y: lengthMm - down.y },
+  };
+}
+
+/** The half outline of a laid shape: its corner ends join whatever stands at the corners. */
+export function halfOfShape(u: Numbers, lengthMm: number, laid: LaidShape): HalfOutline {
+  return {
+    lowerBout: chainOf(LOWER_RUN, u, { x: 0, y: 0 }),
+    cBout: chainOf(C_RUN, u, laid.cStart),
+    upperBout: turnedOver(chainOf(UPPER_RUN, u, { x: 0, y: 0 }), lengthMm),
+  };
+}
+
+function chainOf(run: ArcRun, u: Numbers, start: Point<'body'>): Chain<'body'> {
+  const arcs = run.turns.length;
+  const vertices: Vertex<'body'>[] = [];
+  for (let i = 0; i <= arcs; i += 1) {
+    const way = i === 0 ? { x: 0, y: 0 } : wayAlong(run, u, i - 1, headingRad(run.headings[i], u));
+    const sweep = i === arcs ? 0 : headingRad(run.headings[i + 1], u) - headingRad(run.headings[i], u);
+    vertices.push({ x: start.x + way.x, y: start.y + way.y, bulge: Math.tan(sweep / 4) });
+  }
+  return { closed: false, vertices };
+}
+
+/** The same curve seen upside down and run the other way: both turn the sense of an arc, so bulges stay. */
+function turnedOver(chain: Chain<'body'>, lengthMm: number): Chain<'body'> {
+  const last = chain.vertices.length - 1;
+  return {
+    closed: false,
+    vertices: chain.vertices.map((_, i) => {
+      const from = chain.vertices[last - i];
+      return { x: from.x, y: lengthMm - from.y, bulge: i === last ? 0 : chain.vertices[last - i - 1].bulge };
+    }),
+  };
+}
+
+/** The widest or narrowest place of a run: where it heads straight up, on the arc `arc`. */
+export function uprightPlace(run: ArcRun, u: Numbers, arc: number): Point<'body'> {
+  return wayAlong(run, u, arc, Math.PI / 2);
+}
+
+/** Length of the arc `arc` of a run, mm. */
+export function arcLengthMm(run: ArcRun, u: Numbers, arc: number): number {
+  const sweep = headingRad(run.headings[arc + 1], u) - headingRad(run.headings[arc], u);
+  return Math.abs(signedRadiusMm(run, u, arc) * sweep);
+}

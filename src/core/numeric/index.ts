@@ -1,0 +1,16 @@
+export {
+  addScaled,
+  backwardSolve,
+  dot,
+  forwardSolve,
+  lowerFactor,
+  type Matrix,
+  solveDefinite,
+  zeroMatrix,
+} from './denseSolve.ts';
+export {
+  type LinearRow,
+  type ProgramOutcome,
+  type QuadraticProgram,
+  solveQuadraticProgram,
+} from './quadraticProgram.ts';
