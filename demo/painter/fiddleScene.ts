@@ -12,7 +12,7 @@ const BENCH = fromBytes(120, 98, 78);
 
 /** The fiddle on its sheet on the bench of the music school, one face up. World origin: the sheet's lower left. */
 export function fiddleScene(face: Face, sheetTone: SheetTone, widthMm: number, heightMm: number): Scene {
-  const turnRad = face === 'top' ? 0.021 : -0.015;
+  const turnRad = -Math.PI / 2 + (face === 'top' ? 0.021 : -0.015);
   const middle = BODY_LENGTH_MM / 2;
   const at: [number, number] = [
     widthMm / 2 + (face === 'top' ? 1.5 : -2.2) + Math.sin(turnRad) * middle,

@@ -1,0 +1,8 @@
+import { type Checked, type Design, readDesign } from '../core/index.ts';
+import { readJson } from '../host/index.ts';
+
+/** The design in a file the maker named. Faults: those of reading it, each naming the place in it. */
+export function readDesignFile(path: string): Checked<Design> {
+  const json = readJson(path);
+  return json.ok ? readDesign(json.value) : json;
+}

@@ -1,0 +1,40 @@
+#!/usr/bin/env node
+import { Command, CommanderError } from 'commander';
+import { Bug, GARLAND_VERSION } from '../core/index.ts';
+import { addCheck } from './commands/check.ts';
+import { addDemo } from './commands/demo.ts';
+import { addDerive } from './commands/derive.ts';
+import { addDraft } from './commands/draft.ts';
+import { addMake } from './commands/make.ts';
+import { addSheet } from './commands/sheet.ts';
+import { addTrace } from './commands/trace.ts';
+
+const program = new Command('garland')
+  .description('From a worn violin, viola or cello to true templates, form and gauges.')
+  .version(GARLAND_VERSION)
+  .exitOverride()
+  .showSuggestionAfterError()
+  .addHelpText(
+    'after',
+    `
+Examples:
+  garland demo                                     the whole job on our own example
+  garland sheet --paper A3 --out sheet.pdf         print it, measure its bars, lay the instrument on it
+  garland trace fiddle.jpg --edge-height 36.5 --known bodyLength=356.5 --out trace.json
+  garland draft trace.json --out fiddle.garland.json
+  garland make fiddle.garland.json --out pack
+
+Exit codes: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write.`,
+  );
+
+for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addCheck]) add(program);
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
+  else if (error instanceof Bug) {
+    process.stderr.write(`Something in Garland itself is wrong, not your input: ${error.message}\n`);
+    process.exitCode = 70;
+  } else throw error;
+}

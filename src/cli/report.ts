@@ -1,0 +1,46 @@
+import { type Fault, type Finding, faultSentence } from '../core/index.ts';
+
+/** How a command ended: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write. */
+export type ExitCode = 0 | 1 | 2 | 3 | 4;
+
+/** Where a command's words go: data to stdout, talk to stderr. */
+export interface Voice {
+  readonly json: boolean;
+  /** Data that other programs may read. */
+  readonly data: (text: string) => void;
+  /** Sentences for the person at the terminal. */
+  readonly say: (text: string) => void;
+}
+
+export function makeVoice(json: boolean): Voice {
+  return {
+    json,
+    data: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
+    say: (text) => (json ? process.stderr : process.stdout).write(`${text}\n`),
+  };
+}
+
+/** Progress goes to stderr, and only when a person can watch it. */
+export function progress(text: string): void {
+  if (process.stderr.isTTY) process.stderr.write(`${text}\n`);
+}
+
+/** One sentence a fault on stderr (and the same as JSON when asked), and the exit code of their kind. */
+export function reportFaults(voice: Voice, faults: readonly Fault[]): ExitCode {
+  if (voice.json) voice.data(JSON.stringify({ faults }, null, 2));
+  for (const fault of faults) process.stderr.write(`${faultSentence(fault)}\n`);
+  return faults.some((fault) => WRITING.has(fault.code)) ? 4 : 3;
+}
+
+const WRITING: ReadonlySet<string> = new Set(['file.unwritable', 'file.exists', 'pack.changed']);
+
+const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;
+
+/** Findings as sentences, the heaviest first; the exit code says whether there were any that ask for a look. */
+export function reportFindings(voice: Voice, findings: readonly Finding[]): ExitCode {
+  const order = ['contradiction', 'caution', 'remark'] as const;
+  for (const weight of order)
+    for (const finding of findings.filter((one) => one.weight === weight))
+      voice.say(`${MARKS[weight]}: ${faultSentence(finding)}`);
+  return findings.some((finding) => finding.weight !== 'remark') ? 1 : 0;
+}
