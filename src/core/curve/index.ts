@@ -1,2 +1,24 @@
 export type { Chain, Vertex } from './chain.ts';
+export { circleChain } from './circleChain.ts';
+export { containsPoint } from './containsPoint.ts';
 export type { HalfOutline } from './halfOutline.ts';
+export { type Crossing, intersections, selfCrossings } from './intersections.ts';
+export { chainThrough, closeChain, joinChains } from './joinChains.ts';
+export { areaOf, boundsOf, lengthOf, type Moments, momentsOf } from './measure.ts';
+export { type Nearest, nearestOn } from './nearestOn.ts';
+export { outlineChain } from './outlineChain.ts';
+export { parallelChain } from './parallelChain.ts';
+export { mirrorChain, type Placement, placeChain, reverseChain } from './placeChain.ts';
+export { sampleChain } from './sampleChain.ts';
+export {
+  type Arc,
+  arcOf,
+  bulgeOfSweep,
+  headingOn,
+  pointOn,
+  type Segment,
+  segmentLength,
+  segments,
+  sweepOf,
+} from './segment.ts';
+export { type Place, placeAlong, pointAlong, subChain } from './subChain.ts';

@@ -1,0 +1,54 @@
+import { Bug, distanceBetween, type Frame, type Point } from '../base/index.ts';
+import type { Chain } from './chain.ts';
+import { headingOn, pointOn, segments } from './segment.ts';
+import { distanceToBox, footFraction, type Span, spanOf } from './span.ts';
+
+/** The place of a chain that lies nearest to a point. */
+export interface Nearest<F extends Frame> {
+  readonly point: Point<F>;
+  readonly distanceMm: number;
+  readonly segment: number;
+  readonly fraction: number;
+  /** 1 when the given point lies to the left of the travel, −1 to the right, 0 on the chain. */
+  readonly side: -1 | 0 | 1;
+}
+
+/** The nearest place on a chain; of places equally near the first along the travel. */
+export function nearestOn<F extends Frame>(chain: Chain<F>, p: Point<F>): Nearest<F> {
+  const spans = segments(chain).map(spanOf);
+  const foot = nearestOnSpans(spans, p);
+  const span = spans[foot.segment];
+  if (!span) throw new Bug('a chain without a segment has no nearest place');
+  const { segment, fraction } = foot;
+  let heading = headingOn(span.segment, fraction);
+  let alongX = Math.cos(heading);
+  let alongY = Math.sin(heading);
+  // At a corner neither segment's heading alone tells the side: their mean does.
+  const step = fraction === 0 ? -1 : fraction === 1 ? 1 : 0;
+  const next = segment + step;
+  const beside = spans[chain.closed ? (next + spans.length) % spans.length : next];
+  if (step !== 0 && beside) {
+    heading = headingOn(beside.segment, step > 0 ? 0 : 1);
+    alongX += Math.cos(heading);
+    alongY += Math.sin(heading);
+  }
+  const across = alongX * (p.y - foot.point.y) - alongY * (p.x - foot.point.x);
+  return { ...foot, side: foot.distanceMm === 0 || across === 0 ? 0 : across > 0 ? 1 : -1 };
+}
+
+/** As {@link nearestOn} without the side, for spans that are asked many times. */
+export function nearestOnSpans<F extends Frame>(
+  spans: readonly Span<F>[],
+  p: Point<F>,
+): Omit<Nearest<F>, 'side'> {
+  let best = { point: p, distanceMm: Infinity, segment: -1, fraction: 0 };
+  for (const [segment, span] of spans.entries()) {
+    if (distanceToBox(span, p) >= best.distanceMm) continue;
+    const foot = footFraction(span, p.x, p.y);
+    const fraction = Math.min(1, Math.max(0, foot));
+    const at = pointOn(span.segment, fraction);
+    const distanceMm = distanceBetween(at, p);
+    if (distanceMm < best.distanceMm) best = { point: at, distanceMm, segment, fraction };
+  }
+  return best;
+}
