@@ -1,0 +1,16 @@
+export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
+export { blockParts } from './blocks/blockParts.ts';
+export type { CornerBlock } from './blocks/cornerBlock.ts';
+export type { EndBlock } from './blocks/endBlock.ts';
+export type { ClampHole } from './form/clampHoles.ts';
+export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
+export { innerForm } from './form/innerForm.ts';
+export { planParts } from './instrument.ts';
+export type { PlanParts } from './instrumentParts.ts';
+export { PLAN_VALUES, type PlanValues, planValues } from './instrumentValues.ts';
+export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
+export { type PurflingLines, purflingLines } from './outline/purflingLines.ts';
+export { type CornerTip, type SectionLines, sectionLines } from './outline/sectionLines.ts';
+export { type Station, stationsOf } from './outline/stations.ts';
+export type { TemplateParts } from './outline/templates.ts';
+export { type RibLength, type RibLines, ribLines } from './ribs/ribLines.ts';

@@ -1,0 +1,96 @@
+import { accept, type Checked, type Finding } from '../../base/index.ts';
+import { lengthOf } from '../../curve/index.ts';
+import type { PlanValues } from '../instrumentValues.ts';
+import type { BodyOutline } from '../outline/bodyOutline.ts';
+import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
+import { bendFindings, cornerFindings } from './ribFindings.ts';
+
+/** One kind of rib. */
+export interface RibLength {
+  /** Along the outer face, from corner end to centre line; for the waist from corner end to corner end. */
+  readonly lengthMm: number;
+  /** One piece from corner to corner across the centre line; the waist has none. */
+  readonly acrossMm?: number;
+  /** What to cut: length and allowance at both ends. */
+  readonly cutMm: number;
+  readonly cutAcrossMm?: number;
+}
+
+/** The garland in plan. Body frame, mm. */
+export interface RibLines {
+  /** Outer face of the ribs. */
+  readonly outer: SectionLines;
+  /** Inner face of the ribs: the inner outline, which form and blocks are shaped to. */
+  readonly inner: SectionLines;
+  readonly lowerBout: RibLength;
+  readonly cBout: RibLength;
+  readonly upperBout: RibLength;
+  /** Once round the outer face, corner ends not counted. */
+  readonly garlandMm: number;
+  /** Width of the strips before they are planed to height. */
+  readonly stripWidthMm: number;
+  readonly findings: readonly Finding[];
+}
+
+/** mm at each end of a rib, to be trimmed on the block; common practice, 10 to 20 together. */
+const ALLOWANCE_AT_END_MM = 10;
+
+/** mm that strips are cut wider than the ribs are high at the end; common practice, 2 to 3. */
+const STRIP_ALLOWANCE_MM = 3;
+
+/**
+ * The rib lines and rib lengths.
+ *
+ * Along the bouts the outer face lies `overhang` inside the edge and the inner face one rib thickness further; at the
+ * corners both stop `cornerOverhang` inside the plate's corner end, or in their own point where that lies deeper.
+ * Faults: those of {@link sectionLines}. Findings: `ribs.corner-feather`, `ribs.corner-stubby`, `ribs.bend`.
+ */
+export function ribLines(
+  outline: BodyOutline,
+  values: Pick<
+    PlanValues,
+    'overhang' | 'cornerOverhang' | 'ribThickness' | 'ribHeightNeck' | 'ribHeightTail'
+  >,
+): Checked<RibLines> {
+  const outer = sectionLines(outline.half, values.overhang, values.cornerOverhang);
+  const inner = sectionLines(outline.half, values.overhang + values.ribThickness, values.cornerOverhang);
+  if (!outer.ok) return outer;
+  if (!inner.ok) return inner;
+  const lower = lengthOf(outer.value.sections.lowerBout);
+  const waist = lengthOf(outer.value.sections.cBout);
+  const upper = lengthOf(outer.value.sections.upperBout);
+  return accept({
+    outer: outer.value,
+    inner: inner.value,
+    lowerBout: boutRib(lower),
+    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM },
+    upperBout: boutRib(upper),
+    garlandMm: 2 * (lower + waist + upper),
+    stripWidthMm: Math.max(values.ribHeightNeck, values.ribHeightTail) + STRIP_ALLOWANCE_MM,
+    findings: [
+      ...cornerFindings(
+        'lower',
+        outer.value.lowerCorner,
+        outline.lowerCorner.endWidthMm,
+        values.ribThickness,
+      ),
+      ...cornerFindings(
+        'upper',
+        outer.value.upperCorner,
+        outline.upperCorner.endWidthMm,
+        values.ribThickness,
+      ),
+      ...bendFindings(outer.value.sections, values.ribThickness),
+    ],
+  });
+}
+
+function boutRib(lengthMm: number): RibLength {
+  const acrossMm = 2 * lengthMm;
+  return {
+    lengthMm,
+    acrossMm,
+    cutMm: lengthMm + 2 * ALLOWANCE_AT_END_MM,
+    cutAcrossMm: acrossMm + 2 * ALLOWANCE_AT_END_MM,
+  };
+}
