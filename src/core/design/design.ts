@@ -1,8 +1,7 @@
 import type { HalfOutline } from '../curve/index.ts';
+import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { ValueName } from './values.ts';
-
-export type Family = 'violin' | 'viola' | 'cello';
 
 /** How far an outline taken from a photograph may be trusted, and what was restored in it. */
 export interface TracedOutline {

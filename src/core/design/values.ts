@@ -75,3 +75,10 @@ export const VALUES = {
 } as const satisfies Record<string, { unit: Unit; optional?: boolean; says: string }>;
 
 export type ValueName = keyof typeof VALUES;
+
+export const VALUE_NAMES = Object.keys(VALUES) as readonly ValueName[];
+
+/** The names that a whole design always holds. */
+export const NEEDED_VALUES: readonly ValueName[] = VALUE_NAMES.filter(
+  (name) => !('optional' in VALUES[name]),
+);

@@ -1,0 +1,60 @@
+import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
+import { draftHalfOutline, type HalfOutline, type OutlineTargets } from '../curve/index.ts';
+import { outlineHabit } from '../knowledge/index.ts';
+import type { Design } from './design.ts';
+import type { ValueName } from './values.ts';
+
+/**
+ * The treble half of the design's outline: as traced, or solved from the values with the family's habit. The
+ * optional stations and corner widths that the design holds are met like the widths.
+ * Faults: `design.missing`, and those of the drafting.
+ */
+export function halfOf(
+  design: Design,
+): Checked<{ readonly half: HalfOutline; readonly findings: readonly Finding[] }> {
+  if (design.outline.kind === 'traced') return accept({ half: design.outline.half, findings: [] });
+  const targets = targetsOf(design);
+  if (!targets.ok) return targets;
+  const drafted = draftHalfOutline(targets.value, outlineHabit(design.family));
+  if (!drafted.ok) return drafted;
+  return accept({ half: drafted.value.half, findings: drafted.value.findings });
+}
+
+const NEEDED = {
+  bodyLengthMm: 'bodyLength',
+  lowerBoutMm: 'lowerBout',
+  waistMm: 'waist',
+  upperBoutMm: 'upperBout',
+  lowerCornerEndMm: 'lowerCornerEnd',
+  upperCornerEndMm: 'upperCornerEnd',
+} as const satisfies Partial<Record<keyof OutlineTargets, ValueName>>;
+
+const IF_GIVEN = {
+  lowerBoutStationMm: 'lowerBoutStation',
+  waistStationMm: 'waistStation',
+  upperBoutStationMm: 'upperBoutStation',
+  lowerCornerStationMm: 'lowerCornerStation',
+  upperCornerStationMm: 'upperCornerStation',
+  lowerCornersMm: 'lowerCorners',
+  upperCornersMm: 'upperCorners',
+} as const satisfies Partial<Record<keyof OutlineTargets, ValueName>>;
+
+function targetsOf(design: Design): Checked<OutlineTargets> {
+  const missing = Object.values(NEEDED).filter((name) => design.values[name] === undefined);
+  if (missing.length > 0) return refuse(...missing.map(missingValue));
+  const needed = Object.entries(NEEDED).map(([target, name]) => [target, design.values[name]?.value]);
+  const optional = Object.entries(IF_GIVEN)
+    .filter(([, name]) => design.values[name] !== undefined)
+    .map(([target, name]) => [target, design.values[name]?.value]);
+  return accept(Object.fromEntries([...needed, ...optional]) as OutlineTargets);
+}
+
+function missingValue(name: ValueName): Fault {
+  return {
+    code: 'design.missing',
+    at: name,
+    found: 'nothing',
+    need: 'a value, to draft the outline from',
+    remedy: 'add it to the design',
+  };
+}
