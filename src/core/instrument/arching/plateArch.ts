@@ -1,0 +1,190 @@
+import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import type { HalfOutline } from '../../curve/index.ts';
+import type { Design } from '../../design/index.ts';
+import {
+  curtateCycloid,
+  type FairSpline,
+  FULLNESS_LIMIT,
+  fairSpline,
+  type Loft,
+  type LongArch,
+  type LongArchForm,
+  longArch,
+  longArchHeight,
+  loopRatio,
+} from '../../surface/index.ts';
+import type { ArchStation, PlateArch } from './archedPlate.ts';
+import { archFindings } from './archFindings.ts';
+import {
+  type ArchNumbers,
+  archNumbers,
+  FULLNESS_OF,
+  type Plate,
+  plateValueNames,
+  type StationName,
+} from './archNumbers.ts';
+import { squaredBodyWidth } from './bodyWidth.ts';
+import { type ChannelLine, channelLine } from './channelLine.ts';
+import { type EdgeMembers, edgeMembers } from './edgeShape.ts';
+import { edgeHalfWidth } from './edgeWidth.ts';
+import { findStations, type StationPlace } from './stations.ts';
+
+export interface ArchChoices {
+  /** A circle with the design's end fillets unless chosen otherwise. */
+  readonly longArch?: LongArchForm;
+  /** Stations moved by the maker, mm above the lower end. */
+  readonly stationsMm?: Readonly<Partial<Record<StationName, number>>>;
+}
+
+/** At the corners the wing outside this share of the half width is what the surface gives (arching 5.3). */
+const CORNER_HELD_SHARE = 0.7;
+
+/**
+ * The arching of one plate from a design's values and its outline.
+ *
+ * Faults: those of the values (`arch.missing`, `arch.below-edge`, `arch.scoop`, `arch.edge-order`), of the channel
+ * (`channel.…`), of the long arch and the stations (`arch.loop`, `arch.fillet`, `arch.stations`, `arch.fullness`, …).
+ * Method: docs/methods/arching.md.
+ */
+export function plateArch(
+  values: Design['values'],
+  half: HalfOutline,
+  plate: Plate,
+  choices: ArchChoices = {},
+): Checked<PlateArch> {
+  const read = archNumbers(values, plate);
+  if (!read.ok) return read;
+  const numbers = read.value;
+  const channelZMm = numbers.edgeHeightMm - numbers.scoopDepthMm;
+  const riseMm = numbers.archHeightMm - channelZMm;
+  const drawn = channelLine(half, {
+    boutsMm: numbers.channelAtBoutsMm,
+    waistMm: numbers.channelAtWaistMm,
+    cornersMm: numbers.channelAtCornersMm,
+    roundingMm: numbers.channelCornerRoundingMm,
+  });
+  if (!drawn.ok) return drawn;
+  const channel = drawn.value;
+  const found = findStations(channel, choices.stationsMm);
+  if (!found.ok) return found;
+  const startMm = channel.line.points[0]?.y ?? 0;
+  const endMm = channel.line.points.at(-1)?.y ?? 0;
+  const form = choices.longArch ?? { kind: 'circle', filletMm: numbers.longArchFilletMm };
+  const along = longArch(startMm, endMm, riseMm, form, plateValueNames(plate).arch);
+  if (!along.ok) return along;
+  const bodyLengthMm = half.upperBout.vertices.at(-1)?.y ?? endMm;
+  const loft = strungLoft(along.value, channel, found.value.places, numbers, bodyLengthMm, plate);
+  if (!loft.ok) return loft;
+  const edge = edgeMembers(half);
+  const stations = archStations(found.value.places, along.value, numbers, edge, plate);
+  if (!stations.ok) return stations;
+  const arch = {
+    plate,
+    bodyLengthMm,
+    numbers,
+    channelZMm,
+    archHeightMm: numbers.archHeightMm,
+    riseMm,
+    longArch: along.value,
+    channel,
+    edge,
+    loft: loft.value,
+    stations: stations.value,
+  };
+  return accept({ ...arch, findings: [...found.value.findings, ...archFindings(arch)] });
+}
+
+function archStations(
+  places: readonly StationPlace[],
+  along: LongArch,
+  numbers: ArchNumbers,
+  edge: EdgeMembers,
+  plate: Plate,
+): Checked<readonly ArchStation[]> {
+  const faults: Fault[] = [];
+  const stations: ArchStation[] = [];
+  for (const { name, yMm, halfWidthMm } of places) {
+    const fullness = numbers.fullness[name];
+    const riseMm = longArchHeight(along, yMm);
+    const cycloid = curtateCycloid(2 * halfWidthMm, riseMm, plateValueNames(plate).arch);
+    if (!cycloid.ok) faults.push(...cycloid.faults);
+    if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, fullness));
+    if (!cycloid.ok) continue;
+    const isCorner = name === 'lowerCorner' || name === 'upperCorner';
+    stations.push({
+      name,
+      yMm,
+      halfWidthMm,
+      edgeHalfWidthMm: edgeHalfWidth(edge, yMm),
+      riseMm,
+      fullness,
+      cycloid: cycloid.value,
+      heldShare: isCorner ? CORNER_HELD_SHARE : 1,
+    });
+  }
+  return faults.length > 0 ? refuse(...faults) : accept(stations);
+}
+
+function fullnessFault(name: StationName, fullness: number): Fault {
+  return {
+    code: 'arch.fullness',
+    at: FULLNESS_OF[name],
+    found: `a fullness of ${fullness}`,
+    need: `a fullness between −${FULLNESS_LIMIT} and ${FULLNESS_LIMIT}, outside which the arch turns back on its way up`,
+    remedy: 'bring it nearer to 0',
+  };
+}
+
+function strungLoft(
+  along: LongArch,
+  channel: ChannelLine,
+  places: readonly StationPlace[],
+  numbers: ArchNumbers,
+  bodyLengthMm: number,
+  plate: Plate,
+): Checked<Loft> {
+  const width = squaredBodyWidth(channel, places, bodyLengthMm);
+  if (!width.ok) return width;
+  const fullness = fullnessAlong(along, places, numbers);
+  if (!fullness.ok) return fullness;
+  const loft = { longArch: along, squaredHalfWidth: width.value, fullness: fullness.value };
+  for (let yMm = along.startMm + 1; yMm < along.endMm; yMm++)
+    if (!(loopRatio(loft, yMm) < 1))
+      return refuse({
+        code: 'arch.loop',
+        at: plateValueNames(plate).arch,
+        found: `an arch so high for the width at ${yMm.toFixed(0)} mm above the lower end that a cycloid loops there`,
+        need: 'a rise below the width divided by π everywhere',
+        remedy: 'lower the arch, or bring the channel nearer to the edge',
+      });
+  return accept(loft);
+}
+
+/** Spans of the curve that carries the fullness along the body. */
+const FULLNESS_SPANS = 24;
+
+function fullnessAlong(
+  along: LongArch,
+  places: readonly StationPlace[],
+  numbers: ArchNumbers,
+): Checked<FairSpline> {
+  const { startMm: from, endMm: to } = along;
+  return fairSpline(
+    {
+      from,
+      to,
+      spans: FULLNESS_SPANS,
+      values: [
+        { at: from, value: 0 },
+        ...places.map(({ name, yMm }) => ({ at: yMm, value: numbers.fullness[name] })),
+        { at: to, value: 0 },
+      ],
+      slopes: [
+        { at: from, slope: 0 },
+        { at: to, slope: 0 },
+      ],
+      stiffness: 1,
+    },
+    'stations',
+  );
+}

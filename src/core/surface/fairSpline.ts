@@ -1,0 +1,133 @@
+import { accept, type Checked, refuse } from '../base/index.ts';
+import { solveDense } from './solveDense.ts';
+
+/** A smooth curve over an interval: uniform cubic B-spline, twice continuously differentiable. */
+export interface FairSpline {
+  readonly from: number;
+  readonly to: number;
+  /** One more than three past the number of spans: the usual coefficients of the basis. */
+  readonly coefficients: readonly number[];
+}
+
+export interface FairSplineTask {
+  readonly from: number;
+  readonly to: number;
+  readonly spans: number;
+  /** Values that the curve takes exactly. */
+  readonly values: readonly { readonly at: number; readonly value: number }[];
+  /** Slopes that the curve takes exactly. */
+  readonly slopes?: readonly { readonly at: number; readonly slope: number }[];
+  /** Values that it goes near, each with its weight. */
+  readonly near?: readonly { readonly at: number; readonly value: number; readonly weight: number }[];
+  /** How dear bending is beside missing `near`: multiplies ∫ s″² . Above 0. */
+  readonly stiffness: number;
+}
+
+/**
+ * The curve that bends least while it takes the exact values and slopes and goes near the others.
+ *
+ * Fault: `arch.fair` when the exact conditions contradict each other, as when two stand at one place.
+ * Method: quadratic objective over the coefficients, the exact conditions by multipliers, one dense solve.
+ */
+export function fairSpline(task: FairSplineTask, at: string): Checked<FairSpline> {
+  const count = task.spans + 3;
+  const exact = [
+    ...task.values.map(({ at: x, value }) => ({ row: basisRow(task, x, 0), value })),
+    ...(task.slopes ?? []).map(({ at: x, slope }) => ({ row: basisRow(task, x, 1), value: slope })),
+  ];
+  const size = count + exact.length;
+  const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0));
+  const right = new Array<number>(size).fill(0);
+  addBending(task, matrix);
+  for (const { at: x, value, weight } of task.near ?? [])
+    addNear(basisRow(task, x, 0), value, weight, matrix, right);
+  exact.forEach(({ row, value }, index) => {
+    right[count + index] = value;
+    for (const { column, factor } of row) {
+      add(matrix, column, count + index, factor);
+      add(matrix, count + index, column, factor);
+    }
+  });
+  const solution = solveDense(matrix, right);
+  if (!solution)
+    return refuse({
+      code: 'arch.fair',
+      at,
+      found: 'conditions that no smooth curve meets together',
+      need: 'places that differ',
+      remedy: 'move the stations apart',
+    });
+  return accept({ from: task.from, to: task.to, coefficients: solution.slice(0, count) });
+}
+
+/** Value of the curve at a place; beyond its ends the value at the end. */
+export function splineValue(spline: FairSpline, at: number): number {
+  return combine(spline, at, 0);
+}
+
+/** Slope of the curve at a place; 0 beyond its ends. */
+export function splineSlope(spline: FairSpline, at: number): number {
+  return at < spline.from || at > spline.to ? 0 : combine(spline, at, 1);
+}
+
+interface Term {
+  readonly column: number;
+  readonly factor: number;
+}
+
+function combine(spline: FairSpline, at: number, derivative: 0 | 1 | 2): number {
+  const spans = spline.coefficients.length - 3;
+  const row = basisRow({ from: spline.from, to: spline.to, spans }, at, derivative);
+  return row.reduce((sum, { column, factor }) => sum + factor * (spline.coefficients[column] ?? 0), 0);
+}
+
+function basisRow(
+  grid: { readonly from: number; readonly to: number; readonly spans: number },
+  at: number,
+  derivative: 0 | 1 | 2,
+): readonly Term[] {
+  const width = (grid.to - grid.from) / grid.spans;
+  const place = Math.max(0, Math.min(grid.spans, (at - grid.from) / width));
+  const span = Math.min(grid.spans - 1, Math.floor(place));
+  const factors = basis(place - span, derivative);
+  return factors.map((factor, index) => ({ column: span + index, factor: factor / width ** derivative }));
+}
+
+/** The four pieces of the cubic basis that live in a span, t from 0 to 1, or their derivatives. */
+function basis(t: number, derivative: 0 | 1 | 2): readonly number[] {
+  const s = 1 - t;
+  if (derivative === 0)
+    return [s ** 3 / 6, (3 * t ** 3 - 6 * t * t + 4) / 6, (3 * s ** 3 - 6 * s * s + 4) / 6, t ** 3 / 6];
+  if (derivative === 1) return [(-s * s) / 2, (3 * t * t - 4 * t) / 2, (4 * s - 3 * s * s) / 2, (t * t) / 2];
+  return [s, 3 * t - 2, 3 * s - 2, t];
+}
+
+/** The second derivative is straight in each span, so two Gauss points a span integrate its square exactly. */
+function addBending(task: FairSplineTask, matrix: number[][]): void {
+  const width = (task.to - task.from) / task.spans;
+  const weight = (task.stiffness * width) / 2;
+  const reach = 0.5 / Math.sqrt(3);
+  for (let span = 0; span < task.spans; span++)
+    for (const t of [0.5 - reach, 0.5 + reach]) {
+      const row = basisRow(task, task.from + (span + t) * width, 2);
+      for (const a of row) for (const b of row) add(matrix, a.column, b.column, weight * a.factor * b.factor);
+    }
+}
+
+function addNear(
+  row: readonly Term[],
+  value: number,
+  weight: number,
+  matrix: number[][],
+  right: number[],
+): void {
+  for (const a of row) {
+    right[a.column] = (right[a.column] ?? 0) + weight * a.factor * value;
+    for (const b of row) add(matrix, a.column, b.column, weight * a.factor * b.factor);
+  }
+}
+
+function add(matrix: number[][], row: number, column: number, value: number): void {
+  const line = matrix[row];
+  if (line) line[column] = (line[column] ?? 0) + value;
+}

@@ -1,0 +1,20 @@
+export {
+  type CurtateCycloid,
+  curtateCycloid,
+  cycloidCurvature,
+  cycloidHeight,
+  cycloidSlope,
+} from './curtateCycloid.ts';
+export { type FairSpline, type FairSplineTask, fairSpline, splineSlope, splineValue } from './fairSpline.ts';
+export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
+export { bodyHalfWidth, type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
+export {
+  chordCircleRadius,
+  type LongArch,
+  type LongArchForm,
+  longArch,
+  longArchChain,
+  longArchHeight,
+  longArchRadii,
+  longArchSlope,
+} from './longArch.ts';

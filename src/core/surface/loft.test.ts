@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import { fairSpline } from './fairSpline.ts';
+import { type Loft, loftAt } from './loft.ts';
+import { longArch } from './longArch.ts';
+
+function loft(): Loft {
+  const along = longArch(0, 340, 12, { kind: 'circle', filletMm: 40 });
+  const width = fairSpline(
+    {
+      from: 0,
+      to: 340,
+      spans: 18,
+      values: [
+        { at: 0, value: 0 },
+        { at: 70, value: 96 ** 2 },
+        { at: 180, value: 50 ** 2 },
+        { at: 270, value: 77 ** 2 },
+        { at: 340, value: 0 },
+      ],
+      stiffness: 1,
+    },
+    'test',
+  );
+  const fullness = fairSpline(
+    {
+      from: 0,
+      to: 340,
+      spans: 12,
+      values: [
+        { at: 0, value: 0 },
+        { at: 120, value: -0.08 },
+        { at: 340, value: 0 },
+      ],
+      stiffness: 1,
+    },
+    'test',
+  );
+  if (!along.ok || !width.ok || !fullness.ok) throw new Error('no loft');
+  return { longArch: along.value, squaredHalfWidth: width.value, fullness: fullness.value };
+}
+
+test('its slopes agree with differences of its height, across and along', () => {
+  const surface = loft();
+  const step = 1e-4;
+  for (let y = 15; y < 330; y += 8.3)
+    for (let x = 0.5; x < 45; x += 3.7) {
+      const at = loftAt(surface, x, y);
+      const across = (loftAt(surface, x + step, y).zMm - loftAt(surface, x - step, y).zMm) / (2 * step);
+      const along = (loftAt(surface, x, y + step).zMm - loftAt(surface, x, y - step).zMm) / (2 * step);
+      expect(at.slopeX).toBeCloseTo(across, 6);
+      expect(at.slopeY).toBeCloseTo(along, 6);
+    }
+});
+
+test('it is even across, and flat beyond the body width and the ends', () => {
+  const surface = loft();
+  expect(loftAt(surface, -20, 150).zMm).toBe(loftAt(surface, 20, 150).zMm);
+  expect(loftAt(surface, -20, 150).slopeX).toBe(-loftAt(surface, 20, 150).slopeX);
+  expect(loftAt(surface, 50, 180).zMm).toBe(0);
+  expect(loftAt(surface, 0, -1).zMm).toBe(0);
+  expect(loftAt(surface, 0, 341).zMm).toBe(0);
+});
