@@ -1,6 +1,14 @@
 export type { Chain, Vertex } from './chain.ts';
 export { circleChain } from './circleChain.ts';
 export { containsPoint } from './containsPoint.ts';
+export { type DraftedHalf, draftHalfOutline } from './draft/draftHalfOutline.ts';
+export type { BodySizes, BoutArcs, Limits, OutlineHabit, Usual } from './draft/outlineHabit.ts';
+export {
+  type FilledSizes,
+  fillBodySizes,
+  type OutlineTargets,
+  type WidthName,
+} from './draft/outlineTargets.ts';
 export type { HalfOutline } from './halfOutline.ts';
 export { type Crossing, intersections, selfCrossings } from './intersections.ts';
 export { chainThrough, closeChain, joinChains } from './joinChains.ts';

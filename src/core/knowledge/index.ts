@@ -1,5 +1,6 @@
 export { FAMILIES, type Family } from './family.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
+export { outlineHabit } from './outlineHabit.ts';
 export {
   familyRanges,
   LENGTH_LIMITS,

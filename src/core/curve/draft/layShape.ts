@@ -40,11 +40,11 @@ export function layShape(u: Numbers, lengthMm: number, lowerCornerEndMm: number)
   };
 }
 
-/** The half outline of a laid shape: its corner ends join whatever stands at the corners. */
-export function halfOfShape(u: Numbers, lengthMm: number, laid: LaidShape): HalfOutline {
+/** The half outline of a shape whose waist starts at `cStart`: its corner ends join whatever stands at the corners. */
+export function halfFromRuns(u: Numbers, lengthMm: number, cStart: Point<'body'>): HalfOutline {
   return {
     lowerBout: chainOf(LOWER_RUN, u, { x: 0, y: 0 }),
-    cBout: chainOf(C_RUN, u, laid.cStart),
+    cBout: chainOf(C_RUN, u, cStart),
     upperBout: turnedOver(chainOf(UPPER_RUN, u, { x: 0, y: 0 }), lengthMm),
   };
 }

@@ -21,9 +21,11 @@ export interface BodySizes {
   readonly lowerBoutMm: number;
 }
 
-/** Refused outside `least` to `most`; worth a remark outside the inner 80 % of that window. */
-export interface Window {
+/** What a size may be at all, and what passes without a remark. */
+export interface Limits {
   readonly least: number;
+  readonly usualLeast: number;
+  readonly usualMost: number;
   readonly most: number;
 }
 
@@ -73,12 +75,12 @@ export interface OutlineHabit {
     readonly flankToUpperFlank: number;
     readonly cLowerToCUpper: number;
   };
-  readonly windows: {
-    readonly bodyLengthMm: Window;
-    readonly lengthToLowerBout: Window;
-    readonly upperBoutToLength: Window;
-    readonly waistToLength: Window;
-    readonly lowerBoutToLength: Window;
+  readonly bodyLengthLimitsMm: Limits;
+  /** The three widths as shares of the body length. */
+  readonly shareLimits: {
+    readonly upperBout: Limits;
+    readonly waist: Limits;
+    readonly lowerBout: Limits;
   };
   readonly source: string;
 }

@@ -13,7 +13,7 @@ import {
   UPPER_RUN,
   wayAlong,
 } from './arcRun.ts';
-import { arcLengthMm, halfOfShape, layShape, uprightPlace } from './layShape.ts';
+import { arcLengthMm, halfFromRuns, layShape, uprightPlace } from './layShape.ts';
 import type { OutlineHabit } from './outlineHabit.ts';
 import { usualNumbers } from './shapeNumbers.ts';
 
@@ -78,7 +78,7 @@ export function traceShapePrior(habit: OutlineHabit): TraceShapePrior {
 export function shapeToHalf(z: Numbers, habit: OutlineHabit): HalfOutline {
   const u = numbersOf(z, traceShapePrior(habit));
   const lengthMm = habit.usualSizes.bodyLengthMm;
-  return halfOfShape(u, lengthMm, layShape(u, lengthMm, u[SHAPE_NUMBERS - 1]));
+  return halfFromRuns(u, lengthMm, layShape(u, lengthMm, u[SHAPE_NUMBERS - 1]).cStart);
 }
 
 /** The shape's own numbers (logarithms of radii, headings in radians, corner end) for `z`. */
