@@ -100,9 +100,9 @@ test('several faults of one table are all named', () => {
 });
 
 const wrong: readonly (readonly [string, unknown, string, string])[] = [
-  ['a list', [], 'document.kind', 'document'],
-  ['another format', violin({ bodyLength: 355 }, { format: 'garland-trace' }), 'document.kind', 'format'],
-  ['a newer version', violin({ bodyLength: 355 }, { version: 2 }), 'document.newer', 'version'],
+  ['a list', [], 'file.kind', 'document'],
+  ['another format', violin({ bodyLength: 355 }, { format: 'garland-trace' }), 'file.kind', 'format'],
+  ['a newer version', violin({ bodyLength: 355 }, { version: 2 }), 'file.newer', 'version'],
   ['no family', { values: { bodyLength: 355 } }, 'measurements.missing', 'family'],
   ['an unknown family', { family: 'guitar', values: { bodyLength: 355 } }, 'measurements.wrong', 'family'],
   ['no body length', violin({ waist: 112 }), 'measurements.missing', 'values.bodyLength'],

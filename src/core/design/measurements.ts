@@ -57,7 +57,7 @@ const TOP_KEYS: readonly string[] = ['format', 'version', 'family', 'name', 'val
  * The measurements in a parsed MEASUREMENTS.json, in mm, reduced to straight length and edge-to-edge widths
  * (see {@link takenAsDrawn}), and what the maker should know about them.
  *
- * Faults, all at once: `document.kind`, `document.newer`, `measurements.missing`, `measurements.wrong`,
+ * Faults, all at once: `file.kind`, `file.newer`, `measurements.missing`, `measurements.wrong`,
  * `measurements.unknown-name`, `measurements.not-a-ratio`, `measurements.not-positive`, and those of `parseLength`.
  */
 export function readMeasurements(

@@ -33,7 +33,7 @@ test('entries that this version does not know survive being read and saved again
 test('a design of a newer version is refused in words before anything else', () => {
   const read = readDesign({ ...saved(), version: 2, values: 'all new' });
   expect(read.ok ? [] : read.faults).toEqual([
-    expect.objectContaining({ code: 'document.newer', found: 'version 2, made by a newer Garland' }),
+    expect.objectContaining({ code: 'file.newer', found: 'version 2, made by a newer Garland' }),
   ]);
 });
 

@@ -69,8 +69,8 @@ export const designSchema = z
  * The design in a parsed document, unknown entries kept.
  *
  * A needed value that the document lacks (an older Garland did not know it) is filled from the family, with its
- * origin and a finding `design.filled`. Faults, all at once, each with its path: `document.kind`,
- * `document.newer`, `design.missing`, `design.wrong`, `size.body-length`.
+ * origin and a finding `design.filled`. Faults, all at once, each with its path: `file.kind`,
+ * `file.newer`, `design.missing`, `design.wrong`, `size.body-length`.
  */
 export function readDesign(
   json: unknown,

@@ -31,13 +31,13 @@ export function schemaFaults(
 /** A document that a later Garland wrote, or one that is not of this kind at all. */
 export function kindFaults(json: unknown, format: string, newest: number): readonly Fault[] {
   if (!isRecord(json))
-    return [fault('document.kind', 'document', shown(json), `a ${format} document`, 'choose another file')];
+    return [fault('file.kind', 'document', shown(json), `a ${format} document`, 'choose another file')];
   if (json.format !== undefined && json.format !== format)
-    return [fault('document.kind', 'format', shown(json.format), `“${format}”`, 'choose another file')];
+    return [fault('file.kind', 'format', shown(json.format), `“${format}”`, 'choose another file')];
   if (typeof json.version === 'number' && json.version > newest)
     return [
       fault(
-        'document.newer',
+        'file.newer',
         'version',
         `version ${json.version}, made by a newer Garland`,
         `version ${newest} or older`,

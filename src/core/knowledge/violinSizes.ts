@@ -124,9 +124,16 @@ const quarter = scaledSize(fullSize, '1/4', {
   stop: table(159),
   neckStop: neckStop(106),
 });
-const eighth = scaledSize(quarter, '1/8', { bodyLength: recalled(255, 'a common trade size') });
-const tenth = scaledSize(quarter, '1/10', { bodyLength: recalled(240, 'a common trade size') });
-const sixteenth = scaledSize(quarter, '1/16', { bodyLength: recalled(230, 'a common trade size') });
+
+/** The smallest ribs leave no room for half-inch stuff between both linings. */
+const thinForm = ours(9, 'lifts out past both linings of low ribs');
+const bodyAlone = (value: number) => ({
+  bodyLength: recalled(value, 'a common trade size'),
+  formThickness: thinForm,
+});
+const eighth = scaledSize(quarter, '1/8', bodyAlone(255));
+const tenth = scaledSize(quarter, '1/10', bodyAlone(240));
+const sixteenth = scaledSize(quarter, '1/16', bodyAlone(230));
 
 export const VIOLIN_SIZES: readonly Size[] = [
   fullSize,

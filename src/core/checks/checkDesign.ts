@@ -1,0 +1,27 @@
+import type { Finding, Weight } from '../base/index.ts';
+import type { Design } from '../design/index.ts';
+import { archFindings } from './archChecks.ts';
+import { edgeFindings } from './edgeChecks.ts';
+import { outlineFindings, stopFindings } from './outlineChecks.ts';
+import { lengthFindings, positiveFindings, rangeFindings } from './rangeChecks.ts';
+import { ribFindings } from './ribChecks.ts';
+
+const HEAVIEST_FIRST: readonly Weight[] = ['contradiction', 'caution', 'remark'];
+
+/**
+ * Everything in a design that contradicts itself, is risky or is unusual, heaviest first, each with the names of
+ * the values it lies in; never the first only. An outline that cannot be drafted is one of them.
+ */
+export function checkDesign(design: Design): readonly Finding[] {
+  const findings = [
+    ...positiveFindings(design),
+    ...lengthFindings(design),
+    ...outlineFindings(design),
+    ...stopFindings(design),
+    ...edgeFindings(design),
+    ...archFindings(design),
+    ...ribFindings(design),
+    ...rangeFindings(design),
+  ];
+  return HEAVIEST_FIRST.flatMap((weight) => findings.filter((finding) => finding.weight === weight));
+}

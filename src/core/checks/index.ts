@@ -1,0 +1,1 @@
+export { checkDesign } from './checkDesign.ts';

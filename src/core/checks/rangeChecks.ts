@@ -1,0 +1,65 @@
+import type { Finding } from '../base/index.ts';
+import { type Design, lengthQuestions, NEEDED_VALUES, VALUE_NAMES, VALUES } from '../design/index.ts';
+import { rangeFor } from '../knowledge/index.ts';
+import { originText } from '../quantity/index.ts';
+import { findingOn, shown, valueOf } from './valueOf.ts';
+
+/** Sizes of the family by scale alone: an absurd length is a contradiction, an unusual one a caution. */
+export function lengthFindings(design: Design): readonly Finding[] {
+  const { faults, findings } = lengthQuestions(design.family, valueOf(design, 'bodyLength'));
+  return [...faults.map((fault): Finding => ({ ...fault, weight: 'contradiction' })), ...findings];
+}
+
+const MAY_BE_ZERO: ReadonlySet<string> = new Set([
+  'cornerOverhang',
+  'overhang',
+  'scoopDepthBack',
+  'scoopDepthTop',
+  'edgeCrestInset',
+  'longArchFillet',
+  'channelCornerRounding',
+]);
+
+/** Values that are missing, not numbers, or lengths that are not above zero. Negative overhangs have their own check. */
+export function positiveFindings(design: Design): readonly Finding[] {
+  const missing = NEEDED_VALUES.filter((name) => design.values[name] === undefined).map((name) =>
+    findingOn([name], 'contradiction', 'check.missing', {
+      found: 'no value',
+      need: 'a value, as every design has',
+      remedy: 'add it, or draft the design again',
+    }),
+  );
+  const wrong = VALUE_NAMES.filter((name) => {
+    const value = design.values[name]?.value;
+    if (value === undefined) return false;
+    if (!Number.isFinite(value)) return true;
+    if (VALUES[name].unit !== 'mm' || name === 'overhang' || name === 'cornerOverhang') return false;
+    return MAY_BE_ZERO.has(name) ? value < 0 : value <= 0;
+  }).map((name) =>
+    findingOn([name], 'contradiction', 'check.not-positive', {
+      found: `${valueOf(design, name)} mm`,
+      need: MAY_BE_ZERO.has(name) ? 'zero or more' : 'a length above zero',
+      remedy: 'correct it',
+    }),
+  );
+  return [...missing, ...wrong];
+}
+
+/** Values outside what is usual for the family: worth a look, not wrong. */
+export function rangeFindings(design: Design): readonly Finding[] {
+  const lengthMm = valueOf(design, 'bodyLength');
+  return VALUE_NAMES.flatMap((name) => {
+    const value = valueOf(design, name);
+    const range = rangeFor(design.family, name, lengthMm);
+    if (!range || !(value < range.low || value > range.high)) return [];
+    const digits = VALUES[name].unit === 'mm' ? 1 : 2;
+    const usual = `${shown(range.low, digits)} to ${shown(range.high, digits)}`;
+    return [
+      findingOn([name], 'remark', 'check.unusual', {
+        found: `${shown(value, digits + 1)}, outside what is usual`,
+        need: `${usual} (${originText(range.origin)})`,
+        remedy: 'keep it if it is meant, or check the number',
+      }),
+    ];
+  });
+}
