@@ -1,1 +1,17 @@
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
+export { pieceSizeMm } from './drawingExtent.ts';
+export { letteringFindings, letteringStrokes, letteringWidthMm } from './lettering.ts';
+export { isMarginCharacter, marginTextWidthMm, plainMarginText } from './marginText.ts';
+export {
+  CHECK_BAR_MM,
+  type Page,
+  type PageLine,
+  type PageSet,
+  type PageText,
+  type PlacedDrawing,
+  type PrinterMeasure,
+  placedChain,
+} from './page.ts';
+export type { PageOptions } from './pageGroup.ts';
+export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
+export { isPaperName, PAPERS, type PaperName } from './paper.ts';

@@ -1,0 +1,121 @@
+import type { Box, Point } from '../base/index.ts';
+import { marginTextWidthMm } from './marginText.ts';
+import type { PageText, PlacedDrawing } from './page.ts';
+import type { DraftPage, PageGroup, Piece } from './pageGroup.ts';
+import { type SheetFrame, smallText } from './sheetFrame.ts';
+import { fitsRoom, packShelves, type ShelfItem, type ShelfPlace, type ShelfRoom } from './shelves.ts';
+
+/** mm. Room for scissors between pieces. */
+const GAP_MM = 8;
+const CAPTION_MM = 5.5;
+const CAPTION_DROP_MM = 3.6;
+const CAPTION_SIZE_MM = 2.5;
+const SHOWN_TITLES = 3;
+
+/**
+ * The pieces that fit one page, several to a page, on the paper laid as needs fewest pages; and the pieces that
+ * fit neither way.
+ */
+export function sharedPages(
+  pieces: readonly Piece[],
+  frames: readonly SheetFrame[],
+): { readonly groups: PageGroup[]; readonly tooLarge: Piece[] } {
+  const rooms = frames.map((frame) => ({ frame, room: roomOf(frame) }));
+  const small = pieces.filter((piece) => rooms.some(({ room }) => fitsRoom(itemOf(piece), room)));
+  const tooLarge = pieces.filter((piece) => !small.includes(piece));
+  const [first, second] = rooms.map(({ frame, room }) => {
+    const here = small.filter((piece) => fitsRoom(itemOf(piece), room));
+    const others = small.filter((piece) => !here.includes(piece));
+    return [...pagesOn(here, frame, room), ...others.flatMap((piece) => alone(piece, rooms))];
+  });
+  const groups = second !== undefined && first !== undefined && second.length < first.length ? second : first;
+  return { groups: groups ?? [], tooLarge };
+}
+
+/** The words under a piece on a shared page. */
+export function captionOf(piece: Piece): string {
+  const { title, count } = piece.drawing;
+  return `${piece.number}  ${title}${count > 1 ? ` – make ${count}` : ''}`;
+}
+
+function alone(
+  piece: Piece,
+  rooms: readonly { readonly frame: SheetFrame; readonly room: ShelfRoom }[],
+): PageGroup[] {
+  const found = rooms.find(({ room }) => fitsRoom(itemOf(piece), room));
+  return found === undefined ? [] : pagesOn([piece], found.frame, found.room);
+}
+
+function roomOf(frame: SheetFrame): ShelfRoom {
+  return {
+    widthMm: frame.window.max.x - frame.window.min.x,
+    heightMm: frame.window.max.y - frame.window.min.y,
+    gapMm: GAP_MM,
+    captionMm: CAPTION_MM,
+  };
+}
+
+function itemOf(piece: Piece): ShelfItem {
+  return {
+    widthMm: piece.box.max.x - piece.box.min.x,
+    heightMm: piece.box.max.y - piece.box.min.y,
+    captionWidthMm: marginTextWidthMm(captionOf(piece), CAPTION_SIZE_MM),
+  };
+}
+
+function pagesOn(pieces: readonly Piece[], frame: SheetFrame, room: ShelfRoom): PageGroup[] {
+  const places = packShelves(pieces.map(itemOf), room);
+  const count = 1 + Math.max(-1, ...places.map((place) => place.page));
+  return Array.from({ length: count }, (_, page) => {
+    const here = places.filter((place) => place.page === page).sort((a, b) => a.item - b.item);
+    const laid = here.flatMap((place) => {
+      const piece = pieces[place.item];
+      return piece === undefined ? [] : [layPiece(piece, place, frame)];
+    });
+    const placements = laid.map((one) => one.placed);
+    const draft: DraftPage = {
+      frame,
+      title: titleOf(laid.map((one) => one.piece)),
+      placements,
+      lines: [],
+      texts: laid.map((one) => one.caption),
+    };
+    return {
+      pieces: laid.map((one) => one.piece),
+      pages: [draft],
+      map: {
+        box: { min: { x: 0, y: 0 }, max: { x: frame.widthMm, y: frame.heightMm } },
+        windows: [{ min: { x: 0, y: 0 }, max: { x: frame.widthMm, y: frame.heightMm } }],
+        placements,
+      },
+    };
+  });
+}
+
+function layPiece(
+  piece: Piece,
+  place: ShelfPlace,
+  frame: SheetFrame,
+): { readonly piece: Piece; readonly placed: PlacedDrawing; readonly caption: PageText } {
+  const left = frame.window.min.x + place.x;
+  const low = frame.window.min.y + place.y;
+  const { min, max } = piece.box;
+  // Turned a quarter anticlockwise, what was the top edge comes to lie at the left.
+  const shift: Point<'page'> = place.turned
+    ? { x: left + max.y, y: low - min.x }
+    : { x: left - min.x, y: low - min.y };
+  const window: Box<'page'> = frame.printable;
+  return {
+    piece,
+    placed: { drawing: piece.drawing, turnRad: place.turned ? Math.PI / 2 : 0, shift, window },
+    caption: smallText(captionOf(piece), left, low - CAPTION_DROP_MM),
+  };
+}
+
+function titleOf(pieces: readonly Piece[]): string {
+  const [only] = pieces;
+  if (pieces.length === 1 && only !== undefined) return only.drawing.title;
+  const numbers = pieces.map((piece) => piece.number);
+  if (pieces.length <= SHOWN_TITLES) return pieces.map((piece) => piece.drawing.title).join(', ');
+  return `Pieces ${numbers.join(', ')}`;
+}

@@ -1,0 +1,3 @@
+export { type DxfRelease, writeDxf } from './writeDxf.ts';
+export { writePdf } from './writePdf.ts';
+export { writeSvg } from './writeSvg.ts';
