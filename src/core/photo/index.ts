@@ -10,16 +10,24 @@ export {
   type SheetPaper,
 } from './calibrationSheet.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera.ts';
+export { cameraView, type ScenePlane } from './cameraView.ts';
+export { grayOf } from './grayPicture.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
 export type { Picture } from './picture.ts';
+export { type PrintScale, printOf } from './printScale.ts';
+export { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
+export { type MeasuredPair, readSheet, type SheetReading, sheetPaperIn } from './sheetReading.ts';
+export { type CameraOptions, type SolvedCamera, solveCamera } from './solveCamera.ts';
 export {
   type CameraTrust,
   type CameraView,
   type ScaleView,
   type Stretch,
+  sheetPlaceInScene,
   toPhoto,
   toScene,
   type View,
   type ViewMap,
   viewMap,
 } from './view.ts';
+export { lengthBetween, type SceneLength } from './viewUncertainty.ts';

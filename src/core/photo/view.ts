@@ -1,5 +1,6 @@
 import { type Point, point } from '../base/index.ts';
 import { type Camera, projection } from './camera.ts';
+import type { PrintScale } from './printScale.ts';
 
 /**
  * A correction from callipers: lengths in the direction `alongRad` (anticlockwise from scene x) are multiplied by
@@ -9,14 +10,18 @@ export interface Stretch {
   readonly alongRad: number;
   readonly along: number;
   readonly across: number;
+  /** Half intervals (k = 2) of lengths in the two directions after the correction, as shares. */
+  readonly alongPlusMinus: number;
+  readonly acrossPlusMinus: number;
 }
 
 /** Seen through a camera that the calibration sheet gave; the scene is the plane `planeHeightMm` above the paper. */
 export interface CameraView {
   readonly kind: 'camera';
   readonly camera: Camera;
-  /** Half interval (k = 2) of the height. */
+  readonly printScale: PrintScale;
   readonly planeHeightMm: number;
+  /** Half interval (k = 2) of the height. */
   readonly planeHeightPlusMinusMm: number;
   readonly stretch?: Stretch;
   readonly trust: CameraTrust;
@@ -34,6 +39,8 @@ export interface CameraTrust {
 export interface ScaleView {
   readonly kind: 'scale';
   readonly mmPerPixel: number;
+  /** Half interval (k = 2) of the scale, as a share; what nothing checks is as wide as its source says. */
+  readonly plusMinus: number;
   readonly stretch?: Stretch;
 }
 
@@ -77,6 +84,15 @@ export function toScene(view: View, photo: Point<'photo'>): Point<'scene'> {
 /** Where a place of the scene shows in the photograph. */
 export function toPhoto(view: View, scene: Point<'scene'>): Point<'photo'> {
   return viewMap(view).toPhoto(scene);
+}
+
+/**
+ * Where a place on the printed sheet shows in the scene: things that lie on the paper and things at the scene's height
+ * do not line up, seen from one camera.
+ */
+export function sheetPlaceInScene(view: CameraView, place: Point<'sheet'>): Point<'scene'> {
+  const { x, y } = view.printScale;
+  return toScene(view, projection(view.camera).toPhoto(place.x * x, place.y * y, 0));
 }
 
 interface StretchMap {

@@ -1,0 +1,201 @@
+/**
+ * Pictures of the calibration sheet with a known truth. Written on its own: it shares no code with the camera that
+ * the product solves, so that a mistake made there does not cancel here.
+ */
+import { type Point, point, seededNormal, seededRandom } from '../../src/core/base/index.ts';
+import {
+  blackBoxesOfMarker,
+  type CalibrationSheet,
+  type FoundMarker,
+  type Picture,
+} from '../../src/core/photo/index.ts';
+
+export interface Lens {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly focalPx: number;
+  readonly centreOffsetPx: readonly [number, number];
+  readonly k1: number;
+  readonly k2: number;
+  /** mm over the sheet's lower left corner. */
+  readonly eye: readonly [number, number, number];
+  readonly target: readonly [number, number, number];
+  readonly rollRad: number;
+}
+
+export interface Look {
+  readonly blurPx: number;
+  readonly noise: number;
+  readonly seed: number;
+  /** mm on the sheet; covered by something dull brown. */
+  readonly covered?: readonly { x0: number; y0: number; x1: number; y1: number }[];
+}
+
+/** Where a place over the sheet shows, in pixels whose centres have whole numbers. */
+export function lensMap(lens: Lens) {
+  const forward = unit(minus(lens.target, lens.eye));
+  const level = unit(cross(forward, [0, 1, 0]));
+  const upright = cross(forward, level);
+  const [c, s] = [Math.cos(lens.rollRad), Math.sin(lens.rollRad)];
+  const right = [0, 1, 2].map((i) => c * level[i]! + s * upright[i]!) as unknown as Vector;
+  const down = [0, 1, 2].map((i) => c * upright[i]! - s * level[i]!) as unknown as Vector;
+  const centre = [
+    (lens.widthPx - 1) / 2 + lens.centreOffsetPx[0],
+    (lens.heightPx - 1) / 2 + lens.centreOffsetPx[1],
+  ] as const;
+  const toPhoto = (x: number, y: number, z: number): Point<'photo'> => {
+    const seen = minus([x, y, z], lens.eye);
+    const depth = dot(seen, forward);
+    const [u, v] = [dot(seen, right) / depth, dot(seen, down) / depth];
+    const r2 = u * u + v * v;
+    const bend = lens.focalPx * (1 + lens.k1 * r2 + lens.k2 * r2 * r2);
+    return point(centre[0] + u * bend, centre[1] + v * bend);
+  };
+  const toPaper = (px: number, py: number): readonly [number, number] => {
+    const [du, dv] = [(px - centre[0]) / lens.focalPx, (py - centre[1]) / lens.focalPx];
+    let [u, v] = [du, dv];
+    for (let step = 0; step < 30; step++) {
+      const r2 = u * u + v * v;
+      const bend = 1 + lens.k1 * r2 + lens.k2 * r2 * r2;
+      [u, v] = [du / bend, dv / bend];
+    }
+    const ray = [0, 1, 2].map((i) => forward[i]! + u * right[i]! + v * down[i]!);
+    const reach = -lens.eye[2] / ray[2]!;
+    return [lens.eye[0] + reach * ray[0]!, lens.eye[1] + reach * ray[1]!];
+  };
+  return { toPhoto, toPaper };
+}
+
+/** The picture that the lens takes of the sheet on a grey table. */
+export function photographSheet(sheet: CalibrationSheet, lens: Lens, look: Look): Picture {
+  const ink = inkRaster(sheet);
+  const { widthPx, heightPx } = lens;
+  const light = exposure(ink, lens, look);
+  const blurred = blur(light, widthPx, heightPx, look.blurPx);
+  const random = seededRandom(look.seed);
+  const rgb = new Uint8Array(3 * widthPx * heightPx);
+  for (let i = 0; i < blurred.length; i++) {
+    const level = blurred[i]! + (look.noise > 0 ? look.noise * seededNormal(random) : 0);
+    rgb.fill(Math.min(255, Math.max(0, Math.round(level))), 3 * i, 3 * i + 3);
+  }
+  return { widthPx, heightPx, rgb };
+}
+
+/** Stands in for a finder: the true corners of all codes in the picture, each moved up to a pixel. */
+export function trueMarkers(sheet: CalibrationSheet, lens: Lens, seed: number): readonly FoundMarker[] {
+  const { toPhoto } = lensMap(lens);
+  const random = seededRandom(seed);
+  const jitter = () => 2 * random() - 1;
+  return sheet.markers.flatMap(({ id, corners }) => {
+    const seen = corners.map((corner) => toPhoto(corner.x, corner.y, 0));
+    const inside = seen.every(({ x, y }) => x > 0 && y > 0 && x < lens.widthPx - 1 && y < lens.heightPx - 1);
+    const moved = seen.map(({ x, y }) => point<'photo'>(x + jitter(), y + jitter()));
+    return inside ? [{ id, corners: moved as unknown as FoundMarker['corners'] }] : [];
+  });
+}
+
+const CELL_MM = 0.1;
+const GRID = 4;
+const SAMPLES = 4;
+
+function inkRaster(sheet: CalibrationSheet) {
+  const columns = Math.round(sheet.widthMm / CELL_MM);
+  const rows = Math.round(sheet.heightMm / CELL_MM);
+  const black = new Uint8Array(columns * rows);
+  const put = (x0: number, y0: number, x1: number, y1: number) => {
+    for (let row = Math.round(y0 / CELL_MM); row < Math.round(y1 / CELL_MM); row++)
+      black.fill(1, row * columns + Math.round(x0 / CELL_MM), row * columns + Math.round(x1 / CELL_MM));
+  };
+  for (const { min, max } of sheet.blackSquares) put(min.x, min.y, max.x, max.y);
+  for (const { id, corners } of sheet.markers) {
+    const cell = sheet.markerMm / 7;
+    const [x, y] = [corners[3].x, corners[3].y];
+    for (const box of blackBoxesOfMarker(id))
+      put(
+        x + box.column * cell,
+        y + box.row * cell,
+        x + (box.column + box.columns) * cell,
+        y + (box.row + box.rows) * cell,
+      );
+  }
+  return { columns, rows, black };
+}
+
+function exposure(ink: ReturnType<typeof inkRaster>, lens: Lens, look: Look): Float32Array {
+  const { widthPx, heightPx } = lens;
+  const { toPaper } = lensMap(lens);
+  const columns = Math.ceil(widthPx / GRID) + 2;
+  const rows = Math.ceil(heightPx / GRID) + 2;
+  const grid = new Float64Array(2 * columns * rows);
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column < columns; column++)
+      grid.set(toPaper(column * GRID - 0.5, row * GRID - 0.5), 2 * (row * columns + column));
+  const out = new Float32Array(widthPx * heightPx);
+  const step = 1 / (SAMPLES * GRID);
+  const levelAt = (x: number, y: number): number => {
+    if (look.covered?.some((box) => x > box.x0 && x < box.x1 && y > box.y0 && y < box.y1)) return 110;
+    const [column, row] = [Math.floor(x / CELL_MM), Math.floor(y / CELL_MM)];
+    if (column < 0 || row < 0 || column >= ink.columns || row >= ink.rows) return 130;
+    return ink.black[row * ink.columns + column] ? 35 : 225;
+  };
+  for (let y = 0; y < heightPx; y++)
+    for (let x = 0; x < widthPx; x++) {
+      const [column, row] = [Math.floor(x / GRID), Math.floor(y / GRID)];
+      const at = 2 * (row * columns + column);
+      const [a, b] = [grid.subarray(at, at + 4), grid.subarray(at + 2 * columns, at + 2 * columns + 4)];
+      let sum = 0;
+      for (let j = 0; j < SAMPLES; j++) {
+        const v = (y % GRID) / GRID + (j + 0.5) * step;
+        const [x0, y0] = [a[0]! + v * (b[0]! - a[0]!), a[1]! + v * (b[1]! - a[1]!)];
+        const [x1, y1] = [a[2]! + v * (b[2]! - a[2]!), a[3]! + v * (b[3]! - a[3]!)];
+        for (let i = 0; i < SAMPLES; i++) {
+          const u = (x % GRID) / GRID + (i + 0.5) * step;
+          sum += levelAt(x0 + u * (x1 - x0), y0 + u * (y1 - y0));
+        }
+      }
+      const shade = 1 - (0.25 * x) / widthPx;
+      out[y * widthPx + x] = (shade * sum) / (SAMPLES * SAMPLES);
+    }
+  return out;
+}
+
+function blur(light: Float32Array, widthPx: number, heightPx: number, sigma: number): Float32Array {
+  if (sigma <= 0) return light;
+  const half = Math.ceil(4 * sigma);
+  const weights = Array.from({ length: 2 * half + 1 }, (_, i) =>
+    Math.exp(-((i - half) ** 2) / (2 * sigma ** 2)),
+  );
+  const total = weights.reduce((sum, one) => sum + one, 0);
+  const pass = (from: Float32Array, length: number, stride: number, lines: number, lineStride: number) => {
+    const to = new Float32Array(from.length);
+    for (let line = 0; line < lines; line++)
+      for (let i = 0; i < length; i++) {
+        let sum = 0;
+        for (let k = -half; k <= half; k++) {
+          const j = Math.min(length - 1, Math.max(0, i + k));
+          sum += weights[k + half]! * from[line * lineStride + j * stride]!;
+        }
+        to[line * lineStride + i * stride] = sum / total;
+      }
+    return to;
+  };
+  return pass(pass(light, widthPx, 1, heightPx, widthPx), heightPx, widthPx, widthPx, 1);
+}
+
+type Vector = readonly [number, number, number];
+
+const minus = (a: readonly number[], b: readonly number[]): Vector => [
+  a[0]! - b[0]!,
+  a[1]! - b[1]!,
+  a[2]! - b[2]!,
+];
+const dot = (a: readonly number[], b: readonly number[]) => a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]!;
+const cross = (a: Vector, b: Vector): Vector => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+const unit = (a: Vector): Vector => {
+  const length = Math.hypot(...a);
+  return [a[0] / length, a[1] / length, a[2] / length];
+};
