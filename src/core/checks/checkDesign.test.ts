@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { faultSentence } from '../base/index.ts';
-import { type Design, draftDesign, VALUE_NAMES, VALUES, type ValueName } from '../design/index.ts';
+import { type Design, draftDesign, halfOf, VALUE_NAMES, VALUES, type ValueName } from '../design/index.ts';
 import { FAMILIES, type Family, lengthOf, sizesOf } from '../knowledge/index.ts';
 import { checkDesign } from './checkDesign.ts';
 
@@ -103,6 +103,28 @@ test('seven tenths is right for a cello and wrong for a violin', () => {
 test('a value outside its range is a remark that names the range and its source', () => {
   const [remark] = checkDesign(designOf('violin', 355, { ribHeightNeck: 34, ribHeightTail: 34 }));
   expect(remark).toMatchObject({ weight: 'remark', at: 'ribHeightNeck', need: '28 to 33 (from memory)' });
+});
+
+test('a traced outline whose width was changed by hand contradicts itself', () => {
+  const drafted = designOf('violin', 355);
+  const half = halfOf(drafted);
+  if (!half.ok) throw new Error('refused');
+  const outline = {
+    kind: 'traced',
+    half: half.value.half,
+    fitRmsMm: 0,
+    fitMaxMm: 0,
+    plusMinusMm: 0,
+  } as const;
+  const traced: Design = { ...drafted, outline };
+  expect(checkDesign(traced)).toEqual([]);
+  const changed = {
+    ...traced,
+    values: { ...traced.values, waist: { ...traced.values.waist, value: 110 } },
+  } as Design;
+  expect(checkDesign(changed)).toEqual([
+    expect.objectContaining({ code: 'check.traced-disagrees', at: 'waist', weight: 'contradiction' }),
+  ]);
 });
 
 test('several contradictions of one design are all told, the heaviest first', () => {

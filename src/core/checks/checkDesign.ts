@@ -5,6 +5,7 @@ import { edgeFindings } from './edgeChecks.ts';
 import { outlineFindings, stopFindings } from './outlineChecks.ts';
 import { lengthFindings, positiveFindings, rangeFindings } from './rangeChecks.ts';
 import { ribFindings } from './ribChecks.ts';
+import { tracedFindings } from './tracedChecks.ts';
 
 const HEAVIEST_FIRST: readonly Weight[] = ['contradiction', 'caution', 'remark'];
 
@@ -17,6 +18,7 @@ export function checkDesign(design: Design): readonly Finding[] {
     ...positiveFindings(design),
     ...lengthFindings(design),
     ...outlineFindings(design),
+    ...tracedFindings(design),
     ...stopFindings(design),
     ...edgeFindings(design),
     ...archFindings(design),

@@ -17,10 +17,12 @@ const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
   error: 'a number in mm, or a text with its unit such as "14 1/8 in"',
 });
 
-const givenValue = z.union(
-  [z.number(), z.string(), z.object({ value: NUMBER_OR_TEXT, plusMinus: NUMBER_OR_TEXT.optional() })],
-  { error: 'a number in mm, a text with its unit, or { "value", "plusMinus" }' },
-);
+const givenValue = z
+  .union(
+    [z.number(), z.string(), z.object({ value: NUMBER_OR_TEXT, plusMinus: NUMBER_OR_TEXT.optional() })],
+    { error: 'a number in mm, a text with its unit, or { "value", "plusMinus" }' },
+  )
+  .meta({ id: 'GivenValue' });
 
 type GivenValue = z.infer<typeof givenValue>;
 

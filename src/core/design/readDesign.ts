@@ -8,31 +8,38 @@ import { kindFaults, schemaFaults } from './schemaFaults.ts';
 import { lengthQuestions } from './sizeQuestions.ts';
 import { NEEDED_VALUES, VALUE_NAMES, VALUES, type ValueName } from './values.ts';
 
-const origin = z.discriminatedUnion('kind', [
-  z.looseObject({ kind: z.literal('measured'), from: z.string() }),
-  z.looseObject({ kind: z.literal('published'), source: z.string() }),
-  z.looseObject({ kind: z.literal('common-practice'), note: z.string().optional() }),
-  z.looseObject({ kind: z.literal('from-memory'), note: z.string().optional() }),
-  z.looseObject({ kind: z.literal('chosen'), why: z.string().optional() }),
-  z.looseObject({ kind: z.literal('derived'), from: z.array(z.string()), how: z.string().optional() }),
-]);
+const origin = z
+  .discriminatedUnion('kind', [
+    z.looseObject({ kind: z.literal('measured'), from: z.string() }),
+    z.looseObject({ kind: z.literal('published'), source: z.string() }),
+    z.looseObject({ kind: z.literal('common-practice'), note: z.string().optional() }),
+    z.looseObject({ kind: z.literal('from-memory'), note: z.string().optional() }),
+    z.looseObject({ kind: z.literal('chosen'), why: z.string().optional() }),
+    z.looseObject({ kind: z.literal('derived'), from: z.array(z.string()), how: z.string().optional() }),
+  ])
+  .meta({ id: 'Origin' });
 
-const quantity = (name: ValueName) =>
-  z
-    .looseObject({
-      value: z.number(),
-      unit: z.literal(VALUES[name].unit),
-      origin,
-      plusMinus: z.number().nonnegative({ error: 'a half interval, zero or more' }).optional(),
-    })
-    .describe(VALUES[name].says);
+const measure = {
+  value: z.number(),
+  origin,
+  plusMinus: z.number().nonnegative({ error: 'a half interval, zero or more' }).optional(),
+};
+const lengthQuantity = z.looseObject({ ...measure, unit: z.literal('mm') }).meta({ id: 'Length' });
+const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
 
-const chain = z.looseObject({
-  closed: z.literal(false),
-  vertices: z
-    .array(z.looseObject({ x: z.number(), y: z.number(), bulge: z.number() }))
-    .min(2, { error: 'two vertices or more' }),
-});
+function quantity(name: ValueName) {
+  const { unit, says } = VALUES[name];
+  return (unit === 'mm' ? lengthQuantity : ratioQuantity).describe(says);
+}
+
+const chain = z
+  .looseObject({
+    closed: z.literal(false),
+    vertices: z
+      .array(z.looseObject({ x: z.number(), y: z.number(), bulge: z.number() }))
+      .min(2, { error: 'two vertices or more' }),
+  })
+  .meta({ id: 'OpenChain' });
 
 const outline = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('drafted') }),
