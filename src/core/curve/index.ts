@@ -14,6 +14,7 @@ export { type Crossing, intersections, selfCrossings } from './intersections.ts'
 export { chainThrough, closeChain, joinChains } from './joinChains.ts';
 export { areaOf, boundsOf, lengthOf, type Moments, momentsOf } from './measure.ts';
 export { type Nearest, nearestOn } from './nearestOn.ts';
+export { type OffsetOptions, offsetChain } from './offsetChain.ts';
 export { outlineChain } from './outlineChain.ts';
 export { parallelChain } from './parallelChain.ts';
 export { mirrorChain, type Placement, placeChain, reverseChain } from './placeChain.ts';

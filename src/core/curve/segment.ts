@@ -77,7 +77,7 @@ export function arcOf<F extends Frame>(segment: Segment<F>): Arc<F> | null {
 export function segmentLength<F extends Frame>(segment: Segment<F>): number {
   const chordMm = Math.hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
   const half = sweepOf(segment) / 2;
-  return half === 0 ? chordMm : (chordMm * half) / Math.sin(half);
+  return Math.abs(segment.bulge) < STRAIGHT_BULGE ? chordMm : (chordMm * half) / Math.sin(half);
 }
 
 /** The point at a fraction of the length; 0 and 1 give the ends exactly. */
