@@ -1,3 +1,20 @@
+export {
+  type ArchChoices,
+  type ArchProfile,
+  type ArchStation,
+  archRegister,
+  type EdgeState,
+  longArcs,
+  longProfile,
+  type Plate,
+  type PlateArch,
+  plateArch,
+  plateHeight,
+  STATION_NAMES,
+  type StationName,
+  stationArcs,
+  stationProfile,
+} from './arching/index.ts';
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
 export { blockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';
@@ -9,6 +26,7 @@ export { planParts } from './instrument.ts';
 export type { PlanParts } from './instrumentParts.ts';
 export { PLAN_VALUES, type PlanValues, planValues } from './instrumentValues.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
+export { insideLine } from './outline/insideLine.ts';
 export { type PurflingLines, purflingLines } from './outline/purflingLines.ts';
 export { type CornerTip, type SectionLines, sectionLines } from './outline/sectionLines.ts';
 export { type Station, stationsOf } from './outline/stations.ts';

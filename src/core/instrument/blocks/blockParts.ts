@@ -23,6 +23,8 @@ export interface BlockPart {
   /** Corner blocks are given for the treble side; their mirror images are the bass ones. */
   readonly count: 1 | 2;
   readonly outline: Chain<'body'>;
+  /** The part of the outline that is shaped to the ribs, open; its ends lie on the sides of the blank. */
+  readonly shaped: Chain<'body'>;
   /** The finished block's box. */
   readonly acrossMm: number;
   readonly alongMm: number;
@@ -88,18 +90,18 @@ export function blockParts(
     upperCorner: upperCorner.value,
     upper: upper.value,
     parts: [
-      blockPart('lower block', 1, lower.value.outline, heightMm, { right: 0, up: 0, down: more }),
-      blockPart('lower corner block', 2, lowerCorner.value.outline, heightMm, {
+      blockPart('lower block', 1, lower.value, heightMm, { right: 0, up: 0, down: more }),
+      blockPart('lower corner block', 2, lowerCorner.value, heightMm, {
         right: more,
         up: more,
         down: 0,
       }),
-      blockPart('upper corner block', 2, upperCorner.value.outline, heightMm, {
+      blockPart('upper corner block', 2, upperCorner.value, heightMm, {
         right: more,
         up: 0,
         down: more,
       }),
-      blockPart('upper block', 1, upper.value.outline, heightMm, { right: 0, up: more, down: 0 }),
+      blockPart('upper block', 1, upper.value, heightMm, { right: 0, up: more, down: 0 }),
     ],
   });
 }
@@ -107,11 +109,11 @@ export function blockParts(
 function blockPart(
   name: BlockPart['name'],
   count: 1 | 2,
-  outline: Chain<'body'>,
+  block: { readonly outline: Chain<'body'>; readonly shaped: Chain<'body'> },
   heightMm: number,
   more: { readonly right: number; readonly up: number; readonly down: number },
 ): BlockPart {
-  const box = boundsOf(outline);
+  const box = boundsOf(block.outline);
   const blank: Box<'body'> = {
     min: { x: box.min.x, y: box.min.y - more.down },
     max: { x: box.max.x + more.right, y: box.max.y + more.up },
@@ -119,7 +121,8 @@ function blockPart(
   return {
     name,
     count,
-    outline,
+    outline: block.outline,
+    shaped: block.shaped,
     acrossMm: box.max.x - box.min.x,
     alongMm: box.max.y - box.min.y,
     blank: {

@@ -18,6 +18,8 @@ export interface CornerBlock {
   readonly outline: Chain<'body'>;
   /** The part of the outline that the ribs are glued to, going anticlockwise. */
   readonly shaped: Chain<'body'>;
+  /** The two faces, from the end of `shaped` to its start. */
+  readonly recess: Chain<'body'>;
   /** Where the two faces meet. */
   readonly recessCorner: Point<'body'>;
   /** Where the recess begins on the inner lines of waist and bout. */
@@ -70,10 +72,16 @@ export function cornerBlock(
     which,
     outline: { closed: true, vertices: [...shaped.vertices, { ...recessCorner, bulge: 0 }] },
     shaped,
+    recess: faces(shaped, recessCorner),
     recessCorner,
     onWaist,
     onBout,
   });
+}
+
+function faces(shaped: Chain<'body'>, corner: Point<'body'>): Chain<'body'> {
+  const points = [...shaped.vertices.slice(-1), corner, ...shaped.vertices.slice(0, 1)];
+  return { closed: false, vertices: points.map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
 
 /** The start of any chain. */

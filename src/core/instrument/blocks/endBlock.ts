@@ -9,9 +9,13 @@ export interface EndBlock {
   readonly which: 'lower' | 'upper';
   /** Closed, anticlockwise, symmetric. */
   readonly outline: Chain<'body'>;
+  /** The part of the outline that the ribs are glued to, going anticlockwise. */
+  readonly shaped: Chain<'body'>;
   readonly halfWidthMm: number;
   /** Height above the lower end of the flat face towards the inside of the body. */
   readonly faceStationMm: number;
+  /** Treble half of the recess: from the centre line along the face, then along the side to the ribs. */
+  readonly recess: Chain<'body'>;
   /** Where the side of the block meets the inner line of its bout. */
   readonly onBout: Place;
 }
@@ -55,7 +59,29 @@ export function endBlock(
     which === 'lower'
       ? joinChains(subChain(bout, START, hit.a), { closed: false, vertices: face.vertices.toReversed() })
       : joinChains(face, subChain(bout, hit.a, endPlace(bout)));
-  return accept({ which, outline: closeAcrossCentre(half), halfWidthMm, faceStationMm, onBout: hit.a });
+  const outline = closeAcrossCentre(half);
+  return accept({
+    which,
+    outline,
+    shaped: shapedPart(outline, which),
+    halfWidthMm,
+    faceStationMm,
+    recess: face,
+    onBout: hit.a,
+  });
+}
+
+/** From side to side round the end: the outline without its face and its two sides. */
+function shapedPart(outline: Chain<'body'>, which: 'lower' | 'upper'): Chain<'body'> {
+  const count = outline.vertices.length;
+  const treble = which === 'lower' ? count / 2 - 2 : 1;
+  const bass = count - 1 - treble;
+  const [from, to] = which === 'lower' ? [bass, treble] : [treble, bass];
+  return subChain(
+    outline,
+    { segment: from, fraction: 0 },
+    { segment: (to - 1 + count) % count, fraction: 1 },
+  );
 }
 
 function sideLine(xMm: number, fromMm: number, toMm: number): Chain<'body'> {

@@ -22,7 +22,10 @@ export interface FormParts {
   readonly half: Chain<'body'>;
   /** Closed, anticlockwise, symmetric, with the six recesses. */
   readonly outline: Chain<'body'>;
-  /** Treble half of a form in two halves: closed, its straight edge exactly on the centre line. */
+  /**
+   * Treble half of a form in two halves: closed, its straight edge exactly on the centre line, half-round at the pins
+   * so that both halves together hold them.
+   */
   readonly halfOutline: Chain<'body'>;
   readonly clampHoles: readonly ClampHole[];
   readonly pins: readonly PinHole[];

@@ -2,7 +2,7 @@ import { boundsOf } from '../../curve/index.ts';
 import type { BlockParts } from '../blocks/blockParts.ts';
 import type { PlanValues } from '../instrumentValues.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
-import { closeAcrossCentre, closeOnCentreLine } from '../outline/halfLine.ts';
+import { closeAcrossCentre, closeOnCentreLine, notchedEdge } from '../outline/halfLine.ts';
 import { stationsOf } from '../outline/stations.ts';
 import type { RibLines } from '../ribs/ribLines.ts';
 import { clampHoles } from './clampHoles.ts';
@@ -34,7 +34,7 @@ export function innerForm(
   const form: Omit<FormParts, 'findings'> = {
     half,
     outline: edge,
-    halfOutline: closeOnCentreLine(half),
+    halfOutline: closeOnCentreLine(half, notchedEdge(pins)),
     clampHoles: drilled.holes,
     pins,
     stations: stationsOf(outline, values.stop),

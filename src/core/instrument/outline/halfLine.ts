@@ -1,4 +1,4 @@
-import { Bug } from '../../base/index.ts';
+import { Bug, type Point } from '../../base/index.ts';
 import type { Chain, Vertex } from '../../curve/index.ts';
 
 /**
@@ -34,6 +34,22 @@ export function closeOnCentreLine(half: Chain<'body'>, edge: readonly Vertex<'bo
   const last = half.vertices.length - 1;
   const onLine = half.vertices.map((vertex, at) => (at === 0 || at === last ? { ...vertex, x: 0 } : vertex));
   return { closed: true, vertices: [...onLine, ...edge] };
+}
+
+/** A round pin whose centre stands on the centre line. */
+export interface Pin {
+  readonly centre: Point<'body'>;
+  readonly radiusMm: number;
+}
+
+/** A straight edge on the centre line, walked downward, with a half-round notch at each pin. */
+export function notchedEdge(pins: readonly Pin[]): readonly Vertex<'body'>[] {
+  const downward = pins.toSorted((a, b) => b.centre.y - a.centre.y);
+  return downward.flatMap(({ centre, radiusMm }): Vertex<'body'>[] => [
+    // A half circle into the material on the left of the way down: clockwise round the pin.
+    { x: 0, y: centre.y + radiusMm, bulge: -1 },
+    { x: 0, y: centre.y - radiusMm, bulge: 0 },
+  ]);
 }
 
 /** The bulge of an arc of twice the sweep. */

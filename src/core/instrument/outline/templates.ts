@@ -1,5 +1,5 @@
-import type { Chain, Vertex } from '../../curve/index.ts';
-import { closeOnCentreLine } from './halfLine.ts';
+import type { Chain } from '../../curve/index.ts';
+import { closeOnCentreLine, notchedEdge, type Pin } from './halfLine.ts';
 
 /** A template of the outline or of the inner outline, whole and as a half. Body frame, mm. */
 export interface TemplateParts {
@@ -16,13 +16,7 @@ export interface TemplateParts {
 export function templateParts(
   whole: Chain<'body'>,
   half: Chain<'body'>,
-  pins: readonly { readonly centre: { readonly y: number }; readonly radiusMm: number }[],
+  pins: readonly Pin[],
 ): TemplateParts {
-  const downward = pins.toSorted((a, b) => b.centre.y - a.centre.y);
-  const edge = downward.flatMap(({ centre, radiusMm }): Vertex<'body'>[] => [
-    // A half circle into the material on the left of the way down: clockwise round the pin.
-    { x: 0, y: centre.y + radiusMm, bulge: -1 },
-    { x: 0, y: centre.y - radiusMm, bulge: 0 },
-  ]);
-  return { whole, half: closeOnCentreLine(half, edge) };
+  return { whole, half: closeOnCentreLine(half, notchedEdge(pins)) };
 }

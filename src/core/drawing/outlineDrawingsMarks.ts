@@ -1,0 +1,115 @@
+import type { Point } from '../base/index.ts';
+import { type Chain, placeChain } from '../curve/index.ts';
+import { insideLine, type Station } from '../instrument/index.ts';
+import type { DrawnLine, Lettering, Meaning } from './drawing.ts';
+import { letteringWidthMm } from './lettering.ts';
+
+/** Which part of the body a piece covers. */
+export type Covers = 'whole' | 'treble half' | 'bass half';
+
+/** mm. Body length that lettering and marks are laid out for; others are scaled. */
+export const LETTERED_FOR_MM = 355;
+
+/** A chain of the body on a drawing: the drawing looks at the outside of the top, so nothing moves. */
+export function onDrawing(chain: Chain<'body'>): Chain<'drawing'> {
+  return placeChain<'drawing', 'body'>(chain, { turnRad: 0, shift: [0, 0] });
+}
+
+/** One line of a drawing. */
+export function drawnLine(meaning: Meaning, chain: Chain<'drawing'>): DrawnLine {
+  return { meaning, chain };
+}
+
+/** mm that a station mark reaches in from the edge, and to both sides of the centre line. */
+const MARK_MM = 8;
+
+/** mm. Shorter inside lines are scored through. */
+const SHORT_LINE_MM = 5 * MARK_MM;
+
+/** The centre line as far as it runs through the piece. */
+export function centreLineMarks(
+  edge: Chain<'drawing'>,
+  holes: readonly Chain<'drawing'>[],
+  reachMm: number,
+): DrawnLine[] {
+  return insideLine({ x: 0, y: -reachMm }, { x: 0, y: reachMm }, edge, holes).map((chain) => ({
+    meaning: 'score',
+    chain,
+    centreLine: true,
+  }));
+}
+
+/** The station lines as far as they run through the piece, whole or as marks at their ends and at the centre line. */
+export function stationMarks(
+  stations: readonly Station[],
+  edge: Chain<'drawing'>,
+  holes: readonly Chain<'drawing'>[],
+  reachMm: number,
+  how: 'lines' | 'marks',
+): DrawnLine[] {
+  return stations.flatMap(({ stationMm }) =>
+    insideLine({ x: -reachMm, y: stationMm }, { x: reachMm, y: stationMm }, edge, holes)
+      .flatMap((line) => (how === 'lines' ? [line] : ends(line)))
+      .map((chain) => drawnLine('score', chain)),
+  );
+}
+
+function ends(line: Chain<'drawing'>): Chain<'drawing'>[] {
+  const [from, to] = line.vertices;
+  if (from === undefined || to === undefined) return [];
+  if (to.x - from.x < SHORT_LINE_MM) return [line];
+  const level = (startX: number, endX: number): Chain<'drawing'> => ({
+    closed: false,
+    vertices: [
+      { x: startX, y: from.y, bulge: 0 },
+      { x: endX, y: from.y, bulge: 0 },
+    ],
+  });
+  const marks = [level(from.x, from.x + MARK_MM), level(to.x - MARK_MM, to.x)];
+  const crossesCentre = from.x < -MARK_MM && to.x > MARK_MM;
+  return crossesCentre ? [...marks, level(-MARK_MM / 2, MARK_MM / 2)] : marks;
+}
+
+/** Small names above the station lines, beside the centre line. */
+export function stationNames(stations: readonly Station[], covers: Covers, scale: number): Lettering[] {
+  return stations.map(({ name, stationMm }) =>
+    lettered(name, { x: side(covers) * 5 * scale, y: stationMm + 1.2 * scale }, 2.5 * scale, covers),
+  );
+}
+
+/** One line of lettering in a block. */
+export interface LetteredLine {
+  readonly text: string;
+  readonly heightMm: number;
+}
+
+/**
+ * Lines of lettering one under the other beside the centre line: on the treble side, or the bass side of a bass half.
+ * A line too long for the room is written smaller.
+ */
+export function letterBlock(
+  lines: readonly LetteredLine[],
+  topMm: number,
+  roomMm: number,
+  covers: Covers,
+  scale: number,
+): Lettering[] {
+  let y = topMm;
+  return lines.map(({ text, heightMm }) => {
+    const wished = heightMm * scale;
+    const widthMm = letteringWidthMm({ text, heightMm: wished });
+    const fitted = widthMm > roomMm ? (wished * roomMm) / widthMm : wished;
+    y -= wished;
+    const line = lettered(text, { x: side(covers) * 5 * scale, y }, fitted, covers);
+    y -= 0.7 * wished;
+    return line;
+  });
+}
+
+function lettered(text: string, at: Point<'drawing'>, heightMm: number, covers: Covers): Lettering {
+  return { text, at, heightMm, turnRad: 0, anchor: covers === 'bass half' ? 'end' : 'start' };
+}
+
+function side(covers: Covers): number {
+  return covers === 'bass half' ? -1 : 1;
+}
