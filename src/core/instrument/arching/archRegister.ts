@@ -13,14 +13,14 @@ export function archRegister(arch: PlateArch): readonly RegisterEntry[] {
     'channelAtWaist',
     'channelAtCorners',
     'channelCornerRounding',
-    'bodyLength',
+    'outline',
   ];
   const chord = arch.longArch.endMm - arch.longArch.startMm;
   const [crestRadius] = longArchRadii(arch.longArch);
   return [
     entry(of('channelZ'), arch.channelZMm, 'mm', [names.edge, names.scoop], 'edge height less scoop depth'),
     entry(of('rise'), arch.riseMm, 'mm', [names.arch, of('channelZ')], 'arch height less channel height'),
-    entry(of('longArch.chord'), chord, 'mm', ['bodyLength', 'channelAtBouts'], 'channel end to channel end'),
+    entry(of('longArch.chord'), chord, 'mm', ['outline', 'channelAtBouts'], 'channel end to channel end'),
     entry(
       of('longArch.plainCircleRadius'),
       chordCircleRadius(chord, arch.riseMm),
@@ -54,7 +54,7 @@ function stationEntries(
   return [
     entry(of('station'), station.yMm, 'mm', channel, 'found on the channel line, from the lower end'),
     entry(of('width'), 2 * station.halfWidthMm, 'mm', channel, 'channel to channel'),
-    entry(of('edgeWidth'), 2 * station.edgeHalfWidthMm, 'mm', [of('station'), 'bodyLength'], 'edge to edge'),
+    entry(of('edgeWidth'), 2 * station.edgeHalfWidthMm, 'mm', [of('station'), 'outline'], 'edge to edge'),
     entry(
       of('rise'),
       station.riseMm,

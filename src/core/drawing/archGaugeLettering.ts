@@ -1,0 +1,148 @@
+import { boundsOf, type Chain } from '../curve/index.ts';
+import type { ArchStation, EdgeState, PlateArch, StationName } from '../instrument/index.ts';
+import type { Lettering } from './drawing.ts';
+import { letteringWidthMm } from './lettering.ts';
+
+const STATION_TEXT: Readonly<Record<StationName, string>> = {
+  lowerBout: 'lower bout',
+  lowerCorner: 'lower corners',
+  waist: 'waist',
+  upperCorner: 'upper corners',
+  upperBout: 'upper bout',
+};
+
+/** A station as a maker calls it. */
+export function stationText(name: StationName): string {
+  return STATION_TEXT[name];
+}
+
+/** mm, heights of the lettering. */
+const TITLE_MM = 4;
+const TEXT_MM = 2.8;
+const SMALL_MM = 2.2;
+
+/** mm from the centre line to the lettering, and from the lettering to back and sides. */
+const GAP_MM = 5;
+
+/** Everything written on a gauge. A station of null is the long gauge. */
+export function gaugeLettering(
+  arch: PlateArch,
+  station: ArchStation | null,
+  state: EdgeState,
+  instrumentName: string,
+  body: Chain<'drawing'>,
+): readonly Lettering[] {
+  const box = boundsOf(body);
+  const middle = (box.min.x + box.max.x) / 2;
+  const roomMm = (box.max.x - box.min.x) / 2 - 2 * GAP_MM;
+  const where = station ? stationText(station.name) : 'centre line';
+  const left = [`${arch.plate.toUpperCase()} · ${where}`, instrumentName, ...facing(arch, station)];
+  const right = station ? crossFigures(arch, station, state) : longFigures(arch, state);
+  return [
+    ...block(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
+    ...block(right, { x: middle + GAP_MM, y: box.max.y - GAP_MM }, 'start', roomMm),
+    ...(station ? edgeNames(arch, station) : alongNames(arch, box)),
+  ];
+}
+
+/** Which way the lettered face looks, so that the plate falls away behind the gauge. */
+function facing(arch: PlateArch, station: ArchStation | null): readonly string[] {
+  if (!station) return ['hold upright on the centre line'];
+  const middle = (arch.longArch.startMm + arch.longArch.endMm) / 2;
+  return [`this side to the ${station.yMm < middle ? 'neck' : 'lower end'}`];
+}
+
+function crossFigures(arch: PlateArch, station: ArchStation, state: EdgeState): readonly string[] {
+  return [
+    `rise ${mm(station.riseMm)}  channel ${mm(2 * station.halfWidthMm)}`,
+    `edge to edge ${mm(2 * station.edgeHalfWidthMm)}`,
+    `${mm(station.yMm)} from the lower end`,
+    restText(arch, state),
+  ];
+}
+
+function longFigures(arch: PlateArch, state: EdgeState): readonly string[] {
+  const { startMm, endMm } = arch.longArch;
+  return [
+    `rise ${mm(arch.riseMm)}  channel ${mm(endMm - startMm)}`,
+    `arch ${mm(arch.archHeightMm)} with the edge`,
+    `body ${mm(arch.bodyLengthMm)}`,
+    restText(arch, state),
+  ];
+}
+
+function restText(arch: PlateArch, state: EdgeState): string {
+  const { edgeHeightMm } = arch.numbers;
+  return state === 'arched'
+    ? `rests on flat edge ${mm(edgeHeightMm)}`
+    : `rests on edge crest ${mm(edgeHeightMm)}`;
+}
+
+function edgeNames(arch: PlateArch, station: ArchStation): readonly Lettering[] {
+  const y = arch.numbers.edgeHeightMm + 1;
+  const x = station.edgeHalfWidthMm - 1;
+  return [small('edge', { x: -x, y }, 'start'), small('edge', { x, y }, 'end')];
+}
+
+function alongNames(arch: PlateArch, box: ReturnType<typeof boundsOf<'drawing'>>): readonly Lettering[] {
+  const y = arch.numbers.edgeHeightMm + 1;
+  const end = arch.bodyLengthMm;
+  const back = box.max.y - GAP_MM - TITLE_MM;
+  return [
+    {
+      text: 'LOWER END',
+      at: { x: box.min.x + GAP_MM, y: back },
+      heightMm: TITLE_MM,
+      turnRad: 0,
+      anchor: 'start',
+    },
+    {
+      text: 'NECK END',
+      at: { x: box.max.x - GAP_MM, y: back },
+      heightMm: TITLE_MM,
+      turnRad: 0,
+      anchor: 'end',
+    },
+    small('edge', { x: 1, y }, 'start'),
+    small('edge', { x: end - 1, y }, 'end'),
+    ...arch.stations.map((station) =>
+      small(
+        stationText(station.name),
+        { x: station.yMm + 1, y: arch.channelZMm + station.riseMm + 3 },
+        'start',
+      ),
+    ),
+  ];
+}
+
+function small(text: string, at: Lettering['at'], anchor: Lettering['anchor']): Lettering {
+  return { text, at, heightMm: SMALL_MM, turnRad: 0, anchor };
+}
+
+/** Lines under one another, the first larger; a line too long for its room is written smaller. */
+function block(
+  texts: readonly string[],
+  top: Lettering['at'],
+  anchor: Lettering['anchor'],
+  roomMm: number,
+): readonly Lettering[] {
+  let y = top.y;
+  return texts.map((text, index) => {
+    const wished = index === 0 && anchor === 'end' ? TITLE_MM : TEXT_MM;
+    const widthMm = letteringWidthMm({ text, heightMm: wished });
+    y -= wished;
+    const line: Lettering = {
+      text,
+      at: { x: top.x, y },
+      heightMm: widthMm > roomMm ? (wished * roomMm) / widthMm : wished,
+      turnRad: 0,
+      anchor,
+    };
+    y -= 0.75 * wished;
+    return line;
+  });
+}
+
+function mm(value: number): string {
+  return value.toFixed(1);
+}
