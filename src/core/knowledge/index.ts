@@ -1,4 +1,5 @@
 export { FAMILIES, type Family } from './family.ts';
+export { type KindScope, kindScope } from './kindScope.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
 export { outlineHabit } from './outlineHabit.ts';
 export {

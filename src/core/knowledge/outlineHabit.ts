@@ -27,10 +27,18 @@ const arcs = (end: Usual, shoulder: Usual, flank: Usual, upperFlank: Usual, reve
   reverse,
 });
 
-/** The inner four fifths of what is admitted pass without a remark. */
+/** How far beyond the proportions seen fit a body is still drawn, so that sizes 6 % off the usual always are. */
+const LEEWAY = 0.04;
+
+/** The inner four fifths of the proportions pass without a remark. */
 function limits({ low, high }: Pick<Range, 'low' | 'high'>): Limits {
   const margin = 0.1 * (high - low);
-  return { least: low, usualLeast: low + margin, usualMost: high - margin, most: high };
+  return {
+    least: low * (1 - LEEWAY),
+    usualLeast: low + margin,
+    usualMost: high - margin,
+    most: high * (1 + LEEWAY),
+  };
 }
 
 const SHAPE = {

@@ -207,9 +207,10 @@ function startOfWaist(problem: DraftProblem, u: Float64Array): { x: number; y: n
 
 /** The drawn outline measured afresh: simple, on one side of the centre line, widest and narrowest where promised. */
 function checkShape(half: HalfOutline, targets: OutlineTargets): Fault[] {
-  const lower = boundsOf(half.lowerBout);
+  // The hollow before a corner is left out: where the maker measured the corners wider, they may be.
+  const lower = boundsOf({ ...half.lowerBout, vertices: half.lowerBout.vertices.slice(0, -1) });
   const waist = boundsOf(half.cBout);
-  const upper = boundsOf(half.upperBout);
+  const upper = boundsOf({ ...half.upperBout, vertices: half.upperBout.vertices.slice(1) });
   const faults: Fault[] = [];
   const extreme = (name: 'lowerBoutMm' | 'waistMm' | 'upperBoutMm', halfWidthMm: number): void => {
     if (Math.abs(2 * halfWidthMm - targets[name]) <= WELD_MM) return;

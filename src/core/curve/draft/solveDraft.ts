@@ -1,6 +1,6 @@
 import { DRAFT_MM, SETTLED } from '../../base/index.ts';
 import { dot, type LinearRow, solveQuadraticProgram } from '../../numeric/index.ts';
-import { DRAFT_NUMBERS, type DraftProblem, type Equation, equationsOf } from './draftProblem.ts';
+import { DRAFT_AT, DRAFT_NUMBERS, type DraftProblem, type Equation, equationsOf } from './draftProblem.ts';
 import { DRAFT_BOUNDS, type ShapeBound, shapeBounds } from './shapeBounds.ts';
 
 /**
@@ -33,7 +33,10 @@ const SHARES = [1, 0.5, 0.25, 0.1, 0.03];
  * gradients of the equations and bounds kept throughout.
  */
 export function solveDraft(problem: DraftProblem, from?: Float64Array): DraftSolution {
-  const bounds = shapeBounds(DRAFT_NUMBERS, problem.targets.bodyLengthMm, DRAFT_BOUNDS);
+  const bounds = [
+    ...shapeBounds(DRAFT_NUMBERS, problem.targets.bodyLengthMm, DRAFT_BOUNDS),
+    ...cornerBounds(problem),
+  ];
   const walls = bounds.map((bound) => inSpreads(bound, problem));
   let v = from ? Float64Array.from(from) : new Float64Array(DRAFT_NUMBERS);
   let pinPull: readonly number[] = problem.pins.map(() => 0);
@@ -49,6 +52,23 @@ export function solveDraft(problem: DraftProblem, from?: Float64Array): DraftSol
       return rest(problem, v, iteration, true, pinPull, bound);
   }
   return rest(problem, v, MOST_ITERATIONS, false, pinPull, bound);
+}
+
+/** Half widths that a corner may take of its bout's, unless the maker measured it wider. */
+const WIDEST_CORNER = 0.995;
+
+function cornerBounds(problem: DraftProblem): ShapeBound[] {
+  const { lowerBoutMm, upperBoutMm } = problem.targets;
+  const keepIn = (index: number, boutMm: number, says: string): ShapeBound[] => {
+    if (problem.pins.some((pin) => pin.index === index)) return [];
+    const row = new Float64Array(DRAFT_NUMBERS);
+    row[index] = -1;
+    return [{ row, bound: (-WIDEST_CORNER * boutMm) / 2, says }];
+  };
+  return [
+    ...keepIn(DRAFT_AT.lowerCornerX, lowerBoutMm, 'lower corners as wide as their bout'),
+    ...keepIn(DRAFT_AT.upperCornerX, upperBoutMm, 'upper corners as wide as their bout'),
+  ];
 }
 
 interface Step {
