@@ -94,6 +94,18 @@ test.each(cautions)('%s is a caution', (_what, changed, code) => {
   expect(found?.weight).toBe('caution');
 });
 
+test('an absurd or unusual length is told once', () => {
+  for (const [bodyLength, code] of [
+    [3000, 'size.body-length'],
+    [370, 'size.unusual-length'],
+  ] as const) {
+    const told = checkDesign(designOf('violin', 355, { bodyLength })).filter(
+      ({ at, weight }) => at === 'bodyLength' && weight !== 'remark',
+    );
+    expect(told.map((finding) => finding.code)).toEqual([code]);
+  }
+});
+
 test('seven tenths is right for a cello and wrong for a violin', () => {
   const codes = (design: Design) => checkDesign(design).map(({ code }) => code);
   expect(codes(designOf('cello', 755, { stop: 390, neckStop: 273 }))).not.toContain('check.neck-to-stop');
@@ -102,7 +114,11 @@ test('seven tenths is right for a cello and wrong for a violin', () => {
 
 test('a value outside its range is a remark that names the range and its source', () => {
   const [remark] = checkDesign(designOf('violin', 355, { ribHeightNeck: 34, ribHeightTail: 34 }));
-  expect(remark).toMatchObject({ weight: 'remark', at: 'ribHeightNeck', need: '28 to 33 (from memory)' });
+  expect(remark).toMatchObject({
+    weight: 'remark',
+    at: 'ribHeightNeck',
+    need: 'usually 28 to 33 mm (from memory)',
+  });
 });
 
 test('a traced outline whose width was changed by hand contradicts itself', () => {

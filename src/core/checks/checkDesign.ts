@@ -11,7 +11,8 @@ const HEAVIEST_FIRST: readonly Weight[] = ['contradiction', 'caution', 'remark']
 
 /**
  * Everything in a design that contradicts itself, is risky or is unusual, heaviest first, each with the names of
- * the values it lies in; never the first only. An outline that cannot be drafted is one of them.
+ * the values it lies in; never the first only. An outline that cannot be drafted is one of them. A value is called
+ * unusual only where nothing else is said of it.
  */
 export function checkDesign(design: Design): readonly Finding[] {
   const findings = [
@@ -23,7 +24,8 @@ export function checkDesign(design: Design): readonly Finding[] {
     ...edgeFindings(design),
     ...archFindings(design),
     ...ribFindings(design),
-    ...rangeFindings(design),
   ];
+  const spokenOf = new Set(findings.map(({ at }) => at));
+  findings.push(...rangeFindings(design).filter(({ at }) => !spokenOf.has(at)));
   return HEAVIEST_FIRST.flatMap((weight) => findings.filter((finding) => finding.weight === weight));
 }

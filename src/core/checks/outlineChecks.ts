@@ -3,11 +3,16 @@ import { type Design, halfOf } from '../design/index.ts';
 import { NECK_TO_STOP, PROPORTIONS } from '../knowledge/index.ts';
 import { findingOn, shown, valueOf } from './valueOf.ts';
 
-/** What drafting the outline has against the values: what cannot be reached is a contradiction. */
+/**
+ * What drafting the outline has against the values: what cannot be reached is a contradiction. A length out of all
+ * scale is left to `lengthFindings`, which names the slip behind it.
+ */
 export function outlineFindings(design: Design): readonly Finding[] {
   const half = halfOf(design);
   if (half.ok) return half.value.findings;
-  return half.faults.map((fault) => ({ ...fault, weight: 'contradiction' }));
+  return half.faults
+    .filter(({ code }) => code !== 'draft.length')
+    .map((fault) => ({ ...fault, weight: 'contradiction' }));
 }
 
 /** Stop and neck against the body and against each other. */

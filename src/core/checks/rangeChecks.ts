@@ -45,19 +45,20 @@ export function positiveFindings(design: Design): readonly Finding[] {
   return [...missing, ...wrong];
 }
 
-/** Values outside what is usual for the family: worth a look, not wrong. */
+/** Given values outside what is usual for the family: worth a look, not wrong. Derived ones follow their source. */
 export function rangeFindings(design: Design): readonly Finding[] {
   const lengthMm = valueOf(design, 'bodyLength');
   return VALUE_NAMES.flatMap((name) => {
+    if (design.values[name]?.origin.kind === 'derived') return [];
     const value = valueOf(design, name);
     const range = rangeFor(design.family, name, lengthMm);
     if (!range || !(value < range.low || value > range.high)) return [];
-    const digits = VALUES[name].unit === 'mm' ? 1 : 2;
-    const usual = `${shown(range.low, digits)} to ${shown(range.high, digits)}`;
+    const [unit, digits] = VALUES[name].unit === 'mm' ? [' mm', 1] : ['', 2];
+    const usual = `${shown(range.low, digits)} to ${shown(range.high, digits)}${unit}`;
     return [
       findingOn([name], 'remark', 'check.unusual', {
-        found: `${shown(value, digits + 1)}, outside what is usual`,
-        need: `${usual} (${originText(range.origin)})`,
+        found: `${shown(value, digits + 1)}${unit}, outside what is usual`,
+        need: `usually ${usual} (${originText(range.origin)})`,
         remedy: 'keep it if it is meant, or check the number',
       }),
     ];

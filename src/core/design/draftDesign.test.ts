@@ -47,7 +47,8 @@ test('given values stand as given, and every other one says where it comes from'
   expect(design.values.liningWidth).toEqual(mm(7));
   expect(design.values.lowerBout?.value).toBeCloseTo((206 * 110) / 112, 9);
   expect(design.values.lowerBout?.origin).toMatchObject({ kind: 'derived', from: ['waist'] });
-  expect(design.values.archHeightBack?.origin).toMatchObject({ kind: 'derived', from: ['bodyLength'] });
+  expect(design.values.archHeightBack?.origin).toMatchObject({ kind: 'published' });
+  expect(design.values.stop?.origin).toMatchObject({ kind: 'derived', from: ['bodyLength'] });
   expect(design.values.upperBoutStation).toBeUndefined();
 });
 

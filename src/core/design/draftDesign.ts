@@ -64,22 +64,34 @@ export function filled(given: Values, size: Size, lengthMm: number): Values {
   for (const name of Object.keys(VALUES) as ValueName[]) {
     const own = given[name];
     if (own) values[name] = own;
-    else if (NEEDED_VALUES.includes(name)) values[name] = habitFor(name, given, size, lengthMm);
+    else if (NEEDED_VALUES.includes(name)) values[name] = habitFor(name, given, values.stop, size, lengthMm);
   }
   return values;
 }
 
-function habitFor(name: ValueName, given: Values, size: Size, lengthMm: number): Quantity {
+function habitFor(
+  name: ValueName,
+  given: Values,
+  stop: Quantity | undefined,
+  size: Size,
+  lengthMm: number,
+): Quantity {
   const habit = valueAtLength(size, name, lengthMm);
   if (!habit) throw new Bug(`${size.family} ${size.name} has no ${name}`);
   if ((WIDTHS as readonly ValueName[]).includes(name)) return widthByProportion(name, given, size) ?? habit;
-  if (name === 'neckStop' && given.stop) {
-    const ratio = NECK_TO_STOP[size.family];
-    const words = size.family === 'cello' ? 'seven tenths' : 'two thirds';
-    return { value: given.stop.value * ratio, unit: 'mm', origin: derivedFrom(['stop'], words) };
-  }
+  const neckFollows = given.stop !== undefined || habit.origin.kind === 'derived';
+  if (name === 'neckStop' && stop && neckFollows) return neckByStop(stop, size);
   const partner = partnerOf(name);
   return (partner && given[partner] && byPartner(name, partner, given[partner], size)) ?? habit;
+}
+
+function neckByStop(stop: Quantity, size: Size): Quantity {
+  const share = size.family === 'cello' ? 'seven tenths' : 'two thirds';
+  return {
+    value: stop.value * NECK_TO_STOP[size.family],
+    unit: 'mm',
+    origin: derivedFrom(['stop'], `${share} of the body stop`),
+  };
 }
 
 /** The size's width times how the given widths, taken together, compare with the size's. */

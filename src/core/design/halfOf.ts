@@ -1,12 +1,14 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
 import { draftHalfOutline, type HalfOutline, type OutlineTargets } from '../curve/index.ts';
 import { outlineHabit } from '../knowledge/index.ts';
+import { dependsOn } from '../quantity/index.ts';
 import type { Design } from './design.ts';
 import type { ValueName } from './values.ts';
 
 /**
  * The treble half of the design's outline: as traced, or solved from the values with the family's habit. The
- * optional stations and corner widths that the design holds are met like the widths.
+ * optional stations and corner widths that the design holds are met like the widths. An unusual length is not
+ * told again here: `draftDesign` and `check` ask about it, in one sentence.
  * Faults: `design.missing`, and those of the drafting.
  */
 export function halfOf(
@@ -16,9 +18,14 @@ export function halfOf(
   const targets = targetsOf(design);
   if (!targets.ok) return targets;
   const drafted = draftHalfOutline(targets.value, outlineHabit(design.family));
-  if (!drafted.ok) return drafted;
-  return accept({ half: drafted.value.half, findings: drafted.value.findings });
+  if (!drafted.ok) return refuse(...causes(design, drafted.faults));
+  return accept({
+    half: drafted.value.half,
+    findings: drafted.value.findings.filter(({ code }) => code !== ASKED_BEFORE),
+  });
 }
+
+const ASKED_BEFORE = 'draft.length-unusual';
 
 const NEEDED = {
   bodyLengthMm: 'bodyLength',
@@ -47,6 +54,16 @@ function targetsOf(design: Design): Checked<OutlineTargets> {
     .filter(([, name]) => design.values[name] !== undefined)
     .map(([target, name]) => [target, design.values[name]?.value]);
   return accept(Object.fromEntries([...needed, ...optional]) as OutlineTargets);
+}
+
+/** Without the faults of values that were themselves worked out from one at fault. */
+function causes(design: Design, faults: readonly Fault[]): readonly Fault[] {
+  const places = new Set(faults.map(({ at }) => at));
+  const own = faults.filter(({ at }) => {
+    const quantity = design.values[at as ValueName];
+    return !(quantity && dependsOn(quantity).some((name) => places.has(name)));
+  });
+  return own.length > 0 ? own : faults;
 }
 
 function missingValue(name: ValueName): Fault {

@@ -120,8 +120,8 @@ export function familyRanges(family: Family): Readonly<Record<string, Range>> {
  */
 export function rangeFor(family: Family, name: string, bodyLengthMm: number): Range | undefined {
   const range = RANGES[family][name];
-  if (!range || name.startsWith('fullness') || name === 'formThickness') return range;
-  const scale = bodyLengthMm / lengthOf(ordinarySize(family));
+  if (!range || name.startsWith('fullness')) return range;
+  const scale = name === 'formThickness' ? 1 : bodyLengthMm / lengthOf(ordinarySize(family));
   const habit = valueAtLength(nearestSize(family, bodyLengthMm), name, bodyLengthMm)?.value ?? range.low;
   return {
     ...range,

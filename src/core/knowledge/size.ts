@@ -4,6 +4,7 @@ import {
   derivedFrom,
   fromMemory,
   type Origin,
+  originText,
   published,
   type Quantity,
   type Unit,
@@ -45,6 +46,12 @@ export const NOT_SCALED: ReadonlySet<string> = new Set([
   'fullnessLowerBout',
 ]);
 
+/** Values that follow the body length closely; all others belong to the size and change with the next one. */
+const FOLLOWS_LENGTH: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowerBout', 'stop', 'neckStop']);
+
+/** No unit. A body this near to a size is of that size: makers keep its thicknesses and heights. Chosen by us. */
+const SAME_SIZE = 0.03;
+
 export function unitOfValue(name: string): Unit {
   return name.startsWith('fullness') ? 'ratio' : 'mm';
 }
@@ -72,11 +79,15 @@ export function scaledSize(model: Size, name: string, cells: Readonly<Record<str
   return { ...known, values: Object.fromEntries(values) };
 }
 
-/** The value of a size brought to another body length; the size's own length gives the quantity unchanged. */
+/**
+ * The value of a size brought to another body length. Bouts, waist and stops follow the length; ribs, edges,
+ * arches, blocks and the like stay as they are within 3 % of the size's own length, and follow it beyond.
+ */
 export function valueAtLength(size: Size, name: string, bodyLengthMm: number): Quantity | undefined {
   const quantity = size.values[name];
   if (!quantity || NOT_SCALED.has(name) || bodyLengthMm === lengthOf(size)) return quantity;
-  return scaledByLength(quantity, size, bodyLengthMm);
+  const near = Math.abs(bodyLengthMm / lengthOf(size) - 1) <= SAME_SIZE;
+  return near && !FOLLOWS_LENGTH.has(name) ? quantity : scaledByLength(quantity, size, bodyLengthMm);
 }
 
 export function lengthOf(size: Size): number {
@@ -90,6 +101,9 @@ function scaledByLength(quantity: Quantity, model: Size, bodyLengthMm: number): 
   return {
     value: Math.round(value * ROUNDED_TO) / ROUNDED_TO,
     unit: quantity.unit,
-    origin: derivedFrom(['bodyLength'], `${model.family} ${model.name}, scaled by body length`),
+    origin: derivedFrom(
+      ['bodyLength'],
+      `scaled from the ${model.family} ${model.name}, there ${originText(quantity.origin)}`,
+    ),
   };
 }

@@ -66,6 +66,16 @@ test('the nearest size is found by ratio, and its own length gives its own value
   }
 });
 
+test('a body near a size keeps its heights and thicknesses with their source, and one further off does not', () => {
+  const size = ordinarySize('violin');
+  expect(valueAtLength(size, 'ribHeightNeck', 352)).toBe(size.values.ribHeightNeck);
+  expect(valueAtLength(size, 'upperBout', 352)?.value).toBeCloseTo((168 * 352) / 355, 1);
+  expect(valueAtLength(size, 'ribHeightNeck', 710)?.value).toBe(60);
+  expect(valueAtLength(size, 'ribHeightNeck', 710)?.origin).toMatchObject({
+    how: expect.stringContaining('scaled from the violin 4/4, there published'),
+  });
+});
+
 test('lengths follow the body and pure ratios and sheet stuff stay', () => {
   const size = ordinarySize('violin');
   expect(valueAtLength(size, 'upperBout', 710)?.value).toBe(336);
