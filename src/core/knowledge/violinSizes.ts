@@ -1,4 +1,14 @@
-import { ours, practised, read, recalled, type Size, scaledSize, sizeOf, worked } from './size.ts';
+import {
+  ours,
+  practised,
+  read,
+  recalled,
+  type Size,
+  scaledSize,
+  sizeOf,
+  valueAtLength,
+  worked,
+} from './size.ts';
 
 const table = (value: number) => read(value, 'violinAverages');
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
@@ -127,10 +137,14 @@ const quarter = scaledSize(fullSize, '1/4', {
 
 /** The smallest ribs leave no room for half-inch stuff between both linings. */
 const thinForm = ours(9, 'lifts out past both linings of low ribs');
-const bodyAlone = (value: number) => ({
-  bodyLength: recalled(value, 'a common trade size'),
-  formThickness: thinForm,
-});
+const bodyAlone = (lengthMm: number) => {
+  const stop = valueAtLength(quarter, 'stop', lengthMm)?.value ?? Number.NaN;
+  return {
+    bodyLength: recalled(lengthMm, 'a common trade size'),
+    neckStop: neckStop(stop * (2 / 3)),
+    formThickness: thinForm,
+  };
+};
 const eighth = scaledSize(quarter, '1/8', bodyAlone(255));
 const tenth = scaledSize(quarter, '1/10', bodyAlone(240));
 const sixteenth = scaledSize(quarter, '1/16', bodyAlone(230));
