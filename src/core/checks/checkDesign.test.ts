@@ -67,6 +67,7 @@ const contradictions: readonly (readonly [string, Partial<Record<ValueName, numb
   ['a pin in a block', { pinFromEnd: 15 }, 'check.pin-in-block', /clear of the recess/],
   ['a fillet wider than the arch', { longArchFillet: 3000 }, 'check.long-arch-fillet', /smaller fillet/],
   ['a rib of no thickness', { ribThickness: 0 }, 'check.not-positive', /ribThickness/],
+  ['a waist that no outline reaches', { waist: 160 }, 'draft.waist-too-wide', /waist/],
   ['a body of three metres', { bodyLength: 3000 }, 'size.body-length', /longer than any violin/],
 ];
 

@@ -122,3 +122,15 @@ test('what was read, printed and read again is a fixed point', () => {
     }),
   );
 });
+
+test('a length in whole thousandths prints so that it cannot be taken for thousands', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 400_000 }), (thousandths) => {
+      const mm = thousandths / 1000;
+      expect(parseLength(printLength(mm))).toMatchObject({ ok: true, value: { mm } });
+    }),
+    { numRuns: 500, examples: [[1234], [2999], [1001], [355_125]] },
+  );
+  expect(printLength(1.234)).toBe('1.2340 mm');
+  expect(printLength(355.125)).toBe('355.125 mm');
+});
