@@ -15,3 +15,4 @@ export {
 export type { PageOptions } from './pageGroup.ts';
 export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
+export { sheetDrawing } from './sheetDrawing.ts';
