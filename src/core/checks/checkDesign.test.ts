@@ -61,6 +61,12 @@ const contradictions: readonly (readonly [string, Partial<Record<ValueName, numb
   ],
   ['a scoop deeper than the edge', { scoopDepthBack: 4 }, 'check.scoop-through', /wood left/],
   ['a form thicker than the ribs', { formThickness: 31 }, 'check.form-thicker-than-ribs', /lowest rib/],
+  [
+    'a form thicker than the lower end of tapered ribs',
+    { ribHeightTail: 32, formThickness: 30.5 },
+    'check.form-thicker-than-ribs',
+    /ribHeightNeck/,
+  ],
   ['corner ends that the overhang eats up', { lowerCornerEnd: 4 }, 'check.corner-end', /lowerCornerEnd/],
   ['a crest inside the channel', { edgeCrestInset: 8 }, 'check.crest-inside', /crest outside/],
   ['a wild fullness', { fullnessWaist: 0.3 }, 'check.fullness', /0.3/],

@@ -13,27 +13,44 @@ import {
 const table = (value: number) => read(value, 'violinAverages');
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
 
-/** The full-size violin. Where the table prints a range, its place in the range stands in the comment. */
+const COLUMNS = ['1/4', '1/2', '3/4', '7/8', '4/4'] as const;
+
+/** The published table as printed; where it prints a range for the 4/4, one figure of that range is taken. */
+const TABLE = {
+  bodyLength: [285, 320, 335, 345, 355],
+  upperBout: [133, 145, 156, 162, 168],
+  waist: [91, 97, 105, 109, 112],
+  lowerBout: [163, 182, 195, 200, 206],
+  ribHeightNeck: [26, 28, 29, 29.5, 30],
+  ribHeightTail: [26, 28, 29, 29.5, 30], // the table prints one height
+  ribThickness: [1, 1, 1.1, 1.1, 1.1],
+  liningThickness: [1.5, 1.5, 1.5, 1.7, 1.8],
+  liningWidth: [4, 5, 5, 6, 6],
+  upperBlockWidth: [41, 44, 47, 48, 50],
+  upperBlockDepth: [13, 13, 14, 14, 15],
+  lowerBlockWidth: [36, 39, 42, 43, 45],
+  lowerBlockDepth: [12, 12, 13, 13, 14],
+  archHeightBack: [13.2, 13.7, 14.1, 14.3, 14.5],
+  archHeightTop: [13.7, 14.3, 14.9, 15.2, 15.5],
+  edgeHeightBack: [3.1, 3.2, 3.4, 3.7, 3.8],
+  edgeHeightTop: [3.2, 3.3, 3.5, 3.9, 4],
+  purflingToEdge: [3, 3.1, 3.2, 3.3, 3.75], // 4/4 printed 3.5 to 3.8
+  purflingWidth: [1.1, 1.1, 1.1, 1.1, 1.2],
+} as const;
+
+function printed(column: (typeof COLUMNS)[number]): Readonly<Record<string, Cell>> {
+  const at = COLUMNS.indexOf(column);
+  return Object.fromEntries(Object.entries(TABLE).map(([name, row]) => [name, table(row[at] as number)]));
+}
+
 const fullSize: Size = sizeOf('violin', '4/4', {
-  bodyLength: table(355),
-  upperBout: table(168),
-  waist: table(112),
-  lowerBout: table(206),
+  ...printed('4/4'),
   upperCornerEnd: table(7), // printed 7 to 7.5
   lowerCornerEnd: table(7), // printed 7 to 7.5
   stop: read(195, 'bodyStop'),
   neckStop: neckStop(130),
   overhang: table(2.2),
   cornerOverhang: table(2.2), // the table prints one overhang
-  ribThickness: table(1.1),
-  ribHeightNeck: table(30),
-  ribHeightTail: table(30),
-  liningThickness: table(1.8),
-  liningWidth: table(6),
-  upperBlockWidth: table(50),
-  upperBlockDepth: table(15),
-  lowerBlockWidth: table(45),
-  lowerBlockDepth: table(14),
   lowerCornerBlockAlongWaist: read(26, 'violinForm'),
   lowerCornerBlockAlongBout: ours(20, 'leaves no paper-thin feather on the block'),
   upperCornerBlockAlongWaist: ours(20.3, '0.78 of the lower'),
@@ -44,12 +61,6 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   clampHolePitch: ours(48, 'eight holes a side'),
   pinDiameter: ours(3, 'a common drill and nail'),
   pinFromEnd: read(80, 'violinForm'),
-  purflingToEdge: table(3.75), // printed 3.5 to 3.8
-  purflingWidth: table(1.2),
-  edgeHeightBack: table(3.8),
-  edgeHeightTop: table(4),
-  archHeightBack: table(14.5),
-  archHeightTop: table(15.5),
   scoopDepthBack: recalled(1, '0.7 to 1.2'),
   scoopDepthTop: recalled(1, '0.7 to 1.2'),
   edgeCrestInset: practised(1.4, 'a third of the edge from its outside'),
@@ -67,70 +78,23 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
 });
 
-/** The columns of the table, in this order; the body stop of 7/8 is cut off in the print. */
-const PRINTED = [
-  'bodyLength',
-  'upperBout',
-  'waist',
-  'lowerBout',
-  'ribHeightNeck',
-  'ribHeightTail',
-  'ribThickness',
-  'liningThickness',
-  'liningWidth',
-  'upperBlockWidth',
-  'upperBlockDepth',
-  'lowerBlockWidth',
-  'lowerBlockDepth',
-  'archHeightBack',
-  'archHeightTop',
-  'edgeHeightBack',
-  'edgeHeightTop',
-  'purflingToEdge',
-  'purflingWidth',
-] as const;
-
-function printedColumn(...figures: readonly number[]): Readonly<Record<string, ReturnType<typeof table>>> {
-  return Object.fromEntries(PRINTED.map((name, at) => [name, table(figures[at] as number)]));
-}
-
 const sevenEighths = scaledSize(fullSize, '7/8', {
-  ...printedColumn(
-    345,
-    162,
-    109,
-    200,
-    29.5,
-    29.5,
-    1.1,
-    1.7,
-    6,
-    48,
-    14,
-    43,
-    13,
-    14.3,
-    15.2,
-    3.7,
-    3.9,
-    3.3,
-    1.1,
-  ),
+  ...printed('7/8'),
   stop: recalled(189, 'the printed table is cut off here'),
   neckStop: neckStop(126),
 });
 const threeQuarters = scaledSize(fullSize, '3/4', {
-  ...printedColumn(335, 156, 105, 195, 29, 29, 1.1, 1.5, 5, 47, 14, 42, 13, 14.1, 14.9, 3.4, 3.5, 3.2, 1.1),
+  ...printed('3/4'),
   stop: table(183),
   neckStop: neckStop(122),
 });
 const half = scaledSize(fullSize, '1/2', {
-  ...printedColumn(320, 145, 97, 182, 28, 28, 1, 1.5, 5, 44, 13, 39, 12, 13.7, 14.3, 3.2, 3.3, 3.1, 1.1),
+  ...printed('1/2'),
   stop: table(171),
   neckStop: neckStop(114),
 });
 const quarter = scaledSize(fullSize, '1/4', {
-  ...printedColumn(285, 133, 91, 163, 26, 26, 1, 1.5, 4, 41, 13, 36, 12, 13.2, 13.7, 3.1, 3.2, 3, 1.1),
+  ...printed('1/4'),
   stop: table(159),
   neckStop: neckStop(106),
 });
