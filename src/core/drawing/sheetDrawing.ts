@@ -15,7 +15,7 @@ const LETTER_MM = 2;
 /** mm. From the end of a bar to the words beside it. */
 const GAP_MM = 2.5;
 /** mm. From the band up to the line of words above it. */
-const ABOVE_MM = 1.6;
+const ABOVE_MM = 1.4;
 
 /**
  * The calibration sheet as it is printed, one drawing as large as the paper, origin the paper's lower left corner.
