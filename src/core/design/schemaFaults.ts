@@ -51,7 +51,7 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-export function unknownKey(
+function unknownKey(
   path: readonly PropertyKey[],
   key: string,
   codePrefix: string,

@@ -33,7 +33,7 @@ export const worked = (value: number, from: readonly string[], how: string): Cel
 ];
 
 /** Values that a bigger or smaller body leaves as they are: tools, sheet stuff and pure ratios. */
-export const NOT_SCALED: ReadonlySet<string> = new Set([
+const NOT_SCALED: ReadonlySet<string> = new Set([
   'formThickness',
   'clampHoleDiameter',
   'clampHoleWall',
@@ -52,7 +52,7 @@ const FOLLOWS_LENGTH: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowe
 /** No unit. A body this near to a size is of that size: makers keep its thicknesses and heights. Chosen by us. */
 const SAME_SIZE = 0.03;
 
-export function unitOfValue(name: string): Unit {
+function unitOfValue(name: string): Unit {
   return name.startsWith('fullness') ? 'ratio' : 'mm';
 }
 

@@ -1,4 +1,5 @@
 import {
+  type Cell,
   ours,
   practised,
   read,
