@@ -1,0 +1,230 @@
+import { accept, type Checked, type Fault, refuse, SETTLED } from '../../base/index.ts';
+import { addScaled, dot, type LinearRow, solveQuadraticProgram, zeroMatrix } from '../../numeric/index.ts';
+import type { HalfOutline } from '../halfOutline.ts';
+import { selfCrossings } from '../intersections.ts';
+import { outlineChain } from '../outlineChain.ts';
+import { inMm } from './draftWords.ts';
+import { type FitResidual, residualsOf } from './fitResiduals.ts';
+import { type FitStart, fitStart, missingStretch, type OutlinePoint } from './fitStart.ts';
+import { halfFromRuns, layShape } from './layShape.ts';
+import type { OutlineHabit } from './outlineHabit.ts';
+import { shapeBounds, TRACE_BOUNDS } from './shapeBounds.ts';
+import { FIT_AT, FIT_NUMBERS } from './shapePoint.ts';
+
+export interface FitOptions {
+  /** The body length where it is known; y of the points then counts from the lower end. Else both are found. */
+  readonly bodyLengthMm?: number;
+}
+
+/** A half outline fitted to points, and how far they lie from it. */
+export interface FittedHalf {
+  /** Its lower end stands at (0, 0). */
+  readonly half: HalfOutline;
+  readonly bodyLengthMm: number;
+  /** Where the lower end lies in the given points' y. */
+  readonly lowerEndMm: number;
+  /** Over all points with weight, those left aside as outliers too. */
+  readonly rmsMm: number;
+  readonly maxMm: number;
+  /** Share of the weight that was left aside as outliers. */
+  readonly setAside: number;
+  readonly iterations: number;
+}
+
+const MOST_ITERATIONS = 80;
+/** Spreads that a number moves at most in one step. */
+const LONGEST_STEP = 1;
+/** Spreads. A step below this leaves the outline as it is, to well under a thousandth of a millimetre. */
+const RESTING_STEP = 0.000_3;
+/** mm². What one spread from the start costs: holds what points do not show, too weak to bend what they do. */
+const PULL_TO_START = 0.01;
+/** Where a residual stops to count: wide at first, then narrower, in scales of the residuals. */
+const WIDEST_CUT = 14;
+/** The usual cut of Tukey's weights: 95 % efficient on normal noise. */
+const NARROWEST_CUT = 4.685;
+/** mm. Residuals are never taken for better than this. */
+const LEAST_SCALE_MM = 0.02;
+
+/**
+ * The half outline of thirteen tangent arcs and two corner ends that lies nearest to `points`, corners kept as
+ * corners; body frame, mm. Outliers lose their weight, so do short stretches that the arcs cannot follow.
+ *
+ * Guarantees: level at both ends, tangent in each stretch, does not cross itself; with `bodyLengthMm` the length is exact.
+ * Faults: `fit.too-few-points`, `fit.unsettled`, `fit.crosses`.
+ * Method: Gauss-Newton on distances to the arcs, Tukey's weights tightened step by step (J. W. Tukey's
+ * biweight), bounds on the shape kept by a quadratic program.
+ */
+export function fitHalfOutline(
+  points: readonly OutlinePoint[],
+  habit: OutlineHabit,
+  options: FitOptions = {},
+): Checked<FittedHalf> {
+  const seen = points.filter(({ weight }) => weight > 0);
+  const lowest = seen.reduce((least, { y }) => Math.min(least, y), Infinity);
+  const highest = seen.reduce((most, { y }) => Math.max(most, y), -Infinity);
+  const lowerEndY = options.bodyLengthMm === undefined ? lowest : 0;
+  const lengthMm = options.bodyLengthMm ?? highest - lowest;
+  const missing = seen.length === 0 ? 'the body' : missingStretch(seen, lengthMm, lowerEndY);
+  if (missing) return refuse(tooFew(missing));
+  const start = fitStart(seen, habit, { lowerEndY, lengthMm });
+  const fitted = descend(seen, start, options.bodyLengthMm !== undefined);
+  if (!fitted.settled) return refuse(unsettled(fitted.residuals));
+  return finish(seen, fitted);
+}
+
+interface Descent {
+  readonly u: Float64Array;
+  readonly residuals: readonly FitResidual[];
+  readonly weights: readonly number[];
+  readonly iterations: number;
+  readonly settled: boolean;
+}
+
+function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: boolean): Descent {
+  const bounds = shapeBounds(FIT_NUMBERS, start.u[FIT_AT.lengthMm], TRACE_BOUNDS);
+  let u = start.u;
+  let residuals = residualsOf(points, u);
+  let weights = weightsOf(points, residuals, WIDEST_CUT);
+  let longest = LONGEST_STEP;
+  let cost = Infinity;
+  for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration += 1) {
+    const step = stepFrom(u, start, residuals, weights, bounds, lengthKnown);
+    if (!step) return { u, residuals, weights, iterations: iteration, settled: false };
+    const size = step.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+    const share = Math.min(1, longest / size);
+    u = u.map((value, i) => value + share * step[i] * start.spread[i]);
+    residuals = residualsOf(points, u);
+    const cut = Math.max(NARROWEST_CUT, WIDEST_CUT - iteration);
+    weights = weightsOf(points, residuals, cut);
+    if (cut > NARROWEST_CUT) continue;
+    if (size < RESTING_STEP) return { u, residuals, weights, iterations: iteration, settled: true };
+    // Points that change between two arcs can make the steps swing: swinging steps are shortened.
+    const now = costOf(residuals, weights);
+    if (now > cost) longest = Math.min(longest, size) / 2;
+    cost = now;
+  }
+  return { u, residuals, weights, iterations: MOST_ITERATIONS, settled: false };
+}
+
+/** The best step in spreads for the residuals as they lie, bounds kept. */
+function stepFrom(
+  u: Float64Array,
+  start: FitStart,
+  residuals: readonly FitResidual[],
+  weights: readonly number[],
+  bounds: readonly LinearRow[],
+  lengthKnown: boolean,
+): Float64Array | undefined {
+  const { hessian, gradient } = normalEquations(residuals, weights, start.spread);
+  for (let i = 0; i < FIT_NUMBERS; i += 1) {
+    hessian[i][i] += PULL_TO_START;
+    gradient[i] += (PULL_TO_START * (u[i] - start.u[i])) / start.spread[i];
+  }
+  const held = lengthKnown ? [FIT_AT.lowerEndY, FIT_AT.lengthMm] : [];
+  const outcome = solveQuadraticProgram({
+    hessian,
+    gradient,
+    equalities: held.map((index) => ({ row: unit(index), bound: 0 })),
+    inequalities: bounds.map(({ row, bound }) => ({
+      row: row.map((value, i) => value * start.spread[i]),
+      // A start outside a bound is brought back to it, not refused.
+      bound: bound - dot(row, u),
+    })),
+  });
+  return outcome.solved ? outcome.x : undefined;
+}
+
+function unit(index: number): Float64Array {
+  const row = new Float64Array(FIT_NUMBERS);
+  row[index] = 1;
+  return row;
+}
+
+function normalEquations(
+  residuals: readonly FitResidual[],
+  weights: readonly number[],
+  spread: Float64Array,
+): { hessian: Float64Array[]; gradient: Float64Array } {
+  const hessian = zeroMatrix(FIT_NUMBERS, FIT_NUMBERS);
+  const gradient = new Float64Array(FIT_NUMBERS);
+  for (const [i, { rows }] of residuals.entries()) {
+    for (const { value, row } of rows) {
+      const scaled = row.map((one, k) => one * spread[k]);
+      addScaled(gradient, scaled, weights[i] * value);
+      for (let k = 0; k < FIT_NUMBERS; k += 1)
+        if (scaled[k] !== 0) addScaled(hessian[k], scaled, weights[i] * scaled[k]);
+    }
+  }
+  return { hessian, gradient };
+}
+
+function weightsOf(
+  points: readonly OutlinePoint[],
+  residuals: readonly FitResidual[],
+  cut: number,
+): readonly number[] {
+  const sizes = residuals.map(({ gapMm }) => Math.abs(gapMm)).sort((a, b) => a - b);
+  const scale = Math.max(LEAST_SCALE_MM, 1.4826 * sizes[Math.floor(sizes.length / 2)]);
+  return residuals.map(({ gapMm }, i) => {
+    const ratio = gapMm / (cut * scale);
+    return Math.abs(ratio) >= 1 ? 0 : points[i].weight * (1 - ratio * ratio) ** 2;
+  });
+}
+
+function costOf(residuals: readonly FitResidual[], weights: readonly number[]): number {
+  return residuals.reduce((sum, { gapMm }, i) => sum + weights[i] * gapMm * gapMm, 0);
+}
+
+function finish(
+  points: readonly OutlinePoint[],
+  { u, residuals, weights, iterations }: Descent,
+): Checked<FittedHalf> {
+  const lengthMm = u[FIT_AT.lengthMm];
+  const half = halfFromRuns(u, lengthMm, layShape(u, lengthMm, u[FIT_AT.lowerEndWidth]).cStart);
+  const crossing = selfCrossings(outlineChain(half))[0];
+  if (crossing) return refuse(crosses(crossing.point.y));
+  const whole = points.reduce((sum, { weight }) => sum + weight, 0);
+  const square = residuals.reduce((sum, { gapMm }, i) => sum + points[i].weight * gapMm * gapMm, 0);
+  const kept = weights.filter((weight) => weight > SETTLED);
+  const keptWeight = points.reduce((sum, { weight }, i) => sum + (weights[i] > SETTLED ? weight : 0), 0);
+  return accept({
+    half,
+    bodyLengthMm: lengthMm,
+    lowerEndMm: u[FIT_AT.lowerEndY],
+    rmsMm: Math.sqrt(square / whole),
+    maxMm: residuals.reduce((most, { gapMm }) => Math.max(most, Math.abs(gapMm)), 0),
+    setAside: kept.length === points.length ? 0 : 1 - keptWeight / whole,
+    iterations,
+  });
+}
+
+function tooFew(missing: string): Fault {
+  return {
+    code: 'fit.too-few-points',
+    at: 'outline',
+    found: `hardly any points on ${missing}`,
+    need: 'an edge seen at both bouts and at the waist',
+    remedy: 'take the picture so that the whole body is in it, or mark the missing edge by hand',
+  };
+}
+
+function unsettled(residuals: readonly FitResidual[]): Fault {
+  const worst = residuals.reduce((a, b) => (Math.abs(b.gapMm) > Math.abs(a.gapMm) ? b : a));
+  return {
+    code: 'fit.unsettled',
+    at: 'outline',
+    found: `points that tangent arcs do not settle on, ${inMm(Math.abs(worst.gapMm))} off near x ${inMm(worst.x)}, y ${inMm(worst.y)}`,
+    need: 'the edge of a body with two bouts, a waist and four corners',
+    remedy: 'correct the edge there by hand, or leave that stretch out',
+  };
+}
+
+function crosses(yMm: number): Fault {
+  return {
+    code: 'fit.crosses',
+    at: 'outline',
+    found: `an outline that crosses itself ${inMm(yMm)} above the lower end`,
+    need: 'an outline without loops',
+    remedy: 'correct the edge near the corners by hand',
+  };
+}
