@@ -8,6 +8,6 @@ export {
   published,
 } from './origin.ts';
 export { type LengthOptions, type LengthReading, parseLength } from './parseLength.ts';
-export { type LengthUnit, LONGEST_THING_MM, printLength } from './printLength.ts';
+export { type LengthUnit, printLength } from './printLength.ts';
 export type { Origin, Quantity, RegisterEntry, Unit } from './quantity.ts';
 export { dependentsOf, dependsOn, makeRegister, type Register, registerText } from './register.ts';

@@ -9,7 +9,7 @@ export const MM_PER_UNIT: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10
  * mm. The longest thing that a bare number is taken for; above it, `12,345` cannot mean twelve thousand.
  * Longer than a cello from scroll to end pin, so that no true size is beyond it. Chosen by us.
  */
-export const LONGEST_THING_MM = 3000;
+const LONGEST_THING_MM = 3000;
 
 const DECIMALS = 4;
 const FINEST_FRACTION = 64;
