@@ -15,7 +15,7 @@ const CORNER_REACH_MM = 24;
 /** Softens the weights where the ends close and the half width goes to 0, mm. */
 const END_SOFTENING_MM = 15;
 
-/** How dear bending of the squared half width is: on a violin it moves the bouts by a few hundredths of a millimetre. */
+/** How dear bending of the squared half width is, at the reference length; greater bodies in proportion come out alike. */
 const STIFFNESS = 0.02;
 
 /**
@@ -54,7 +54,7 @@ export function squaredBodyWidth(
         { at: end, value: 0 },
       ],
       near,
-      stiffness: STIFFNESS,
+      stiffness: STIFFNESS * scale ** 2,
     },
     'stations',
   );

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Fault, type Point, refuse, WELD_MM } from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
 import { type CornerMeeting, meetingInCorner } from './cornerMeeting.ts';
 import { type EdgeSection, edgeSection, insetPoint } from './edgeInset.ts';
@@ -80,7 +80,7 @@ export function channelLine(half: HalfOutline, distances: ChannelDistances): Che
     );
   const lowerCorner = cornerOf(lowerMeeting, roundingMm);
   const upperCorner = cornerOf(upperMeeting, roundingMm);
-  if (!(lowerCorner.toRad > lowerCorner.fromRad && upperCorner.toRad > upperCorner.fromRad))
+  if (![lowerCorner, upperCorner].every(({ centre, fromRad, toRad }) => toRad > fromRad && centre.x > 0))
     return fault(
       'channel.corner',
       'channelCornerRounding',
@@ -119,11 +119,18 @@ function cornerOf(meeting: CornerMeeting, radiusMm: number): ChannelCorner {
   };
 }
 
+/** Points of an inset, with one at every joint of the edge and at its middle, where the line's curvature may jump. */
 function insetStretch(section: EdgeSection, fromMm: number, toMm: number): LinePoint[] {
-  const count = Math.max(1, Math.ceil((toMm - fromMm) / STEP_MM));
-  return Array.from({ length: count + 1 }, (_, index) =>
-    insetPoint(section, fromMm + ((toMm - fromMm) * index) / count, 0),
-  );
+  const joints = [...section.pieces.map(({ startMm }) => startMm), section.middleMm];
+  const inside = joints.filter((atMm) => atMm > fromMm + WELD_MM && atMm < toMm - WELD_MM);
+  const stops = [fromMm, ...inside.toSorted((a, b) => a - b), toMm];
+  const places = [fromMm];
+  stops.slice(1).forEach((stop, index) => {
+    const start = stops[index] ?? fromMm;
+    const count = Math.ceil((stop - start) / STEP_MM);
+    for (let step = 1; step <= count; step++) places.push(start + ((stop - start) * step) / count);
+  });
+  return places.map((atMm) => insetPoint(section, atMm, 0));
 }
 
 /** The place of the rounding where travel has this heading: a quarter turn behind it, seen from the centre. */

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { type Point, point, WELD_MM } from '../../base/index.ts';
 import { type Chain, type HalfOutline, nearestOn } from '../../curve/index.ts';
 
 /** The lines that a plate's edge is made of, treble half: three sections and the two corner ends. */
@@ -53,11 +53,11 @@ export function edgeHeight(
 ): number {
   const border = scoopBorderMm(sizes, state);
   const least = Math.min(...distancesMm);
-  if (least <= border) {
+  if (least <= border + WELD_MM) {
     if (state === 'arched') return sizes.edgeHeightMm;
     // A quarter circle from the crest down to the edge.
     const inset = sizes.crestInsetMm;
-    const out = Math.min(inset, inset - least);
+    const out = Math.max(0, inset - least);
     return sizes.edgeHeightMm - (inset - Math.sqrt(inset * inset - out * out));
   }
   const inside = distancesMm.reduce((sum, distance) => sum + (distance - border) ** -4, 0) ** -0.25;

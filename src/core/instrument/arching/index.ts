@@ -6,4 +6,5 @@ export type { ChannelCorner, ChannelLine } from './channelLine.ts';
 export type { EdgeState } from './edgeShape.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';
 export { plateHeight } from './plateHeight.ts';
+export { type PlateRecord, plateRecord } from './plateRecord.ts';
 export { longArcs, stationArcs } from './workingEdge.ts';
