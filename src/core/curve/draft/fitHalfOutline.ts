@@ -34,14 +34,19 @@ export interface FittedHalf {
 const MOST_ITERATIONS = 80;
 /** Spreads that a number moves at most in one step. */
 const LONGEST_STEP = 1;
-/** Spreads. A step below this leaves the outline as it is, to well under a thousandth of a millimetre. */
-const RESTING_STEP = 0.000_3;
+/** mm. A step that moves no point of the outline farther leaves it as it is. */
+const RESTING_MM = 0.001;
 /** mm². What one spread from the start costs: holds what points do not show, too weak to bend what they do. */
 const PULL_TO_START = 0.01;
 /** Where a residual stops to count: wide at first, then narrower, in scales of the residuals. */
 const WIDEST_CUT = 14;
 /** The usual cut of Tukey's weights: 95 % efficient on normal noise. */
 const NARROWEST_CUT = 4.685;
+/** Spread of a normal distribution over the median of its sizes. */
+const NORMAL_TO_MEDIAN = 1.4826;
+/** First damping of a step that would raise the loss, and how fast it grows and eases. */
+const LEAST_DAMPING = 0.1;
+const EASING = 4;
 /** mm. Residuals are never taken for better than this. */
 const LEAST_SCALE_MM = 0.02;
 
@@ -72,52 +77,91 @@ export function fitHalfOutline(
   return finish(seen, fitted);
 }
 
-interface Descent {
+/** Where a descent stands: the shape, its residuals, what each point still counts, and the loss to be lowered. */
+interface Stand {
   readonly u: Float64Array;
   readonly residuals: readonly FitResidual[];
   readonly weights: readonly number[];
+  readonly loss: number;
+}
+
+interface Descent extends Stand {
   readonly iterations: number;
   readonly settled: boolean;
 }
 
+/**
+ * Two stages: while the cut narrows, whole steps; then, with cut and scale held, only steps that lower the
+ * loss, each damped as much as the last one needed.
+ */
 function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: boolean): Descent {
   const bounds = shapeBounds(FIT_NUMBERS, start.u[FIT_AT.lengthMm], TRACE_BOUNDS);
-  let u = start.u;
-  let residuals = residualsOf(points, u);
-  let weights = weightsOf(points, residuals, WIDEST_CUT);
-  let longest = LONGEST_STEP;
-  let cost = Infinity;
+  let stand = standAt(points, start, start.u, WIDEST_CUT * scaleOf(residualsOf(points, start.u)));
+  let damping = 0;
+  let heldMm: number | undefined;
   for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration += 1) {
-    const step = stepFrom(u, start, residuals, weights, bounds, lengthKnown);
-    if (!step) return { u, residuals, weights, iterations: iteration, settled: false };
-    const size = step.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-    const share = Math.min(1, longest / size);
-    u = u.map((value, i) => value + share * step[i] * start.spread[i]);
-    residuals = residualsOf(points, u);
-    const cut = Math.max(NARROWEST_CUT, WIDEST_CUT - iteration);
-    weights = weightsOf(points, residuals, cut);
-    if (cut > NARROWEST_CUT) continue;
-    if (size < RESTING_STEP) return { u, residuals, weights, iterations: iteration, settled: true };
-    // Points that change between two arcs can make the steps swing: swinging steps are shortened.
-    const now = costOf(residuals, weights);
-    if (now > cost) longest = Math.min(longest, size) / 2;
-    cost = now;
+    const step = stepFrom(stand, start, bounds, lengthKnown, damping);
+    if (!step) return { ...stand, iterations: iteration, settled: false };
+    const share = Math.min(1, LONGEST_STEP / largest(step));
+    const u = stand.u.map((value, i) => value + share * step[i] * start.spread[i]);
+    if (heldMm === undefined) {
+      const cut = Math.max(NARROWEST_CUT, WIDEST_CUT - iteration);
+      const cutMm = cut * scaleOf(stand.residuals);
+      stand = standAt(points, start, u, cutMm);
+      if (cut === NARROWEST_CUT) heldMm = cutMm;
+      continue;
+    }
+    const next = standAt(points, start, u, heldMm);
+    const movedMm = farthestMove(stand.residuals, step, start.spread);
+    if (next.loss < stand.loss) stand = next;
+    if (share === 1 && movedMm < RESTING_MM) return { ...stand, iterations: iteration, settled: true };
+    damping = next.loss <= stand.loss ? damping / EASING : Math.max(damping, LEAST_DAMPING) * EASING;
   }
-  return { u, residuals, weights, iterations: MOST_ITERATIONS, settled: false };
+  return { ...stand, iterations: MOST_ITERATIONS, settled: false };
+}
+
+function standAt(points: readonly OutlinePoint[], start: FitStart, u: Float64Array, cutMm: number): Stand {
+  const residuals = residualsOf(points, u);
+  let loss = 0;
+  const weights = residuals.map(({ gapMm }, i) => {
+    const rest = 1 - Math.min(1, (gapMm / cutMm) ** 2);
+    loss += (points[i].weight * cutMm * cutMm * (1 - rest ** 3)) / 3;
+    return points[i].weight * rest * rest;
+  });
+  u.forEach((value, i) => {
+    loss += PULL_TO_START * ((value - start.u[i]) / start.spread[i]) ** 2;
+  });
+  return { u, residuals, weights, loss };
+}
+
+function scaleOf(residuals: readonly FitResidual[]): number {
+  const sizes = residuals.map(({ gapMm }) => Math.abs(gapMm)).sort((a, b) => a - b);
+  return Math.max(LEAST_SCALE_MM, NORMAL_TO_MEDIAN * sizes[Math.floor(sizes.length / 2)]);
+}
+
+const largest = (step: Float64Array): number =>
+  step.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+
+/** How far a whole step moves the outline at its points, at most. */
+function farthestMove(residuals: readonly FitResidual[], step: Float64Array, spread: Float64Array): number {
+  const change = step.map((value, i) => value * spread[i]);
+  return residuals.reduce(
+    (most, { rows }) => rows.reduce((more, { row }) => Math.max(more, Math.abs(dot(row, change))), most),
+    0,
+  );
 }
 
 /** The best step in spreads for the residuals as they lie, bounds kept. */
 function stepFrom(
-  u: Float64Array,
+  { u, residuals, weights }: Stand,
   start: FitStart,
-  residuals: readonly FitResidual[],
-  weights: readonly number[],
   bounds: readonly LinearRow[],
   lengthKnown: boolean,
+  damping: number,
 ): Float64Array | undefined {
   const { hessian, gradient } = normalEquations(residuals, weights, start.spread);
   for (let i = 0; i < FIT_NUMBERS; i += 1) {
-    hessian[i][i] += PULL_TO_START;
+    hessian[i][i] += PULL_TO_START + damping;
     gradient[i] += (PULL_TO_START * (u[i] - start.u[i])) / start.spread[i];
   }
   const held = lengthKnown ? [FIT_AT.lowerEndY, FIT_AT.lengthMm] : [];
@@ -156,23 +200,6 @@ function normalEquations(
     }
   }
   return { hessian, gradient };
-}
-
-function weightsOf(
-  points: readonly OutlinePoint[],
-  residuals: readonly FitResidual[],
-  cut: number,
-): readonly number[] {
-  const sizes = residuals.map(({ gapMm }) => Math.abs(gapMm)).sort((a, b) => a - b);
-  const scale = Math.max(LEAST_SCALE_MM, 1.4826 * sizes[Math.floor(sizes.length / 2)]);
-  return residuals.map(({ gapMm }, i) => {
-    const ratio = gapMm / (cut * scale);
-    return Math.abs(ratio) >= 1 ? 0 : points[i].weight * (1 - ratio * ratio) ** 2;
-  });
-}
-
-function costOf(residuals: readonly FitResidual[], weights: readonly number[]): number {
-  return residuals.reduce((sum, { gapMm }, i) => sum + weights[i] * gapMm * gapMm, 0);
 }
 
 function finish(
