@@ -93,6 +93,7 @@ const cautions: readonly (readonly [string, Partial<Record<ValueName, number>>, 
   ['a form too thick for its linings', { formThickness: 18 }, 'check.form-and-linings'],
   ['ribs lower at the tail', { ribHeightTail: 28 }, 'check.rib-taper'],
   ['purfling inside the channel', { purflingToEdge: 6.5 }, 'check.purfling-inside'],
+  ['a flat edge that reaches into the channel', { edgeLand: 7.5 }, 'check.land-inside'],
   ['a violin of 370 mm', { bodyLength: 370 }, 'size.unusual-length'],
 ];
 

@@ -59,22 +59,32 @@ function channelFindings(design: Design): readonly Finding[] {
   for (const name of ['channelAtBouts', 'channelAtWaist'] as const)
     if (purfling > valueOf(design, name))
       findings.push(purflingInside(name, purfling, valueOf(design, name)));
+  const narrowest = Math.min(valueOf(design, 'channelAtBouts'), channel);
+  const land = valueOf(design, 'edgeLand');
+  if (land > narrowest) findings.push(landInside(land, narrowest));
   const crest = valueOf(design, 'edgeCrestInset');
-  const nearest = Math.min(valueOf(design, 'channelAtBouts'), channel);
-  if (crest >= nearest)
+  if (crest >= narrowest)
     findings.push(
       findingOn(
         ['edgeCrestInset', 'channelAtBouts', 'channelAtWaist'],
         'contradiction',
         'check.crest-inside',
         {
-          found: `the crest of the edge ${shown(crest)} mm in, the channel ${shown(nearest)} mm in`,
+          found: `the crest of the edge ${shown(crest)} mm in, the channel ${shown(narrowest)} mm in`,
           need: 'the crest outside the channel',
           remedy: 'move the crest outwards, or the channel inwards',
         },
       ),
     );
   return findings;
+}
+
+function landInside(land: number, channel: number): Finding {
+  return findingOn(['edgeLand', 'channelAtBouts', 'channelAtWaist'], 'caution', 'check.land-inside', {
+    found: `a flat edge of ${shown(land)} mm, the channel ${shown(channel)} mm in`,
+    need: 'the flat edge outside the lowest line of the channel',
+    remedy: 'make the flat edge narrower, or move the channel inwards',
+  });
 }
 
 function purflingInside(name: ValueName, purfling: number, channel: number): Finding {

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { FAMILIES, type Family, lengthOf, sizesOf } from '../knowledge/index.ts';
 import { makeRegister, measured, type Quantity } from '../quantity/index.ts';
+import { designEntries } from './designEntries.ts';
 import { draftDesign } from './draftDesign.ts';
-import { designEntries } from './readDesign.ts';
 import { NEEDED_VALUES, VALUE_NAMES, type ValueName } from './values.ts';
 
 const mm = (value: number, plusMinus?: number): Quantity => ({

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Design } from './design.ts';
 import { draftDesign } from './draftDesign.ts';
+import { halfOf } from './halfOf.ts';
 import { readDesign } from './readDesign.ts';
 
 function drafted(): Design {
@@ -28,6 +29,9 @@ test('entries that this version does not know survive being read and saved again
   json.outline.hand = 1;
   const read = readDesign(json);
   expect(read.ok && JSON.parse(JSON.stringify(read.value.design))).toEqual(json);
+  expect(read.ok && read.value.findings).toEqual([
+    expect.objectContaining({ code: 'design.not-read', at: 'scrollLength', weight: 'remark' }),
+  ]);
 });
 
 test('a design of a newer version is refused in words before anything else', () => {
@@ -52,6 +56,19 @@ test('every fault names its path', () => {
     'values.stop.unit',
     'values.waist.value',
   ]);
+});
+
+test('a traced half that leaves its side of the centre line is refused', () => {
+  const half = halfOf(drafted());
+  if (!half.ok) throw new Error('refused');
+  const outline = { kind: 'traced', half: half.value.half, fitRmsMm: 0.1, fitMaxMm: 0.3, plusMinusMm: 0.2 };
+  const json = JSON.parse(JSON.stringify({ ...saved(), outline }));
+  expect(readDesign(json).ok).toBe(true);
+  json.outline.half.upperBout.vertices.at(-1).x = 2;
+  expect(readDesign(json)).toMatchObject({
+    ok: false,
+    faults: [{ code: 'design.outline', at: 'outline.half' }],
+  });
 });
 
 test('a value that an older document lacks is filled and told', () => {

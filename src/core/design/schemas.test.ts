@@ -1,8 +1,8 @@
 import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
+import { designSchema } from './designSchema.ts';
 import { measurementsSchema } from './measurements.ts';
-import { designSchema } from './readDesign.ts';
 
 const folder = resolve(import.meta.dirname, '../../../schemas');
 

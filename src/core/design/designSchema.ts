@@ -1,0 +1,67 @@
+import * as z from 'zod';
+import { FAMILIES } from '../knowledge/index.ts';
+import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
+
+const origin = z
+  .discriminatedUnion('kind', [
+    z.looseObject({ kind: z.literal('measured'), from: z.string() }),
+    z.looseObject({ kind: z.literal('published'), source: z.string() }),
+    z.looseObject({ kind: z.literal('common-practice'), note: z.string().optional() }),
+    z.looseObject({ kind: z.literal('from-memory'), note: z.string().optional() }),
+    z.looseObject({ kind: z.literal('chosen'), why: z.string().optional() }),
+    z.looseObject({ kind: z.literal('derived'), from: z.array(z.string()), how: z.string().optional() }),
+  ])
+  .meta({ id: 'Origin' });
+
+const measure = {
+  value: z.number(),
+  origin,
+  plusMinus: z.number().nonnegative({ error: 'a half interval, zero or more' }).optional(),
+};
+const lengthQuantity = z.looseObject({ ...measure, unit: z.literal('mm') }).meta({ id: 'Length' });
+const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
+
+function quantity(name: ValueName) {
+  const { unit, says } = VALUES[name];
+  return (unit === 'mm' ? lengthQuantity : ratioQuantity).describe(says);
+}
+
+const chain = z
+  .looseObject({
+    closed: z.literal(false),
+    vertices: z
+      .array(z.looseObject({ x: z.number(), y: z.number(), bulge: z.number() }))
+      .min(2, { error: 'two vertices or more' }),
+  })
+  .meta({ id: 'OpenChain' });
+
+const outline = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('drafted') }),
+  z.looseObject({
+    kind: z.literal('traced'),
+    half: z.looseObject({ lowerBout: chain, cBout: chain, upperBout: chain }),
+    fitRmsMm: z.number(),
+    fitMaxMm: z.number(),
+    plusMinusMm: z.number(),
+  }),
+]);
+
+/** The design document as it is saved. Entries that this version does not know are kept as they are. */
+export const designSchema = z
+  .looseObject({
+    format: z.literal('garland-design'),
+    version: z.literal(1),
+    name: z.string(),
+    family: z.enum(FAMILIES),
+    values: z.looseObject({
+      ...(Object.fromEntries(VALUE_NAMES.map((name) => [name, quantity(name).optional()])) as Record<
+        ValueName,
+        z.ZodOptional<ReturnType<typeof quantity>>
+      >),
+      bodyLength: quantity('bodyLength'),
+    }),
+    outline,
+  })
+  .describe(
+    'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',
+  );
