@@ -4,7 +4,7 @@ import type { BlockPart, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringWidthMm } from './lettering.ts';
-import { drawnLine } from './outlineDrawingsMarks.ts';
+import { drawnLine, LETTERED_FOR_MM } from './outlineDrawingsMarks.ts';
 
 /**
  * The six blocks, each on its blank: the rectangle to saw, the finished shape, and the sign of upright grain.
@@ -39,9 +39,9 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
     lines: [
       drawnLine('cut', placed(blank)),
       drawnLine('score', placed(turn(part.shaped))),
-      ...grainSign(middleOf(part, side)),
+      ...grainSign(letteredPlace(parts, part, side)),
     ],
-    lettering: blockLettering(parts, part, title, middleOf(part, side)),
+    lettering: blockLettering(parts, part, title, letteredPlace(parts, part, side)),
     notes: [
       `Blank ${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} mm and ${heightMm.toFixed(1)} mm high; the grain stands upright, along the height of the ribs (the ring with a dot), and splits flat towards the ribs.`,
       'The two faces in the recess are square to each other and to the faces of the form; the other sides are shaped after gluing, with the inner outline template.',
@@ -56,39 +56,59 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
   };
 }
 
-/** The middle of the part of a blank that stays: nearer to the recess than to the sides that are shaped. */
-function middleOf({ name, blank }: BlockPart, side: 'treble' | 'bass' | undefined): Point<'drawing'> {
-  const across = { treble: 0.42, bass: 0.58, none: 0.5 }[side ?? 'none'];
-  const along = name.startsWith('lower corner') || name === 'upper block' ? 0.4 : 0.6;
-  return { x: across * blank.acrossMm, y: along * blank.alongMm };
+/** mm at a body length of 355 mm. */
+const LAID_OUT_MM = { letter: 2, line: 3.2, margin: 1.5, signIn: 5, ring: 1.6, dot: 0.4 } as const;
+
+/** Share of the blank's width that lettering may take without meeting the shaped sides. */
+const LETTERED_SHARE = 0.54;
+
+/** Where a block is lettered: along the faces of its recess, the wood that is not shaped away. */
+interface LetteredPlace {
+  readonly anchor: Lettering['anchor'];
+  readonly x: number;
+  /** Base line of the first of three lines. */
+  readonly firstY: number;
+  readonly sign: Point<'drawing'>;
+  readonly scale: number;
 }
 
-/** mm, radii of the sign for grain that stands upright: an arrow seen from its point. */
-const GRAIN_SIGN_MM = { ring: 1.6, dot: 0.4 } as const;
+function letteredPlace(
+  parts: PlanParts,
+  { name, blank }: BlockPart,
+  side: 'treble' | 'bass' | undefined,
+): LetteredPlace {
+  const scale = parts.outline.bodyLengthMm / LETTERED_FOR_MM;
+  const { letter, line, margin, signIn } = LAID_OUT_MM;
+  const faceAbove = name === 'lower block' || name === 'upper corner block';
+  const stack = margin + letter + 2 * line;
+  const below = (mm: number): number => (faceAbove ? blank.alongMm - mm * scale : mm * scale);
+  const firstY = faceAbove ? below(margin + letter) : below(margin + 2 * line);
+  if (side === undefined)
+    return {
+      anchor: 'middle',
+      x: blank.acrossMm / 2,
+      firstY,
+      sign: { x: signIn * scale, y: below(signIn) },
+      scale,
+    };
+  const inward = (mm: number): number => (side === 'treble' ? mm * scale : blank.acrossMm - mm * scale);
+  return {
+    anchor: side === 'treble' ? 'start' : 'end',
+    x: inward(margin),
+    firstY,
+    sign: { x: inward(signIn), y: below(stack + 2 * letter) },
+    scale,
+  };
+}
 
-function grainSign(middle: Point<'drawing'>): DrawnLine[] {
-  const centre = { x: middle.x, y: middle.y + GRAIN_SIGN_RISE_MM };
-  return [GRAIN_SIGN_MM.ring, GRAIN_SIGN_MM.dot].map((radius) =>
-    drawnLine('draw', circleChain(centre, radius)),
+/** A ring with a dot, as an arrow is seen from its point: the grain stands upright. */
+function grainSign({ sign, scale }: LetteredPlace): DrawnLine[] {
+  return [LAID_OUT_MM.ring, LAID_OUT_MM.dot].map((radius) =>
+    drawnLine('draw', circleChain(sign, radius * scale)),
   );
 }
 
-/** mm above the middle of the lettering. */
-const GRAIN_SIGN_RISE_MM = 4.6;
-
-/** mm, height of the lettering and from line to line. */
-const LETTER_MM = 2;
-const LINE_MM = 3.2;
-
-/** Share of the blank's width that lettering may take. */
-const LETTERED_SHARE = 0.62;
-
-function blockLettering(
-  parts: PlanParts,
-  part: BlockPart,
-  title: string,
-  middle: Point<'drawing'>,
-): Lettering[] {
+function blockLettering(parts: PlanParts, part: BlockPart, title: string, place: LetteredPlace): Lettering[] {
   const { acrossMm, alongMm, heightMm } = part.blank;
   const texts = [
     title,
@@ -96,14 +116,15 @@ function blockLettering(
     `${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} × ${heightMm.toFixed(1)}`,
   ];
   const roomMm = LETTERED_SHARE * acrossMm;
+  const wishedMm = LAID_OUT_MM.letter * place.scale;
   return texts.map((text, at) => {
-    const widthMm = letteringWidthMm({ text, heightMm: LETTER_MM });
+    const widthMm = letteringWidthMm({ text, heightMm: wishedMm });
     return {
       text,
-      at: { x: middle.x, y: middle.y - at * LINE_MM },
-      heightMm: widthMm > roomMm ? (LETTER_MM * roomMm) / widthMm : LETTER_MM,
+      at: { x: place.x, y: place.firstY - at * LAID_OUT_MM.line * place.scale },
+      heightMm: widthMm > roomMm ? (wishedMm * roomMm) / widthMm : wishedMm,
       turnRad: 0,
-      anchor: 'middle',
+      anchor: place.anchor,
     };
   });
 }

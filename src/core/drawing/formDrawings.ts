@@ -150,7 +150,7 @@ function sideNames(parts: PlanParts, face: Face, covers: Covers, scale: number):
 type Face = 'TOP SIDE' | 'BACK SIDE';
 
 /** Where the names of the sides stand, as a share of the lower bout's width from the centre line. */
-const SIDE_NAME_SHARE = 0.36;
+const SIDE_NAME_SHARE = 0.25;
 
 function reachOf(parts: PlanParts): number {
   return 2 * parts.outline.bodyLengthMm;

@@ -8,8 +8,10 @@ export {
   longProfile,
   type Plate,
   type PlateArch,
+  type PlateRecord,
   plateArch,
   plateHeight,
+  plateRecord,
   STATION_NAMES,
   type StationName,
   stationArcs,
@@ -19,6 +21,7 @@ export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
 export { blockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';
 export type { EndBlock } from './blocks/endBlock.ts';
+export { deriveInstrument, type Instrument } from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
 export { innerForm } from './form/innerForm.ts';

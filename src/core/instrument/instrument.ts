@@ -2,7 +2,7 @@ import { accept, type Checked, refuse } from '../base/index.ts';
 import { type Chain, type HalfOutline, joinChains } from '../curve/index.ts';
 import type { Design } from '../design/index.ts';
 import { blockParts } from './blocks/blockParts.ts';
-import { innerForm, pinHoles } from './form/innerForm.ts';
+import { innerForm } from './form/innerForm.ts';
 import type { PlanParts } from './instrumentParts.ts';
 import { registerOfPlan } from './instrumentRegister.ts';
 import { planValues } from './instrumentValues.ts';
@@ -15,8 +15,8 @@ import { ribLines } from './ribs/ribLines.ts';
 /**
  * The parts in the plane of a design whose half outline is known.
  *
- * Faults: those of {@link planValues}, {@link bodyOutline}, {@link purflingLines}, {@link ribLines} and
- * {@link blockParts}; parts that do not need each other are all tried, so that every fault is seen at once.
+ * Faults: those of {@link planValues}, {@link bodyOutline}, {@link purflingLines}, {@link ribLines},
+ * {@link blockParts} and {@link innerForm}; parts that do not need each other are all tried, so that every fault is seen at once.
  */
 export function planParts(design: Design, half: HalfOutline): Checked<PlanParts> {
   const values = planValues(design);
@@ -30,7 +30,8 @@ export function planParts(design: Design, half: HalfOutline): Checked<PlanParts>
   if (!purfling.ok || !blocks.ok)
     return refuse(...[purfling, blocks].flatMap((each) => (each.ok ? [] : each.faults)));
   const form = innerForm(outline.value, ribs.value, blocks.value, values.value);
-  const pins = pinHoles(outline.value.bodyLengthMm, values.value);
+  if (!form.ok) return form;
+  const { pins } = form.value;
   const parts: Omit<PlanParts, 'registerEntries'> = {
     name: design.name,
     family: design.family,
@@ -39,10 +40,10 @@ export function planParts(design: Design, half: HalfOutline): Checked<PlanParts>
     purfling: purfling.value,
     ribs: ribs.value,
     blocks: blocks.value,
-    form,
+    form: form.value,
     outlineTemplate: templateParts(outline.value.chain, openHalf(half), pins),
     innerTemplate: templateParts(ribs.value.inner.chain, ribs.value.inner.half, pins),
-    findings: [...purfling.value.findings, ...ribs.value.findings, ...form.findings],
+    findings: [...purfling.value.findings, ...ribs.value.findings, ...form.value.findings],
   };
   return accept({ ...parts, registerEntries: registerOfPlan(parts) });
 }

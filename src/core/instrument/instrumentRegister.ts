@@ -10,7 +10,7 @@ export function registerOfPlan(parts: Omit<PlanParts, 'registerEntries'>): reado
   return [...outlineEntries(parts), ...ribEntries(parts), ...blockEntries(parts), ...formEntries(parts)];
 }
 
-type Dependence = ValueName | 'outline' | 'innerOutline';
+type Dependence = ValueName | 'outline';
 
 function entry(
   name: string,
@@ -56,8 +56,11 @@ function outlineEntries({ outline, purfling }: Omit<PlanParts, 'registerEntries'
   ];
 }
 
+const RIB_NAMES = { lowerBout: 'lower', cBout: 'waist', upperBout: 'upper' } as const;
+
 function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry[] {
   const from = ['outline', 'overhang', 'cornerOverhang'] as const;
+  const bendFrom = ['outline', 'overhang', 'ribThickness'] as const;
   const face = 'along the outer face of the rib';
   const allowance = 'length along the outer face and 10 mm at each end, common practice';
   const across = 'in one piece across the centre line, 10 mm at each end, common practice';
@@ -79,6 +82,21 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
     entry('ribs.upperCut', ribs.upperBout.cutMm, from, allowance),
     entry('ribs.upperCutAcross', ribs.upperBout.cutAcrossMm ?? 0, from, across),
     entry('ribs.stripWidth', ribs.stripWidthMm, ['ribHeightNeck', 'ribHeightTail'], strip),
+    ...(['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) => [
+      entry(
+        `ribs.${RIB_NAMES[section]}TightestBend`,
+        ribs[section].bend.tightestMm,
+        bendFrom,
+        'radius inside the bend',
+      ),
+      entry(
+        `ribs.${RIB_NAMES[section]}Stretch`,
+        ribs[section].bend.stretch,
+        bendFrom,
+        't / (2R + t)',
+        'ratio',
+      ),
+    ]),
     entry('ribs.lowerCornerEnd', ribs.outer.lowerCorner.widthMm, from, 'width of the rib corner'),
     entry('ribs.upperCornerEnd', ribs.outer.upperCorner.widthMm, from, 'width of the rib corner'),
   ];

@@ -1,6 +1,7 @@
 import { accept, Bug, type Checked, type Fault, type Point, refuse } from '../../base/index.ts';
 import {
   type Chain,
+  intersections,
   joinChains,
   lengthOf,
   type Place,
@@ -56,6 +57,10 @@ export function cornerBlock(
   const towardsCorner = which === 'lower' ? waistPoint.y - boutPoint.y : boutPoint.y - waistPoint.y;
   if (waistPoint.x >= boutPoint.x || towardsCorner <= 0)
     return refuse(reachFault(which, 'faces that do not enclose a block'));
+  const inWood =
+    intersections(straight(waistPoint, recessCorner), waist).length === 1 &&
+    intersections(straight(recessCorner, boutPoint), bout).length === 1;
+  if (!inWood) return refuse(reachFault(which, 'a face that leaves the form and comes back'));
   const shaped =
     which === 'lower'
       ? joinChains(
@@ -77,6 +82,10 @@ export function cornerBlock(
     onWaist,
     onBout,
   });
+}
+
+function straight(from: Point<'body'>, to: Point<'body'>): Chain<'body'> {
+  return { closed: false, vertices: [from, to].map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
 
 function faces(shaped: Chain<'body'>, corner: Point<'body'>): Chain<'body'> {

@@ -22,6 +22,8 @@ export interface ClampHoleRule {
   readonly radiusMm: number;
   readonly wallMm: number;
   readonly pitchMm: number;
+  /** Radius of the pin holes on the centre line, which clamp holes keep clear of. */
+  readonly pinRadiusMm: number;
   /** From the edge of the plate to the edge of the form. */
   readonly formInsetMm: number;
 }
@@ -30,7 +32,7 @@ export interface ClampHoleRule {
 const WALL_BETWEEN_SHARE = 0.6;
 
 /** mm. Step at which a line of holes is searched for free stretches; finer than any wall that matters. */
-const SEARCH_MM = 0.5;
+const SEARCH_MM = 1;
 
 /** Halvings of a search step: ends stretches to far below WELD_MM. */
 const HALVINGS = 32;
@@ -90,7 +92,7 @@ function freeStretches(guide: Chain<'body'>, form: Chain<'body'>, rule: ClampHol
   const isFree = (alongMm: number): boolean => {
     const centre = pointAlong(guide, alongMm);
     return (
-      centre.x >= rule.radiusMm + rule.wallMm / 2 - WELD_MM &&
+      centre.x >= rule.radiusMm + rule.wallMm / 2 + rule.pinRadiusMm - WELD_MM &&
       containsPoint(form, centre) &&
       nearestOn(form, centre).distanceMm >= rule.wallMm + rule.radiusMm - WELD_MM
     );

@@ -1,7 +1,7 @@
-import type { Finding } from '../../base/index.ts';
+import type { Fault, Finding } from '../../base/index.ts';
 import type { BlockParts } from '../blocks/blockParts.ts';
 import type { PlanValues } from '../instrumentValues.ts';
-import type { FormParts } from './formParts.ts';
+import type { FormParts, PinHole } from './formParts.ts';
 
 /** mm of play so that the form slides out past the linings of one side; common practice. */
 const LINING_PLAY_MM = 2;
@@ -10,12 +10,8 @@ const LINING_PLAY_MM = 2;
 const LEAST_WAIST_SHARE = 0.3;
 
 /** What is to be said of a form that can be made all the same. */
-export function formFindings(
-  form: Omit<FormParts, 'findings'>,
-  blocks: BlockParts,
-  values: PlanValues,
-): Finding[] {
-  return [...thicknessFinding(form, values), ...waistFinding(form), ...pinFinding(form, blocks)];
+export function formFindings(form: Omit<FormParts, 'findings'>, values: PlanValues): Finding[] {
+  return [...thicknessFinding(form, values), ...waistFinding(form)];
 }
 
 function thicknessFinding(form: Omit<FormParts, 'findings'>, values: PlanValues): Finding[] {
@@ -54,21 +50,25 @@ function waistFinding(form: Omit<FormParts, 'findings'>): Finding[] {
   ];
 }
 
-function pinFinding(form: Omit<FormParts, 'findings'>, blocks: BlockParts): Finding[] {
-  const clear = form.pins.every(
-    (pin) =>
-      pin.centre.y - pin.radiusMm > blocks.lower.faceStationMm &&
-      pin.centre.y + pin.radiusMm < blocks.upper.faceStationMm,
-  );
+/** Pins that would fall into an end block, or into each other; wood of one diameter is left round each. */
+export function pinFaults(pins: readonly PinHole[], blocks: BlockParts): Fault[] {
+  const from = blocks.lower.faceStationMm;
+  const to = blocks.upper.faceStationMm;
+  const edges = [
+    from,
+    ...pins.flatMap(({ centre, radiusMm }) => [centre.y - radiusMm, centre.y + radiusMm]),
+    to,
+  ];
+  const leastMm = 2 * Math.max(...pins.map((pin) => pin.radiusMm));
+  const clear = edges.every((edge, at) => at % 2 === 0 || edge - (edges[at - 1] as number) >= leastMm);
   if (clear) return [];
   return [
     {
-      code: 'form.pin-in-block',
-      weight: 'contradiction',
+      code: 'form.pin-misplaced',
       at: 'pinFromEnd',
-      found: 'a pin hole that falls into the recess of an end block',
-      need: 'pin holes in the wood of the form',
-      remedy: 'move the pins further from the ends, or make the end blocks shallower',
+      found: `pin holes ${pins.map((pin) => pin.centre.y.toFixed(1)).join(' and ')} mm above the lower end`,
+      need: `places between the end blocks, ${from.toFixed(1)} to ${to.toFixed(1)} mm, clear of each other`,
+      remedy: 'move the pins, or make the end blocks shallower',
     },
   ];
 }

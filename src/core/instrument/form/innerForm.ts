@@ -1,4 +1,5 @@
-import { boundsOf } from '../../curve/index.ts';
+import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { boundsOf, selfCrossings } from '../../curve/index.ts';
 import type { BlockParts } from '../blocks/blockParts.ts';
 import type { PlanValues } from '../instrumentValues.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
@@ -7,29 +8,33 @@ import { stationsOf } from '../outline/stations.ts';
 import type { RibLines } from '../ribs/ribLines.ts';
 import { clampHoles } from './clampHoles.ts';
 import { formHalf } from './formBoundary.ts';
-import { formFindings } from './formFindings.ts';
+import { formFindings, pinFaults } from './formFindings.ts';
 import type { CheckWidth, FormParts, PinHole } from './formParts.ts';
 
 /**
  * The inner form: inner face of the ribs, recesses, clamp holes and pins.
  *
- * Findings: `form.no-clamp-holes`, `form.thick`, `form.waist-weak`, `form.pin-in-block`.
+ * Faults: `form.pin-misplaced`, `form.blocks-meet`. Findings: `form.no-clamp-holes`, `form.thick`, `form.waist-weak`.
  */
 export function innerForm(
   outline: BodyOutline,
   ribs: RibLines,
   blocks: BlockParts,
   values: PlanValues,
-): FormParts {
+): Checked<FormParts> {
+  const pins = pinHoles(outline.bodyLengthMm, values);
+  const misplaced = pinFaults(pins, blocks);
+  if (misplaced.length > 0) return refuse(...misplaced);
   const half = formHalf(ribs.inner, blocks);
   const edge = closeAcrossCentre(half);
+  if (selfCrossings(edge).length > 0) return refuse(blocksMeet());
   const drilled = clampHoles(outline.half, edge, {
     radiusMm: values.clampHoleDiameter / 2,
     wallMm: values.clampHoleWall,
     pitchMm: values.clampHolePitch,
+    pinRadiusMm: values.pinDiameter / 2,
     formInsetMm: ribs.inner.insetMm,
   });
-  const pins = pinHoles(outline.bodyLengthMm, values);
   const box = boundsOf(edge);
   const form: Omit<FormParts, 'findings'> = {
     half,
@@ -47,11 +52,11 @@ export function innerForm(
     ],
     leastWallMm: drilled.holes.length > 0 ? Math.min(...drilled.holes.map((hole) => hole.wallMm)) : undefined,
   };
-  return { ...form, findings: [...drilled.findings, ...formFindings(form, blocks, values)] };
+  return accept({ ...form, findings: [...drilled.findings, ...formFindings(form, values)] });
 }
 
 /** Two holes on the centre line, equally far from both ends of the body. */
-export function pinHoles(
+function pinHoles(
   bodyLengthMm: number,
   values: Pick<PlanValues, 'pinFromEnd' | 'pinDiameter'>,
 ): readonly PinHole[] {
@@ -67,4 +72,14 @@ function checkWidth(
   insetMm: number,
 ): CheckWidth {
   return { name, stationMm: place.stationMm, widthMm: place.widthMm - 2 * insetMm };
+}
+
+function blocksMeet(): Fault {
+  return {
+    code: 'form.blocks-meet',
+    at: 'lowerBlockWidth',
+    found: 'recesses that run into each other',
+    need: 'wood of the form between all blocks',
+    remedy: 'make the blocks smaller',
+  };
 }

@@ -37,19 +37,21 @@ export function purflingLines(
     outer: outer.value,
     inner: inner.value,
     joints: { upper: { x: 0, y: bodyLengthMm - middleMm }, lower: { x: 0, y: middleMm } },
-    findings: (['lower', 'upper'] as const)
-      .filter((which) => outer.value[`${which}Corner`].kind === 'flat')
-      .map((which) => noMitre(which, values.purflingToEdge)),
+    findings: noMitre(outer.value, values.purflingToEdge),
   });
 }
 
-function noMitre(which: string, distanceMm: number): Finding {
-  return {
-    code: 'purfling.no-mitre',
-    weight: 'remark',
-    at: 'purflingToEdge',
-    found: `${distanceMm} mm from the edge, parallel purfling lines would not meet inside the ${which} corners`,
-    need: 'a mitre inside the corner',
-    remedy: 'draw the point of the purfling by hand, a little nearer to the edge than elsewhere',
-  };
+function noMitre(outer: SectionLines, distanceMm: number): Finding[] {
+  const corners = (['lower', 'upper'] as const).filter((which) => outer[`${which}Corner`].kind === 'flat');
+  if (corners.length === 0) return [];
+  return [
+    {
+      code: 'purfling.no-mitre',
+      weight: 'remark',
+      at: 'purflingToEdge',
+      found: `parallel purfling lines ${distanceMm} mm from the edge would meet outside the ${corners.join(' and ')} corners`,
+      need: 'a mitre inside the corner',
+      remedy: 'draw the point of the purfling by hand, a little nearer to the edge than elsewhere',
+    },
+  ];
 }

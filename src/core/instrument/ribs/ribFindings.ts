@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.ts';
-import { arcOf, type HalfOutline, segments } from '../../curve/index.ts';
+import { arcOf, type Chain, segments } from '../../curve/index.ts';
 import type { CornerTip } from '../outline/sectionLines.ts';
 
 /** Rib corners thinner than this many rib thicknesses run out to a feather; common practice. */
@@ -9,8 +9,8 @@ const LEAST_END_IN_THICKNESSES = 1.5;
 const GREATEST_END_SHARE = 0.75;
 
 /** Stretch of the outer fibre that a hot iron alone brings about safely, and with a strap; from memory. */
-const STRAIN_WITHOUT_STRAP = 0.03;
-const STRAIN_WITH_STRAP = 0.07;
+const STRETCH_WITHOUT_STRAP = 0.03;
+const STRETCH_WITH_STRAP = 0.07;
 
 /** What is to be said of one rib corner. */
 export function cornerFindings(
@@ -47,41 +47,38 @@ export function cornerFindings(
   return [];
 }
 
-/**
- * The tightest bend of each rib, when it needs more than a hot iron.
- * Method: outer fibre strain t / (2R + t) for a rib of thickness t bent to the inside radius R.
- */
-export function bendFindings(outerFace: HalfOutline, ribThicknessMm: number): Finding[] {
-  const names = { lowerBout: 'lower rib', cBout: 'waist rib', upperBout: 'upper rib' } as const;
-  return (Object.keys(names) as (keyof typeof names)[]).flatMap((section) => {
-    const radiusMm = tightestMm(outerFace, section, ribThicknessMm);
-    const strain = ribThicknessMm / (2 * radiusMm + ribThicknessMm);
-    if (strain <= STRAIN_WITHOUT_STRAP) return [];
-    const strapped = strain <= STRAIN_WITH_STRAP;
-    return [
-      {
-        code: 'ribs.bend',
-        weight: strapped ? 'remark' : 'caution',
-        at: 'ribThickness',
-        found: `the ${names[section]} bends to ${radiusMm.toFixed(1)} mm and stretches ${(100 * strain).toFixed(1)} % there`,
-        need: strapped
-          ? 'a strap of thin metal against the outside while bending'
-          : 'less than 7 % even with a strap',
-        remedy: strapped
-          ? 'bend over a hot iron with a strap'
-          : 'thin the rib at this place, or take a wider curve',
-      } satisfies Finding,
-    ];
-  });
+/** The tightest bend of a rib and what the wood has to bear there. */
+export interface RibBend {
+  /** Radius on the inside of the bend, mm. */
+  readonly tightestMm: number;
+  /** Stretch of the outer fibre, a ratio: t / (2R + t) for a rib of thickness t bent to the inside radius R. */
+  readonly stretch: number;
+  /** Whether the bend asks for a metal strap against its outside. */
+  readonly needsStrap: boolean;
 }
 
-/** The smallest radius on the inside of a bend: the outer face of hollow arcs, the inner face of full ones. */
-function tightestMm(outerFace: HalfOutline, section: keyof HalfOutline, ribThicknessMm: number): number {
-  let tightest = Number.POSITIVE_INFINITY;
-  for (const segment of segments(outerFace[section])) {
+/** The tightest bend along a rib's outer face: full arcs bend round their inner face, hollow ones round the outer. */
+export function ribBend(outerFace: Chain<'body'>, ribThicknessMm: number): RibBend {
+  let tightestMm = Number.POSITIVE_INFINITY;
+  for (const segment of segments(outerFace)) {
     const arc = arcOf(segment);
     if (arc === null) continue;
-    tightest = Math.min(tightest, arc.sweepRad < 0 ? arc.radiusMm : arc.radiusMm - ribThicknessMm);
+    tightestMm = Math.min(tightestMm, arc.sweepRad < 0 ? arc.radiusMm : arc.radiusMm - ribThicknessMm);
   }
-  return tightest;
+  const stretch = ribThicknessMm / (2 * tightestMm + ribThicknessMm);
+  return { tightestMm, stretch, needsStrap: stretch > STRETCH_WITHOUT_STRAP };
+}
+
+/** The ribs that no strap brings round their tightest bend safely. */
+export function bendFindings(bends: readonly (readonly [name: string, bend: RibBend])[]): Finding[] {
+  return bends
+    .filter(([, { stretch }]) => stretch > STRETCH_WITH_STRAP)
+    .map(([name, { tightestMm, stretch }]) => ({
+      code: 'ribs.bend',
+      weight: 'caution',
+      at: 'ribThickness',
+      found: `the ${name} bends to a radius of ${tightestMm.toFixed(1)} mm and stretches ${(100 * stretch).toFixed(1)} % there`,
+      need: 'less than 7 %, even with a strap',
+      remedy: 'thin the rib at this place, or take a wider curve',
+    }));
 }

@@ -3,7 +3,7 @@ import { lengthOf } from '../../curve/index.ts';
 import type { PlanValues } from '../instrumentValues.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
 import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
-import { bendFindings, cornerFindings } from './ribFindings.ts';
+import { bendFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
 
 /** One kind of rib. */
 export interface RibLength {
@@ -14,6 +14,7 @@ export interface RibLength {
   /** What to cut: length and allowance at both ends. */
   readonly cutMm: number;
   readonly cutAcrossMm?: number;
+  readonly bend: RibBend;
 }
 
 /** The garland in plan. Body frame, mm. */
@@ -56,15 +57,17 @@ export function ribLines(
   const inner = sectionLines(outline.half, values.overhang + values.ribThickness, values.cornerOverhang);
   if (!outer.ok) return outer;
   if (!inner.ok) return inner;
-  const lower = lengthOf(outer.value.sections.lowerBout);
-  const waist = lengthOf(outer.value.sections.cBout);
-  const upper = lengthOf(outer.value.sections.upperBout);
+  const { lowerBout, cBout, upperBout } = outer.value.sections;
+  const [lower, waist, upper] = [lengthOf(lowerBout), lengthOf(cBout), lengthOf(upperBout)];
+  const [lowerBend, waistBend, upperBend] = [lowerBout, cBout, upperBout].map((face) =>
+    ribBend(face, values.ribThickness),
+  ) as [RibBend, RibBend, RibBend];
   return accept({
     outer: outer.value,
     inner: inner.value,
-    lowerBout: boutRib(lower),
-    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM },
-    upperBout: boutRib(upper),
+    lowerBout: boutRib(lower, lowerBend),
+    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM, bend: waistBend },
+    upperBout: boutRib(upper, upperBend),
     garlandMm: 2 * (lower + waist + upper),
     stripWidthMm: Math.max(values.ribHeightNeck, values.ribHeightTail) + STRIP_ALLOWANCE_MM,
     findings: [
@@ -80,17 +83,22 @@ export function ribLines(
         outline.upperCorner.endWidthMm,
         values.ribThickness,
       ),
-      ...bendFindings(outer.value.sections, values.ribThickness),
+      ...bendFindings([
+        ['lower rib', lowerBend],
+        ['waist rib', waistBend],
+        ['upper rib', upperBend],
+      ]),
     ],
   });
 }
 
-function boutRib(lengthMm: number): RibLength {
+function boutRib(lengthMm: number, bend: RibBend): RibLength {
   const acrossMm = 2 * lengthMm;
   return {
     lengthMm,
     acrossMm,
     cutMm: lengthMm + 2 * ALLOWANCE_AT_END_MM,
     cutAcrossMm: acrossMm + 2 * ALLOWANCE_AT_END_MM,
+    bend,
   };
 }
