@@ -77,7 +77,7 @@ function longGauge(arch: PlateArch, options: ArchGaugeOptions): Checked<Drawing>
       ...holes.map((chain) => ({ meaning: 'cut-inside' as const, chain })),
       ...longMarks(arch, body, holes, options.stopMm),
     ],
-    lettering: gaugeLettering(arch, null, state, options.instrumentName, body),
+    lettering: gaugeLettering(arch, null, state, options.instrumentName, body, options.stopMm),
     notes: notes(arch, null, state, options),
   });
 }

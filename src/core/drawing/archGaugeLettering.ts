@@ -1,5 +1,7 @@
 import { boundsOf, type Chain } from '../curve/index.ts';
 import type { ArchStation, EdgeState, PlateArch, StationName } from '../instrument/index.ts';
+import { longArchHeight } from '../surface/index.ts';
+import { bridgePlace } from './archGaugeMarks.ts';
 import type { Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 
@@ -21,16 +23,20 @@ const TITLE_MM = 4;
 const TEXT_MM = 2.8;
 const SMALL_MM = 2.2;
 
+/** mm from a mark to its name. */
+const NEAR_MM = 1;
+
 /** mm from the centre line to the lettering, and from the lettering to back and sides. */
 const GAP_MM = 5;
 
-/** Everything written on a gauge. A station of null is the long gauge. */
+/** Everything written on a gauge. A station of null is the long gauge, which may carry the bridge. */
 export function gaugeLettering(
   arch: PlateArch,
   station: ArchStation | null,
   state: EdgeState,
   instrumentName: string,
   body: Chain<'drawing'>,
+  stopMm?: number,
 ): readonly Lettering[] {
   const box = boundsOf(body);
   const middle = (box.min.x + box.max.x) / 2;
@@ -41,7 +47,11 @@ export function gaugeLettering(
   return [
     ...block(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
     ...block(right, { x: middle + GAP_MM, y: box.max.y - GAP_MM }, 'start', roomMm),
-    ...(station ? edgeNames(arch, station) : alongNames(arch, box)),
+    ...edgeNames(
+      arch,
+      station ? [-station.edgeHalfWidthMm, station.edgeHalfWidthMm] : [0, arch.bodyLengthMm],
+    ),
+    ...(station ? [] : alongNames(arch, body, stopMm)),
   ];
 }
 
@@ -54,7 +64,7 @@ function facing(arch: PlateArch, station: ArchStation | null): readonly string[]
 
 function crossFigures(arch: PlateArch, station: ArchStation, state: EdgeState): readonly string[] {
   return [
-    `rise ${mm(station.riseMm)}  channel ${mm(2 * station.halfWidthMm)}`,
+    `rise ${mm(station.riseMm)} mm, channel ${mm(2 * station.halfWidthMm)}`,
     `edge to edge ${mm(2 * station.edgeHalfWidthMm)}`,
     `${mm(station.yMm)} from the lower end`,
     restText(arch, state),
@@ -64,9 +74,8 @@ function crossFigures(arch: PlateArch, station: ArchStation, state: EdgeState): 
 function longFigures(arch: PlateArch, state: EdgeState): readonly string[] {
   const { startMm, endMm } = arch.longArch;
   return [
-    `rise ${mm(arch.riseMm)}  channel ${mm(endMm - startMm)}`,
-    `arch ${mm(arch.archHeightMm)} with the edge`,
-    `body ${mm(arch.bodyLengthMm)}`,
+    `rise ${mm(arch.riseMm)} mm, channel ${mm(endMm - startMm)}`,
+    `with edge ${mm(arch.archHeightMm)}, body ${mm(arch.bodyLengthMm)}`,
     restText(arch, state),
   ];
 }
@@ -78,45 +87,36 @@ function restText(arch: PlateArch, state: EdgeState): string {
     : `rests on edge crest ${mm(edgeHeightMm)}`;
 }
 
-function edgeNames(arch: PlateArch, station: ArchStation): readonly Lettering[] {
-  const y = arch.numbers.edgeHeightMm + 1;
-  const x = station.edgeHalfWidthMm - 1;
-  return [small('edge', { x: -x, y }, 'start'), small('edge', { x, y }, 'end')];
+/** On the feet, beside the marks of the edge, read from below upwards. */
+function edgeNames(arch: PlateArch, edges: readonly [number, number]): readonly Lettering[] {
+  const y = arch.numbers.edgeHeightMm + NEAR_MM;
+  return [edges[0] - NEAR_MM, edges[1] + NEAR_MM + SMALL_MM].map((x) => ({
+    text: 'edge',
+    at: { x, y },
+    heightMm: SMALL_MM,
+    turnRad: Math.PI / 2,
+    anchor: 'start',
+  }));
 }
 
-function alongNames(arch: PlateArch, box: ReturnType<typeof boundsOf<'drawing'>>): readonly Lettering[] {
-  const y = arch.numbers.edgeHeightMm + 1;
-  const end = arch.bodyLengthMm;
-  const back = box.max.y - GAP_MM - TITLE_MM;
+function alongNames(
+  arch: PlateArch,
+  body: Chain<'drawing'>,
+  stopMm: number | undefined,
+): readonly Lettering[] {
+  const box = boundsOf(body);
+  const y = box.max.y - GAP_MM - TITLE_MM;
+  const places = arch.stations.map(({ name, yMm }) => ({ text: stationText(name), yMm }));
+  const bridgeMm = bridgePlace(arch, stopMm);
+  if (bridgeMm !== undefined) places.push({ text: 'bridge', yMm: bridgeMm });
   return [
-    {
-      text: 'LOWER END',
-      at: { x: box.min.x + GAP_MM, y: back },
-      heightMm: TITLE_MM,
-      turnRad: 0,
-      anchor: 'start',
-    },
-    {
-      text: 'NECK END',
-      at: { x: box.max.x - GAP_MM, y: back },
-      heightMm: TITLE_MM,
-      turnRad: 0,
-      anchor: 'end',
-    },
-    small('edge', { x: 1, y }, 'start'),
-    small('edge', { x: end - 1, y }, 'end'),
-    ...arch.stations.map((station) =>
-      small(
-        stationText(station.name),
-        { x: station.yMm + 1, y: arch.channelZMm + station.riseMm + 3 },
-        'start',
-      ),
-    ),
+    { text: 'LOWER END', at: { x: box.min.x + GAP_MM, y }, heightMm: TITLE_MM, turnRad: 0, anchor: 'start' },
+    { text: 'NECK END', at: { x: box.max.x - GAP_MM, y }, heightMm: TITLE_MM, turnRad: 0, anchor: 'end' },
+    ...places.map(({ text, yMm }): Lettering => {
+      const at = { x: yMm + NEAR_MM, y: arch.channelZMm + longArchHeight(arch.longArch, yMm) + 3 * NEAR_MM };
+      return { text, at, heightMm: SMALL_MM, turnRad: 0, anchor: 'start' };
+    }),
   ];
-}
-
-function small(text: string, at: Lettering['at'], anchor: Lettering['anchor']): Lettering {
-  return { text, at, heightMm: SMALL_MM, turnRad: 0, anchor };
 }
 
 /** Lines under one another, the first larger; a line too long for its room is written smaller. */

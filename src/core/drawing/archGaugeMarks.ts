@@ -32,13 +32,19 @@ export function longMarks(
 ): readonly DrawnLine[] {
   const { startMm, endMm } = arch.longArch;
   const places = arch.stations.map(({ yMm }) => yMm);
-  if (stopMm !== undefined && arch.plate === 'top') places.push(arch.bodyLengthMm - stopMm);
+  const bridgeMm = bridgePlace(arch, stopMm);
+  if (bridgeMm !== undefined) places.push(bridgeMm);
   return [
     ...centreLine((startMm + endMm) / 2, body, holes),
     ...[0, arch.bodyLengthMm].map((y) => mark(y, arch.numbers.edgeHeightMm, MARK_MM)),
     ...[startMm, endMm].map((y) => mark(y, arch.channelZMm, MARK_MM / 2)),
     ...places.flatMap((y) => upward(y, body, MARK_MM)),
   ];
+}
+
+/** Where the bridge stands over the plate, mm above the lower end; only on a top whose stop is known. */
+export function bridgePlace(arch: PlateArch, stopMm: number | undefined): number | undefined {
+  return stopMm !== undefined && arch.plate === 'top' ? arch.bodyLengthMm - stopMm : undefined;
 }
 
 function centreLine(

@@ -1,10 +1,18 @@
 import { accept, type Checked, type Point } from '../../base/index.ts';
-import { type Chain, chainThrough } from '../../curve/index.ts';
+import { type Chain, fitArcs } from '../../curve/index.ts';
 
-/** A stretch of a profile without corners as a chain; a level end is one whose heading is 0. */
+/** mm. Arcs leave the profile by no more than this: far finer than paper, laser and router. */
+export const ARC_FIT_MM = 0.005;
+
+/** A stretch of a profile without corners as tangent arcs within {@link ARC_FIT_MM}; a level end has heading 0 exactly. */
 export function fitProfile(
   points: readonly Point<'section'>[],
-  _level: { readonly start?: boolean; readonly end?: boolean },
+  level: { readonly start?: boolean; readonly end?: boolean },
 ): Checked<Chain<'section'>> {
-  return accept(chainThrough(points, false));
+  const fitted = fitArcs(points, {
+    toleranceMm: ARC_FIT_MM,
+    ...(level.start ? { startHeadingRad: 0 } : {}),
+    ...(level.end ? { endHeadingRad: 0 } : {}),
+  });
+  return fitted.ok ? accept(fitted.value.chain) : fitted;
 }
