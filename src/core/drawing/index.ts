@@ -1,3 +1,4 @@
+export { type ArchGaugeOptions, archGaugeDrawings } from './archGaugeDrawings.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { letteringFindings, letteringStrokes, letteringWidthMm } from './lettering.ts';
