@@ -12,11 +12,27 @@ export {
 export { type Camera, type Projection, projection, type SheetPlace } from './camera.ts';
 export { cameraView, type ScenePlane } from './cameraView.ts';
 export { grayOf } from './grayPicture.ts';
+export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './knownLengths.ts';
+export {
+  type KnownMeasure,
+  LENGTHS_ACROSS,
+  LENGTHS_ALONG,
+  type SceneMeasure,
+  type SceneTrust,
+} from './knownRatio.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
 export type { Picture } from './picture.ts';
 export { type PrintScale, printOf } from './printScale.ts';
+export {
+  type Rectified,
+  type RectifyOptions,
+  rectifiedToScene,
+  rectify,
+  sceneBounds,
+  sceneToRectified,
+} from './rectify.ts';
 export { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
-export { type MeasuredPair, readSheet, type SheetReading, sheetPaperIn } from './sheetReading.ts';
+export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheetReading.ts';
 export { type CameraOptions, type SolvedCamera, solveCamera } from './solveCamera.ts';
 export {
   type CameraTrust,

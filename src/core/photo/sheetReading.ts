@@ -1,6 +1,20 @@
-import { type Checked, distanceBetween, type Fault, type Point, point, refuse } from '../base/index.ts';
+import {
+  accept,
+  type Checked,
+  distanceBetween,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+} from '../base/index.ts';
 import { type AgreeingMarkers, agreeingMarkers } from './agreeingMarkers.ts';
-import { type CalibrationSheet, paperOfMarker, SHEET_PAPERS, type SheetPaper } from './calibrationSheet.ts';
+import {
+  type CalibrationSheet,
+  calibrationSheet,
+  paperOfMarker,
+  SHEET_PAPERS,
+  type SheetPaper,
+} from './calibrationSheet.ts';
 import { brightnessAt, enlarged, grayOf, shrunk } from './grayPicture.ts';
 import { applyHomography, type SheetPair } from './homography.ts';
 import type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
@@ -37,8 +51,23 @@ export function readSheet(
   const gray = grayOf(picture);
   const found = findMarkers(gray, finder);
   const paper = paperSeen(found);
-  if (paper === null) return refuse(notFound());
-  if (paper !== sheet.paper) return refuse(wrongPaper(paper, sheet.paper));
+  if (paper !== null && paper !== sheet.paper) return refuse(wrongPaper(paper, sheet.paper));
+  return readFound(gray, sheet, found);
+}
+
+/** As {@link readSheet}, for whichever of our papers the photograph shows. Faults: `sheet.notFound`, `sheet.hidden`. */
+export function readAnySheet(picture: Picture, finder: MarkerFinder): Checked<SheetReading> {
+  const gray = grayOf(picture);
+  const found = findMarkers(gray, finder);
+  const paper = paperSeen(found);
+  return paper === null ? refuse(notFound()) : readFound(gray, calibrationSheet(paper), found);
+}
+
+function readFound(
+  gray: GrayPicture,
+  sheet: CalibrationSheet,
+  found: readonly FoundMarker[],
+): Checked<SheetReading> {
   const agreeing = agreeingMarkers(found, sheet);
   if (agreeing === null) return refuse(notFound());
   const pairs = measureSaddles(gray, sheet, agreeing);
@@ -47,13 +76,7 @@ export function readSheet(
     pairs.map((pair) => pair.sheet),
   );
   if (hidden.length > 0) return refuse(hiddenFault(hidden, agreeing.count, sheet.markers.length));
-  const reading = { sheet, pairs, markersSeen: agreeing.count, markersTotal: sheet.markers.length };
-  return { ok: true, value: reading };
-}
-
-/** Which of our papers the photograph shows, or null; most codes win. */
-export function sheetPaperIn(picture: Picture, finder: MarkerFinder): SheetPaper | null {
-  return paperSeen(findMarkers(grayOf(picture), finder));
+  return accept({ sheet, pairs, markersSeen: agreeing.count, markersTotal: sheet.markers.length });
 }
 
 /** px. Long side of the picture in which codes are looked for first: a code is then still some 20 px wide. */
