@@ -1,8 +1,11 @@
 export { type ArchGaugeOptions, archGaugeDrawings } from './archGaugeDrawings.ts';
+export { blockDrawings } from './blockDrawings.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
+export { formDrawings } from './formDrawings.ts';
 export { letteringFindings, letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { isMarginCharacter, marginTextWidthMm, plainMarginText } from './marginText.ts';
+export { outlineDrawings } from './outlineDrawings.ts';
 export {
   CHECK_BAR_MM,
   type Page,
