@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { CORNER_TIPS, meantHalf } from '../../../../demo/villageFiddle.ts';
 import { seededNormal, seededRandom } from '../../base/index.ts';
 import { outlineHabit } from '../../knowledge/index.ts';
 import type { HalfOutline } from '../halfOutline.ts';
@@ -116,6 +117,37 @@ test('worn corners: tips rounded off by a millimetre come back as corners', () =
   const { half: found } = fitted(worn, 355);
   const tip = found.lowerBout.vertices.at(-1) ?? { x: 0, y: 0 };
   expect(Math.hypot(tip.x - (tips[0]?.x ?? 0), tip.y - (tips[0]?.y ?? 0))).toBeLessThan(0.15);
+});
+
+test('an invented outline of splines, not of arcs, is followed with its tips within a quarter of a millimetre', () => {
+  const tips = CORNER_TIPS.map(({ x, y }) => ({ x, y }));
+  const curve = meantHalf(1);
+  const at = tips.map((tip) => curve.findIndex((p) => Math.hypot(p.x - tip.x, p.y - tip.y) < 1e-6));
+  const section = (i: number) => (i <= at[0] ? 'lowerBout' : i <= at[2] ? 'cBout' : 'upperBout');
+  const points: OutlinePoint[] = curve.map((p, i) => ({ x: p.x, y: p.y, weight: 1, section: section(i) }));
+  for (const [which, from, to] of [
+    ['lowerCorner', tips[0], tips[1]],
+    ['upperCorner', tips[2], tips[3]],
+  ] as const)
+    for (const share of [0.1, 0.3, 0.5, 0.7, 0.9])
+      points.push({
+        x: from.x + share * (to.x - from.x),
+        y: from.y + share * (to.y - from.y),
+        weight: 1,
+        section: which,
+      });
+  const { half, rmsMm, maxMm } = fitted(points, 356.4);
+  expect(rmsMm).toBeLessThan(0.06);
+  expect(maxMm).toBeLessThan(0.25);
+  const found = [
+    half.lowerBout.vertices.at(-1),
+    half.cBout.vertices[0],
+    half.cBout.vertices.at(-1),
+    half.upperBout.vertices[0],
+  ];
+  found.forEach((tip, i) => {
+    expect(Math.hypot((tip?.x ?? 0) - tips[i].x, (tip?.y ?? 0) - tips[i].y)).toBeLessThan(0.25);
+  });
 });
 
 test('each stretch of a fitted outline is tangent throughout and level at both ends', () => {

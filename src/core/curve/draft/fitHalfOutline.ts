@@ -47,8 +47,8 @@ const NORMAL_TO_MEDIAN = 1.4826;
 /** First damping of a step that would raise the loss, and how fast it grows and eases. */
 const LEAST_DAMPING = 0.1;
 const EASING = 4;
-/** mm. Residuals are never taken for better than this. */
-const LEAST_SCALE_MM = 0.02;
+/** mm. Residuals are never taken for better than this, or arcs that a real curve leaves a little would lose points. */
+const LEAST_SCALE_MM = 0.1;
 
 /**
  * The half outline of thirteen tangent arcs and two corner ends that lies nearest to `points`, corners kept as

@@ -34,7 +34,7 @@ export function fitStart(
 ): FitStart {
   const raised = points.map((p) => ({ ...p, y: p.y - ends.lowerEndY }));
   const sizes = sizesOf(raised, ends.lengthMm);
-  const withCorners = solveDraft(draftProblem({ ...sizes, ...cornersOf(raised) }, habit));
+  const withCorners = solveDraft(draftProblem({ ...sizes, ...cornersOf(raised, sizes) }, habit));
   const plain = solveDraft(draftProblem(sizes, habit));
   const usual = draftProblem(sizes, habit).usual;
   const shape = withCorners.settled ? withCorners.u : plain.settled ? plain.u : usual;
@@ -68,17 +68,23 @@ function sizesOf(points: readonly OutlinePoint[], bodyLengthMm: number): BodySiz
   };
 }
 
-/** The corner tips, where the points say to which stretch they belong: the last places of the bouts. */
-function cornersOf(points: readonly OutlinePoint[]): Partial<OutlineTargets> {
-  const bouts = (name: OutlineStretch) => points.filter(({ section }) => section === name);
-  const lower = bouts('lowerBout').reduce<OutlinePoint | undefined>(
-    (a, b) => (a && a.y > b.y ? a : b),
-    undefined,
-  );
-  const upper = bouts('upperBout').reduce<OutlinePoint | undefined>(
-    (a, b) => (a && a.y < b.y ? a : b),
-    undefined,
-  );
+/**
+ * The corner tips: the last places of the bouts where the points say to which stretch they belong, else the
+ * places that stand out most between bout and waist.
+ */
+function cornersOf(points: readonly OutlinePoint[], sizes: BodySizes): Partial<OutlineTargets> {
+  const tip = (bout: 'lowerBout' | 'upperBout', up: 1 | -1): OutlinePoint | undefined => {
+    const [from, to] = CORNER_BETWEEN[bout].map((share) => share * sizes.bodyLengthMm);
+    const own = points.filter(({ section }) => section === bout);
+    const near = points.filter(
+      ({ x, y }) => y >= from && y <= to && x > (WIDE_OF_WAIST * sizes[`${bout}Mm`]) / 2,
+    );
+    return own.length > 0
+      ? farthest(own, ({ y }) => up * y)
+      : farthest(near, ({ x, y }) => x + up * LEAN_TO_WAIST * y);
+  };
+  const lower = tip('lowerBout', 1);
+  const upper = tip('upperBout', -1);
   if (!lower || !upper) return {};
   return {
     lowerCornerStationMm: lower.y,
@@ -86,6 +92,19 @@ function cornersOf(points: readonly OutlinePoint[]): Partial<OutlineTargets> {
     upperCornerStationMm: upper.y,
     upperCornersMm: 2 * upper.x,
   };
+}
+
+/** Where corner tips are looked for, shares of the body length; no tip lies as far in as the waist does. */
+const CORNER_BETWEEN = { lowerBout: [0.33, 0.5], upperBout: [0.58, 0.74] } as const;
+const WIDE_OF_WAIST = 0.75;
+/** A tip stands out sideways and, this much, towards the waist: the bout's own flank does not. */
+const LEAN_TO_WAIST = 0.3;
+
+function farthest(
+  points: readonly OutlinePoint[],
+  score: (point: OutlinePoint) => number,
+): OutlinePoint | undefined {
+  return points.reduce<OutlinePoint | undefined>((a, b) => (a && score(a) >= score(b) ? a : b), undefined);
 }
 
 /** Whether the points reach everything that a start is measured from. */
