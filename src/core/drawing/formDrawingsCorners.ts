@@ -1,5 +1,6 @@
 import {
   type Chain,
+  chainThrough,
   type HalfOutline,
   joinChains,
   lengthOf,
@@ -12,20 +13,19 @@ import type { PlanParts } from '../instrument/index.ts';
 import type { DrawnLine } from './drawing.ts';
 import { type Covers, drawnLine, onDrawing } from './outlineDrawingsMarks.ts';
 
-/** How far, in corner end widths, the edge of the plate is shown to both sides of a corner. */
-const SHOWN_IN_END_WIDTHS = 3;
+/** How far, as a share of the body length, the edge of the plate is shown to both sides of a corner. */
+const SHOWN_SHARE = 0.055;
 
 /** For reference at every corner: the shaped block, the outer face of the ribs and the edge of the plate beyond them. */
 export function cornerReference(parts: PlanParts, covers: Covers): readonly DrawnLine[] {
   const { lowerCorner, upperCorner } = parts.blocks;
-  const reach = (which: 'lowerCorner' | 'upperCorner'): number =>
-    SHOWN_IN_END_WIDTHS * parts.outline[which].endWidthMm;
+  const reach = SHOWN_SHARE * parts.outline.bodyLengthMm;
   const treble = [
     lowerCorner.shaped,
     upperCorner.shaped,
     ...[parts.ribs.outer.sections, parts.outline.half].flatMap((sections) => [
-      aroundCorner(sections.lowerBout, sections.cBout, reach('lowerCorner')),
-      aroundCorner(sections.cBout, sections.upperBout, reach('upperCorner')),
+      aroundCorner(sections.lowerBout, sections.cBout, reach),
+      aroundCorner(sections.cBout, sections.upperBout, reach),
     ]),
   ].map(onDrawing);
   const bass = treble.map((line) => mirrorChain(line));
@@ -42,7 +42,6 @@ function aroundCorner(
   const end = { segment: segments(arriving).length - 1, fraction: 1 };
   const before = subChain(arriving, placeAlong(arriving, Math.max(0, lengthOf(arriving) - reachMm)), end);
   const after = subChain(leaving, { segment: 0, fraction: 0 }, placeAlong(leaving, reachMm));
-  const tip = [...before.vertices.slice(-1), ...after.vertices.slice(0, 1)];
-  const across: Chain<'body'> = { closed: false, vertices: tip.map(({ x, y }) => ({ x, y, bulge: 0 })) };
-  return lengthOf(across) > 0 ? joinChains(before, across, after) : joinChains(before, after);
+  const across = chainThrough([...before.vertices.slice(-1), ...after.vertices.slice(0, 1)], false);
+  return across.vertices.length === 2 ? joinChains(before, across, after) : joinChains(before, after);
 }

@@ -10,7 +10,7 @@ export function formNotes(parts: PlanParts): string[] {
     `Sheet ${parts.form.thicknessMm} mm thick. Cut outside the line and file to it, square to the faces.`,
     measureNote(parts),
     'The recesses are the blocks exactly: shave the blocks to a sliding fit. A round cutter leaves the inside corners round: clear them with a chisel.',
-    'Broken lines at the corners show blocks, ribs and plate edge for reference; nothing is cut there.',
+    'The lines beyond the form at the corners show blocks, ribs and edge of the plate for reference; nothing is cut there.',
     'Wax the edge of the form, but not the recesses, so that glue holds only where it is wanted.',
     CUTTING_CAUTION,
   ];

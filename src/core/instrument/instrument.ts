@@ -1,5 +1,5 @@
 import { accept, type Checked, refuse } from '../base/index.ts';
-import { type Chain, type HalfOutline, joinChains } from '../curve/index.ts';
+import { type Chain, chainThrough, type HalfOutline, joinChains } from '../curve/index.ts';
 import type { Design } from '../design/index.ts';
 import { blockParts } from './blocks/blockParts.ts';
 import { innerForm } from './form/innerForm.ts';
@@ -50,10 +50,16 @@ export function planParts(design: Design, half: HalfOutline): Checked<PlanParts>
 
 /** The treble half as one open line, corner ends included; a corner that runs to a point has none. */
 function openHalf({ lowerBout, cBout, upperBout }: HalfOutline): Chain<'body'> {
-  return joinChains(lowerBout, cornerEnd(lowerBout, cBout), cBout, cornerEnd(cBout, upperBout), upperBout);
+  return joinChains(
+    lowerBout,
+    ...cornerEnd(lowerBout, cBout),
+    cBout,
+    ...cornerEnd(cBout, upperBout),
+    upperBout,
+  );
 }
 
-function cornerEnd(arriving: Chain<'body'>, leaving: Chain<'body'>): Chain<'body'> {
-  const ends = [...arriving.vertices.slice(-1), ...leaving.vertices.slice(0, 1)];
-  return { closed: false, vertices: ends.map(({ x, y }) => ({ x, y, bulge: 0 })) };
+function cornerEnd(arriving: Chain<'body'>, leaving: Chain<'body'>): readonly Chain<'body'>[] {
+  const end = chainThrough([...arriving.vertices.slice(-1), ...leaving.vertices.slice(0, 1)], false);
+  return end.vertices.length === 2 ? [end] : [];
 }

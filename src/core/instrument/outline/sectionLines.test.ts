@@ -66,3 +66,15 @@ test('an inset that swallows an arc is refused with its radius', () => {
   const lines = sectionLines(sampleHalf('violin'), 70, 2);
   expect(lines.ok ? [] : lines.faults.map((fault) => fault.code)).toContain('parallel.collapse');
 });
+
+test('a plate whose corners run to a point has section lines too', () => {
+  const meeting = sectionLines(sampleHalf('violin'), 6, 0);
+  if (!meeting.ok) throw new Error(JSON.stringify(meeting.faults));
+  const plate = meeting.value.sections;
+  expect(plate.cBout.vertices[0]).toMatchObject({ x: plate.lowerBout.vertices.at(-1)!.x });
+  const lines = sectionLines(plate, 3, 1);
+  if (!lines.ok) throw new Error(JSON.stringify(lines.faults));
+  expect(contourFaults(lines.value.chain, 'anticlockwise')).toEqual([]);
+  expect(lines.value.lowerCorner.kind).toBe('pointed');
+  expect(lines.value.lowerCorner.depthMm).toBeGreaterThan(3);
+});

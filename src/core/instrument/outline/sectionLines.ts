@@ -1,4 +1,4 @@
-import { accept, Bug, type Checked, type Point, refuse } from '../../base/index.ts';
+import { accept, Bug, type Checked, distanceBetween, type Point, refuse, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
   type HalfOutline,
@@ -6,6 +6,7 @@ import {
   intersections,
   joinChains,
   parallelChain,
+  type Segment,
   segments,
   subChain,
   type Vertex,
@@ -37,7 +38,7 @@ export interface SectionLines {
 }
 
 /** The sides of a corner that open by 20° or more meet within 2.9 end widths beyond the end: four is enough. */
-const PROLONG_IN_END_WIDTHS = 4;
+const PROLONG = 4;
 
 /**
  * The parallels of the sections of an outline at `insetMm` inside it, each prolonged along its last tangent and trimmed
@@ -48,19 +49,32 @@ const PROLONG_IN_END_WIDTHS = 4;
  * Faults: `curve.*` of {@link parallelChain}; `outline.corner-lost` when a parallel never reaches its corner.
  */
 export function sectionLines(half: HalfOutline, insetMm: number, endDepthMm: number): Checked<SectionLines> {
-  const lowerEnd = { from: endOf(half.lowerBout), to: startOf(half.cBout) };
-  const upperEnd = { from: endOf(half.cBout), to: startOf(half.upperBout) };
+  const lowerEnd = cornerEnd(half.lowerBout, half.cBout);
+  const upperEnd = cornerEnd(half.cBout, half.upperBout);
   const lowerBout = parallelChain(half.lowerBout, insetMm);
   const cBout = parallelChain(half.cBout, insetMm);
   const upperBout = parallelChain(half.upperBout, insetMm);
   if (!lowerBout.ok || !cBout.ok || !upperBout.ok)
     return refuse(...[lowerBout, cBout, upperBout].flatMap((each) => (each.ok ? [] : each.faults)));
 
-  const bout = prolonged(lowerBout.value, 0, reachMm(lowerEnd));
-  const waist = prolonged(cBout.value, reachMm(lowerEnd), reachMm(upperEnd));
-  const upper = prolonged(upperBout.value, reachMm(upperEnd), 0);
-  const lower = meetAtCorner(bout, waist, lowerEnd, endDepthMm);
-  const upperMeet = meetAtCorner(waist, upper, upperEnd, endDepthMm);
+  const reach = (end: CornerEnd): number => PROLONG * (end.widthMm + insetMm + endDepthMm);
+  const bout = prolonged(lowerBout.value, 0, reach(lowerEnd));
+  const waist = prolonged(cBout.value, reach(lowerEnd), reach(upperEnd));
+  const upper = prolonged(upperBout.value, reach(upperEnd), 0);
+  const lower = meetAtCorner(
+    bout,
+    waist,
+    lowerEnd,
+    endLine(lowerEnd, endDepthMm, reach(lowerEnd)),
+    endDepthMm,
+  );
+  const upperMeet = meetAtCorner(
+    waist,
+    upper,
+    upperEnd,
+    endLine(upperEnd, endDepthMm, reach(upperEnd)),
+    endDepthMm,
+  );
   if (lower === undefined) return cornerLost('lower corner', insetMm);
   if (upperMeet === undefined) return cornerLost('upper corner', insetMm);
 
@@ -83,6 +97,21 @@ export function sectionLines(half: HalfOutline, insetMm: number, endDepthMm: num
 interface CornerEnd {
   readonly from: Point<'body'>;
   readonly to: Point<'body'>;
+  readonly widthMm: number;
+  /** Heading along the end, going anticlockwise: the material is on its left. */
+  readonly headingRad: number;
+}
+
+/** The plate's corner end between two sections; where they meet in a point, square to the middle of their sides. */
+function cornerEnd(arriving: Chain<'body'>, leaving: Chain<'body'>): CornerEnd {
+  const from = endOf(arriving);
+  const to = startOf(leaving);
+  const widthMm = distanceBetween(from, to);
+  if (widthMm > WELD_MM) return { from, to, widthMm, headingRad: Math.atan2(to.y - from.y, to.x - from.x) };
+  const inRad = headingOn(firstAndLast(arriving).last, 1);
+  const outRad = headingOn(firstAndLast(leaving).first, 0);
+  const inwardRad = Math.atan2(Math.sin(outRad) - Math.sin(inRad), Math.cos(outRad) - Math.cos(inRad));
+  return { from, to, widthMm: 0, headingRad: inwardRad - Math.PI / 2 };
 }
 
 interface Location {
@@ -100,6 +129,7 @@ function meetAtCorner(
   arriving: Chain<'body'>,
   leaving: Chain<'body'>,
   end: CornerEnd,
+  line: Chain<'body'>,
   endDepthMm: number,
 ): Meeting | undefined {
   const middle = { x: (end.from.x + end.to.x) / 2, y: (end.from.y + end.to.y) / 2 };
@@ -113,11 +143,10 @@ function meetAtCorner(
         tip: { kind: 'pointed', from: apex.point, to: apex.point, widthMm: 0, depthMm },
       };
   }
-  const line = endLine(end, endDepthMm);
   const first = nearestHit(intersections(arriving, line), middle);
   const second = nearestHit(intersections(leaving, line), middle);
   if (first === undefined || second === undefined) return undefined;
-  const widthMm = Math.hypot(second.point.x - first.point.x, second.point.y - first.point.y);
+  const widthMm = distanceBetween(first.point, second.point);
   return {
     arriving: first.a,
     leaving: second.a,
@@ -141,35 +170,25 @@ function nearestHit<H extends { readonly point: Point<'body'> }>(
   return best;
 }
 
-/** Depth inside the plate, square to its corner end; material is on the left going anticlockwise. */
-export function depthBelow(end: CornerEnd, at: Point<'body'>): number {
-  const width = Math.hypot(end.to.x - end.from.x, end.to.y - end.from.y);
-  const [ux, uy] = [(end.to.x - end.from.x) / width, (end.to.y - end.from.y) / width];
-  return (at.x - end.from.x) * -uy + (at.y - end.from.y) * ux;
+/** Depth inside the plate, square to its corner end. */
+function depthBelow(end: CornerEnd, at: Point<'body'>): number {
+  return Math.cos(end.headingRad) * (at.y - end.from.y) - Math.sin(end.headingRad) * (at.x - end.from.x);
 }
 
-function endLine(end: CornerEnd, depthMm: number): Chain<'body'> {
-  const width = Math.hypot(end.to.x - end.from.x, end.to.y - end.from.y);
-  const [ux, uy] = [(end.to.x - end.from.x) / width, (end.to.y - end.from.y) / width];
+/** The straight line at a depth below the corner end, prolonged both ways. */
+function endLine(end: CornerEnd, depthMm: number, reachMm: number): Chain<'body'> {
+  const [ux, uy] = [Math.cos(end.headingRad), Math.sin(end.headingRad)];
   const at = (alongMm: number): Vertex<'body'> => ({
     x: end.from.x + alongMm * ux - depthMm * uy,
     y: end.from.y + alongMm * uy + depthMm * ux,
     bulge: 0,
   });
-  const reach = reachMm(end);
-  return { closed: false, vertices: [at(-reach), at(width + reach)] };
-}
-
-function reachMm(end: CornerEnd): number {
-  return PROLONG_IN_END_WIDTHS * Math.hypot(end.to.x - end.from.x, end.to.y - end.from.y);
+  return { closed: false, vertices: [at(-reachMm), at(end.widthMm + reachMm)] };
 }
 
 /** The chain with a straight piece along its tangent put before its start and after its end. */
 function prolonged(chain: Chain<'body'>, beforeMm: number, afterMm: number): Chain<'body'> {
-  const all = segments(chain);
-  const first = all[0];
-  const last = all.at(-1);
-  if (first === undefined || last === undefined) throw new Bug('a section has no segment');
+  const { first, last } = firstAndLast(chain);
   const vertices: Vertex<'body'>[] = [...chain.vertices];
   if (beforeMm > 0) {
     const heading = headingOn(first, 0);
@@ -210,6 +229,17 @@ function joined(sections: HalfOutline, lower: CornerTip, upper: CornerTip): Chai
     ...across(upper),
     sections.upperBout,
   );
+}
+
+function firstAndLast(chain: Chain<'body'>): {
+  readonly first: Segment<'body'>;
+  readonly last: Segment<'body'>;
+} {
+  const all = segments(chain);
+  const first = all[0];
+  const last = all.at(-1);
+  if (first === undefined || last === undefined) throw new Bug('a section has no segment');
+  return { first, last };
 }
 
 function startOf(chain: Chain<'body'>): Point<'body'> {
