@@ -67,7 +67,7 @@ function longArchFindings(design: Design, arch: ValueName, riseMm: number): read
   const halfChord = valueOf(design, 'bodyLength') / 2 - valueOf(design, 'channelAtBouts');
   const most = (halfChord ** 2 + riseMm ** 2) / (2 * riseMm);
   const fillet = valueOf(design, 'longArchFillet');
-  if (!(halfChord > 0)) return [channelBeyondLength(design)];
+  if (halfChord <= 0) return [channelBeyondLength(design)];
   if (!(fillet >= most)) return [];
   return [
     findingOn(['longArchFillet', arch], 'contradiction', 'check.long-arch-fillet', {

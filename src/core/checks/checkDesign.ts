@@ -3,7 +3,7 @@ import type { Design } from '../design/index.ts';
 import { archFindings } from './archChecks.ts';
 import { edgeFindings } from './edgeChecks.ts';
 import { outlineFindings, stopFindings } from './outlineChecks.ts';
-import { lengthFindings, positiveFindings, rangeFindings } from './rangeChecks.ts';
+import { lengthFindings, rangeFindings, soundFindings } from './rangeChecks.ts';
 import { ribFindings } from './ribChecks.ts';
 import { tracedFindings } from './tracedChecks.ts';
 
@@ -16,7 +16,7 @@ const HEAVIEST_FIRST: readonly Weight[] = ['contradiction', 'caution', 'remark']
  */
 export function checkDesign(design: Design): readonly Finding[] {
   const findings = [
-    ...positiveFindings(design),
+    ...soundFindings(design),
     ...lengthFindings(design),
     ...outlineFindings(design),
     ...tracedFindings(design),
@@ -27,5 +27,9 @@ export function checkDesign(design: Design): readonly Finding[] {
   ];
   const spokenOf = new Set(findings.map(({ at }) => at));
   findings.push(...rangeFindings(design).filter(({ at }) => !spokenOf.has(at)));
+  return heaviestFirst(findings);
+}
+
+export function heaviestFirst(findings: readonly Finding[]): readonly Finding[] {
   return HEAVIEST_FIRST.flatMap((weight) => findings.filter((finding) => finding.weight === weight));
 }

@@ -56,6 +56,14 @@ function channelFindings(design: Design): readonly Finding[] {
       }),
     );
   const purfling = valueOf(design, 'purflingToEdge') + valueOf(design, 'purflingWidth');
+  if (purfling >= waist / 2)
+    findings.push(
+      findingOn(['purflingToEdge', 'waist'], 'contradiction', 'check.purfling-beyond-waist', {
+        found: `purfling ${shown(purfling)} mm from both edges of a waist of ${shown(waist)} mm`,
+        need: `less than ${shown(waist / 2)} mm`,
+        remedy: 'correct the distance of the purfling from the edge',
+      }),
+    );
   for (const name of ['channelAtBouts', 'channelAtWaist'] as const)
     if (purfling > valueOf(design, name))
       findings.push(purflingInside(name, purfling, valueOf(design, name)));

@@ -1,1 +1,2 @@
 export { checkDesign } from './checkDesign.ts';
+export { checkInstrument } from './checkInstrument.ts';

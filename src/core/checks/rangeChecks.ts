@@ -2,26 +2,18 @@ import type { Finding } from '../base/index.ts';
 import { type Design, lengthQuestions, NEEDED_VALUES, VALUE_NAMES, VALUES } from '../design/index.ts';
 import { rangeFor } from '../knowledge/index.ts';
 import { originText } from '../quantity/index.ts';
-import { findingOn, shown, valueOf } from './valueOf.ts';
+import { findingOn, isSound, MAY_BE_ZERO, shown, valueOf } from './valueOf.ts';
 
 /** Sizes of the family by scale alone: an absurd length is a contradiction, an unusual one a caution. */
 export function lengthFindings(design: Design): readonly Finding[] {
-  const { faults, findings } = lengthQuestions(design.family, valueOf(design, 'bodyLength'));
+  const lengthMm = valueOf(design, 'bodyLength');
+  if (Number.isNaN(lengthMm)) return [];
+  const { faults, findings } = lengthQuestions(design.family, lengthMm);
   return [...faults.map((fault): Finding => ({ ...fault, weight: 'contradiction' })), ...findings];
 }
 
-const MAY_BE_ZERO: ReadonlySet<string> = new Set([
-  'cornerOverhang',
-  'overhang',
-  'scoopDepthBack',
-  'scoopDepthTop',
-  'edgeCrestInset',
-  'longArchFillet',
-  'channelCornerRounding',
-]);
-
 /** Values that are missing, not numbers, or lengths that are not above zero. Negative overhangs have their own check. */
-export function positiveFindings(design: Design): readonly Finding[] {
+export function soundFindings(design: Design): readonly Finding[] {
   const missing = NEEDED_VALUES.filter((name) => design.values[name] === undefined).map((name) =>
     findingOn([name], 'contradiction', 'check.missing', {
       found: 'no value',
@@ -29,19 +21,17 @@ export function positiveFindings(design: Design): readonly Finding[] {
       remedy: 'add it, or draft the design again',
     }),
   );
-  const wrong = VALUE_NAMES.filter((name) => {
+  const wrong = VALUE_NAMES.flatMap((name) => {
     const value = design.values[name]?.value;
-    if (value === undefined) return false;
-    if (!Number.isFinite(value)) return true;
-    if (VALUES[name].unit !== 'mm' || name === 'overhang' || name === 'cornerOverhang') return false;
-    return MAY_BE_ZERO.has(name) ? value < 0 : value <= 0;
-  }).map((name) =>
-    findingOn([name], 'contradiction', 'check.not-positive', {
-      found: `${valueOf(design, name)} mm`,
-      need: MAY_BE_ZERO.has(name) ? 'zero or more' : 'a length above zero',
-      remedy: 'correct it',
-    }),
-  );
+    if (value === undefined || isSound(name, value)) return [];
+    return [
+      findingOn([name], 'contradiction', 'check.not-positive', {
+        found: Number.isFinite(value) ? `${value} mm` : 'not a number',
+        need: MAY_BE_ZERO.has(name) ? 'zero or more' : 'a length above zero',
+        remedy: 'correct it',
+      }),
+    ];
+  });
   return [...missing, ...wrong];
 }
 

@@ -100,7 +100,7 @@ const absurd: readonly (readonly [Family, number, RegExp])[] = [
   ['violin', 406, /family viola/],
   ['cello', 355, /family violin/],
   ['viola', 10320, /25.4/],
-  ['violin', Number.NaN, /any violin/],
+  ['violin', Number.NaN, /not a number/],
 ];
 
 test.each(absurd)(

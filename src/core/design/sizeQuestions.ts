@@ -29,7 +29,9 @@ export function lengthQuestions(
         {
           code: 'size.body-length',
           at: 'bodyLength',
-          found: `${printLength(lengthMm)}, ${words} than any ${family}`,
+          found: Number.isFinite(lengthMm)
+            ? `${printLength(lengthMm)}, ${words} than any ${family}`
+            : 'not a number',
           need: `a ${family} body of ${limits.least} to ${limits.most} mm`,
           remedy: explanation(family, lengthMm),
         },

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { faultSentence } from '../base/index.ts';
+import { type Design, draftDesign, VALUES, type ValueName } from '../design/index.ts';
+import { FAMILIES, type Family, lengthOf, sizesOf } from '../knowledge/index.ts';
+import { checkInstrument } from './checkInstrument.ts';
+
+function designOf(
+  family: Family,
+  lengthMm: number,
+  changed: Partial<Record<ValueName, number>> = {},
+): Design {
+  const origin = { kind: 'chosen' } as const;
+  const drafted = draftDesign({
+    family,
+    name: 'Test',
+    values: { bodyLength: { value: lengthMm, unit: 'mm', origin } },
+  });
+  if (!drafted.ok) throw new Error('refused');
+  const values = { ...drafted.value.design.values };
+  for (const [name, value] of Object.entries(changed) as [ValueName, number][])
+    values[name] = { value, unit: VALUES[name].unit, origin };
+  return { ...drafted.value.design, values };
+}
+
+const sizes = FAMILIES.flatMap((family) => sizesOf(family).map((size) => [family, size.name, size] as const));
+
+test.each(sizes)(
+  'the %s %s can be built from its length alone, with remarks at most',
+  (family, _name, size) => {
+    const weighty = checkInstrument(designOf(family, lengthOf(size))).filter(
+      ({ weight }) => weight !== 'remark',
+    );
+    expect(weighty.map(faultSentence)).toEqual([]);
+  },
+);
+
+test('what only the parts can show is found too, and nothing is told twice', () => {
+  const findings = checkInstrument(designOf('cello', 755));
+  expect(findings.map(({ at }) => at)).toContain('purflingToEdge');
+  const keys = findings.map(({ code, at }) => `${code} ${at}`);
+  expect(new Set(keys).size).toBe(keys.length);
+});
+
+test('a design that contradicts itself is told its causes, not the parts that fail from them', () => {
+  const findings = checkInstrument(designOf('violin', 355, { waist: 160 }));
+  const contradictions = findings.filter(({ weight }) => weight === 'contradiction');
+  expect(new Set(contradictions.map(({ at }) => at))).toEqual(new Set(['waist']));
+});
+
+test('parts that cannot be made from a design without contradiction are contradictions of it', () => {
+  const findings = checkInstrument(designOf('violin', 355, { lowerBlockWidth: 300 }));
+  expect(findings[0]).toMatchObject({ weight: 'contradiction', at: 'lowerBlockWidth' });
+});
