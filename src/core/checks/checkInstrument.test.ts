@@ -22,7 +22,13 @@ function designOf(
   return { ...drafted.value.design, values };
 }
 
-const sizes = FAMILIES.flatMap((family) => sizesOf(family).map((size) => [family, size.name, size] as const));
+/** The ordinary size of each family and the smallest of all; deriving every size takes seconds. */
+const sizes = FAMILIES.flatMap((family) => {
+  const all = sizesOf(family);
+  return (family === 'violin' ? [all[0], all.at(-1)] : [all[0]]).flatMap((size) =>
+    size ? [[family, size.name, size] as const] : [],
+  );
+});
 
 test.each(sizes)(
   'the %s %s can be built from its length alone, with remarks at most',
