@@ -2,15 +2,10 @@ export type { Chain, Vertex } from './chain.ts';
 export { circleChain } from './circleChain.ts';
 export { containsPoint } from './containsPoint.ts';
 export { type DraftedHalf, draftHalfOutline } from './draft/draftHalfOutline.ts';
-export { type FitOptions, type FittedHalf, fitHalfOutline } from './draft/fitHalfOutline.ts';
+export { type FittedHalf, fitHalfOutline, type HalfFitOptions } from './draft/fitHalfOutline.ts';
 export type { OutlinePoint, OutlineStretch } from './draft/fitStart.ts';
 export type { BodySizes, BoutArcs, Limits, OutlineHabit, Usual } from './draft/outlineHabit.ts';
-export {
-  type FilledSizes,
-  fillBodySizes,
-  type OutlineTargets,
-  type WidthName,
-} from './draft/outlineTargets.ts';
+export type { OutlineTargets } from './draft/outlineTargets.ts';
 export { type ArcFit, type FitOptions, fitArcs } from './fitArcs.ts';
 export type { HalfOutline } from './halfOutline.ts';
 export { type Crossing, intersections, selfCrossings } from './intersections.ts';

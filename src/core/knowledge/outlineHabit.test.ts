@@ -6,13 +6,14 @@ import { ordinarySize } from './sizes.ts';
 test.each(FAMILIES)('a usual %s lies inside its own limits', (family) => {
   const habit = outlineHabit(family);
   const { bodyLengthMm, lowerBoutMm, waistMm, upperBoutMm } = habit.usualSizes;
-  const inside = (value: number, limits: typeof habit.bodyLengthLimitsMm) => {
+  const inside = (value: number, limits: typeof habit.shareLimits.waist) => {
     expect(limits.least).toBeLessThan(limits.usualLeast);
     expect(value).toBeGreaterThan(limits.usualLeast);
     expect(value).toBeLessThan(limits.usualMost);
     expect(limits.usualMost).toBeLessThan(limits.most);
   };
-  inside(bodyLengthMm, habit.bodyLengthLimitsMm);
+  expect(bodyLengthMm).toBeGreaterThan(habit.bodyLengthLimitsMm.least);
+  expect(bodyLengthMm).toBeLessThan(habit.bodyLengthLimitsMm.most);
   inside(lowerBoutMm / bodyLengthMm, habit.shareLimits.lowerBout);
   inside(waistMm / bodyLengthMm, habit.shareLimits.waist);
   inside(upperBoutMm / bodyLengthMm, habit.shareLimits.upperBout);

@@ -28,17 +28,8 @@ export function checkSizes(targets: OutlineTargets, habit: OutlineHabit): SizeVe
   if (numbers.length > 0) return { faults: numbers, findings: [] };
   const length = checkLength(targets, habit);
   // Shares of a wrong length say nothing.
-  if (length.faults.length > 0) return length;
-  const parts = [
-    length,
-    checkShares(targets, habit),
-    checkWidths(targets, habit),
-    checkStations(targets, habit),
-  ];
-  return {
-    faults: parts.flatMap((part) => part.faults),
-    findings: parts.flatMap((part) => part.findings),
-  };
+  if (length.length > 0) return { faults: length, findings: [] };
+  return merged(checkShares(targets, habit), checkWidths(targets, habit), checkStations(targets, habit));
 }
 
 function notALength(targets: OutlineTargets, name: TargetName): Fault[] {
@@ -55,43 +46,21 @@ function notALength(targets: OutlineTargets, name: TargetName): Fault[] {
   ];
 }
 
-function checkLength(targets: OutlineTargets, habit: OutlineHabit): SizeVerdict {
-  const limits = habit.bodyLengthLimitsMm;
-  const value = targets.bodyLengthMm;
-  const found = `${inMm(value)} for a ${habit.family}`;
-  if (value < limits.least || value > limits.most) {
-    const inCm = value * 10 >= limits.least && value * 10 <= limits.most;
-    return {
-      faults: [
-        {
-          code: 'draft.length',
-          at: 'bodyLength',
-          found,
-          need: `between ${inMm(limits.least)} and ${inMm(limits.most)}`,
-          remedy: inCm
-            ? `if it was taken in cm, give ${inMm(value * 10)}`
-            : 'check the unit and the family, and measure the body without its button',
-        },
-      ],
-      findings: [],
-    };
-  }
-  if (value >= limits.usualLeast && value <= limits.usualMost) return { faults: [], findings: [] };
-  const long = value > limits.usualMost;
-  return {
-    faults: [],
-    findings: [
-      finding('caution', {
-        code: 'draft.length-unusual',
-        at: 'bodyLength',
-        found,
-        need: `usually ${inMm(limits.usualLeast)} to ${inMm(limits.usualMost)}`,
-        remedy: long
-          ? 'ask whether it was taken over the arch, with the button, or on another kind of body'
-          : 'ask whether the instrument is of another family or a small size',
-      }),
-    ],
-  };
+function checkLength({ bodyLengthMm }: OutlineTargets, habit: OutlineHabit): Fault[] {
+  const { least, most } = habit.bodyLengthLimitsMm;
+  if (bodyLengthMm >= least && bodyLengthMm <= most) return [];
+  const inCm = bodyLengthMm * 10 >= least && bodyLengthMm * 10 <= most;
+  return [
+    {
+      code: 'draft.length',
+      at: 'bodyLength',
+      found: `${inMm(bodyLengthMm)} for a ${habit.family}`,
+      need: `between ${inMm(least)} and ${inMm(most)}`,
+      remedy: inCm
+        ? `if it was taken in cm, give ${inMm(bodyLengthMm * 10)}`
+        : 'check the unit and the family, and measure the body without its button',
+    },
+  ];
 }
 
 function checkShares(targets: OutlineTargets, habit: OutlineHabit): SizeVerdict {

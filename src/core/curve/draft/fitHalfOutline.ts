@@ -11,7 +11,7 @@ import type { OutlineHabit } from './outlineHabit.ts';
 import { shapeBounds, TRACE_BOUNDS } from './shapeBounds.ts';
 import { FIT_AT, FIT_NUMBERS } from './shapePoint.ts';
 
-export interface FitOptions {
+export interface HalfFitOptions {
   /** The body length where it is known; y of the points then counts from the lower end. Else both are found. */
   readonly bodyLengthMm?: number;
 }
@@ -62,7 +62,7 @@ const LEAST_SCALE_MM = 0.1;
 export function fitHalfOutline(
   points: readonly OutlinePoint[],
   habit: OutlineHabit,
-  options: FitOptions = {},
+  options: HalfFitOptions = {},
 ): Checked<FittedHalf> {
   const seen = points.filter(({ weight }) => weight > 0);
   const lowest = seen.reduce((least, { y }) => Math.min(least, y), Infinity);

@@ -75,7 +75,7 @@ export interface OutlineHabit {
     readonly flankToUpperFlank: number;
     readonly cLowerToCUpper: number;
   };
-  readonly bodyLengthLimitsMm: Limits;
+  readonly bodyLengthLimitsMm: Pick<Limits, 'least' | 'most'>;
   /** The three widths as shares of the body length. */
   readonly shareLimits: {
     readonly upperBout: Limits;
