@@ -4,7 +4,7 @@ import type { BlockPart, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringWidthMm } from './lettering.ts';
-import { drawnLine, LETTERED_FOR_MM } from './outlineDrawingsMarks.ts';
+import { drawnLine, letteringScale } from './outlineDrawingsMarks.ts';
 
 /**
  * The six blocks, each on its blank: the rectangle to saw, the finished shape, and the sign of upright grain.
@@ -77,7 +77,7 @@ function letteredPlace(
   { name, blank }: BlockPart,
   side: 'treble' | 'bass' | undefined,
 ): LetteredPlace {
-  const scale = parts.outline.bodyLengthMm / LETTERED_FOR_MM;
+  const scale = letteringScale(parts.outline.bodyLengthMm);
   const { letter, line, margin, signIn } = LAID_OUT_MM;
   const faceAbove = name === 'lower block' || name === 'upper corner block';
   const stack = margin + letter + 2 * line;
@@ -108,23 +108,46 @@ function grainSign({ sign, scale }: LetteredPlace): DrawnLine[] {
   );
 }
 
+/**
+ * On the blank what it is, in single words so that they stay readable; under it everything, for the cut list.
+ * The name of the instrument stands on the blank too where it fits.
+ */
 function blockLettering(parts: PlanParts, part: BlockPart, title: string, place: LetteredPlace): Lettering[] {
   const { acrossMm, alongMm, heightMm } = part.blank;
-  const texts = [
+  const inside = part.count === 1 ? [title] : title.replace(/ block,| side/g, '').split(' ');
+  const roomMm = LETTERED_SHARE * acrossMm;
+  const letterMm = LAID_OUT_MM.letter * place.scale;
+  const words = fits(parts.name, letterMm, roomMm) && inside.length < 3 ? [...inside, parts.name] : inside;
+  const below = [
     title,
     parts.name,
-    `${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} × ${heightMm.toFixed(1)}`,
+    `${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} × ${heightMm.toFixed(1)} mm`,
   ];
-  const roomMm = LETTERED_SHARE * acrossMm;
-  const wishedMm = LAID_OUT_MM.letter * place.scale;
-  return texts.map((text, at) => {
-    const widthMm = letteringWidthMm({ text, heightMm: wishedMm });
-    return {
-      text,
-      at: { x: place.x, y: place.firstY - at * LAID_OUT_MM.line * place.scale },
-      heightMm: widthMm > roomMm ? (wishedMm * roomMm) / widthMm : wishedMm,
-      turnRad: 0,
-      anchor: place.anchor,
-    };
-  });
+  return [
+    ...words.map(
+      (text, at): Lettering => ({
+        text,
+        at: { x: place.x, y: place.firstY - at * LAID_OUT_MM.line * place.scale },
+        heightMm: letterMm,
+        turnRad: 0,
+        anchor: place.anchor,
+      }),
+    ),
+    ...below.map(
+      (text, at): Lettering => ({
+        text,
+        at: { x: 0, y: -(at + 1) * BELOW_MM.line },
+        heightMm: BELOW_MM.letter,
+        turnRad: 0,
+        anchor: 'start',
+      }),
+    ),
+  ];
 }
+
+function fits(text: string, heightMm: number, roomMm: number): boolean {
+  return letteringWidthMm({ text, heightMm }) <= roomMm;
+}
+
+/** mm. Lettering under a blank, the same for every size of instrument. */
+const BELOW_MM = { letter: 2.2, line: 4 } as const;

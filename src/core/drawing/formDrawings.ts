@@ -5,15 +5,14 @@ import { battenMarks } from './formDrawingsBattens.ts';
 import { cornerReference } from './formDrawingsCorners.ts';
 import { formNotes, halfFormNotes } from './formDrawingsNotes.ts';
 import { pinChains } from './outlineDrawings.ts';
+import { type LetteredPiece, letterBlock, liesOnPiece, stationNames } from './outlineDrawingsLettering.ts';
 import {
   type Covers,
   centreLineMarks,
   drawnLine,
-  LETTERED_FOR_MM,
-  letterBlock,
+  letteringScale,
   onDrawing,
   stationMarks,
-  stationNames,
 } from './outlineDrawingsMarks.ts';
 
 /**
@@ -37,7 +36,7 @@ function wholeForm(parts: PlanParts): Drawing {
       ...scoredLines(parts, edge, holes),
       ...cornerReference(parts, 'whole'),
     ],
-    lettering: formLettering(parts, 'INNER FORM', 'TOP SIDE', 'whole'),
+    lettering: formLettering(parts, 'INNER FORM', 'TOP SIDE', pieceOf(parts, edge, holes, 'whole')),
     notes: formNotes(parts),
     count: 1,
     routes: ['print', 'laser', 'router'],
@@ -58,7 +57,7 @@ function backSide(parts: PlanParts): Drawing {
       ...holes.map((hole) => drawnLine('draw', hole)),
       ...scoredLines(parts, edge, holes),
     ],
-    lettering: formLettering(parts, 'INNER FORM', 'BACK SIDE', 'whole'),
+    lettering: formLettering(parts, 'INNER FORM', 'BACK SIDE', pieceOf(parts, edge, holes, 'whole')),
     notes: [
       'Seen on the back of the form: treble and bass side change places.',
       'Lay the pin holes of this sheet on those of the form and prick or score the lines through.',
@@ -85,7 +84,12 @@ function halfForm(parts: PlanParts, covers: 'treble half' | 'bass half'): Drawin
       ...battenMarks(parts, holes, covers),
       ...cornerReference(parts, covers),
     ],
-    lettering: formLettering(parts, `FORM, ${covers.toUpperCase()}`, 'TOP SIDE', covers),
+    lettering: formLettering(
+      parts,
+      `FORM, ${covers.toUpperCase()}`,
+      'TOP SIDE',
+      pieceOf(parts, edge, holes, covers),
+    ),
     notes: halfFormNotes(parts),
     count: 1,
     routes: ['print', 'laser', 'router'],
@@ -112,8 +116,7 @@ function clampChains(parts: PlanParts, covers: Covers): Chain<'drawing'>[] {
     .map((hole) => circleChain<'drawing'>({ x: hole.centre.x, y: hole.centre.y }, hole.radiusMm, true));
 }
 
-function formLettering(parts: PlanParts, title: string, face: Face, covers: Covers): Lettering[] {
-  const scale = parts.outline.bodyLengthMm / LETTERED_FOR_MM;
+function formLettering(parts: PlanParts, title: string, face: Face, piece: LetteredPiece): Lettering[] {
   const block = letterBlock(
     [
       { text: title, heightMm: 5 },
@@ -123,14 +126,14 @@ function formLettering(parts: PlanParts, title: string, face: Face, covers: Cove
     ],
     0.38 * parts.outline.bodyLengthMm,
     0.25 * parts.outline.lowerBout.widthMm,
-    covers,
-    scale,
+    piece,
   );
-  return [...block, ...stationNames(parts.stations, covers, scale), ...sideNames(parts, face, covers, scale)];
+  return [...block, ...stationNames(parts.stations, piece), ...sideNames(parts, face, piece)];
 }
 
-/** Which side of the body is which: the sides change places on the back. */
-function sideNames(parts: PlanParts, face: Face, covers: Covers, scale: number): Lettering[] {
+/** Which side of the body is which, where a form has room for it: the sides change places on the back. */
+function sideNames(parts: PlanParts, face: Face, piece: LetteredPiece): Lettering[] {
+  const { covers, scale } = piece;
   const { widthMm, stationMm } = parts.outline.lowerBout;
   const right = face === 'TOP SIDE' ? 'treble' : 'bass';
   const left = face === 'TOP SIDE' ? 'bass' : 'treble';
@@ -144,13 +147,22 @@ function sideNames(parts: PlanParts, face: Face, covers: Covers, scale: number):
   return [
     ...(covers === 'bass half' ? [] : [name(right, 1)]),
     ...(covers === 'treble half' ? [] : [name(left, -1)]),
-  ];
+  ].filter((lettering) => liesOnPiece(lettering, piece));
 }
 
 type Face = 'TOP SIDE' | 'BACK SIDE';
 
 /** Where the names of the sides stand, as a share of the lower bout's width from the centre line. */
 const SIDE_NAME_SHARE = 0.25;
+
+function pieceOf(
+  parts: PlanParts,
+  edge: Chain<'drawing'>,
+  holes: readonly Chain<'drawing'>[],
+  covers: Covers,
+): LetteredPiece {
+  return { edge, holes, covers, scale: letteringScale(parts.outline.bodyLengthMm) };
+}
 
 function reachOf(parts: PlanParts): number {
   return 2 * parts.outline.bodyLengthMm;

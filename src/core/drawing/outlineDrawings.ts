@@ -2,15 +2,14 @@ import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.t
 import type { PlanParts, TemplateParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
+import { letterBlock, stationNames } from './outlineDrawingsLettering.ts';
 import {
   type Covers,
   centreLineMarks,
   drawnLine,
-  LETTERED_FOR_MM,
-  letterBlock,
+  letteringScale,
   onDrawing,
   stationMarks,
-  stationNames,
 } from './outlineDrawingsMarks.ts';
 
 /** The templates of the outline and of the inner outline, each whole and as a half. */
@@ -51,10 +50,10 @@ const INNER: Kind = {
 };
 
 function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half'): Drawing {
-  const scale = parts.outline.bodyLengthMm / LETTERED_FOR_MM;
   const { whole, half } = kind.template(parts);
   const edge = onDrawing(covers === 'whole' ? whole : half);
   const holes = covers === 'whole' ? pinChains(parts) : [];
+  const piece = { edge, holes, covers, scale: letteringScale(parts.outline.bodyLengthMm) };
   const reach = 2 * parts.outline.bodyLengthMm;
   const box = boundsOf(edge);
   const title = covers === 'whole' ? kind.title : `${kind.title}, half`;
@@ -80,10 +79,9 @@ function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half')
         ],
         0.37 * parts.outline.bodyLengthMm,
         0.26 * parts.outline.lowerBout.widthMm,
-        covers,
-        scale,
+        piece,
       ),
-      ...stationNames(parts.stations, covers, scale),
+      ...stationNames(parts.stations, piece),
     ],
     notes: notes(parts, covers),
     count: 1,

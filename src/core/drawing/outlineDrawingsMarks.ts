@@ -1,8 +1,6 @@
-import type { Point } from '../base/index.ts';
 import { type Chain, placeChain } from '../curve/index.ts';
 import { insideLine, type Station } from '../instrument/index.ts';
-import type { DrawnLine, Lettering, Meaning } from './drawing.ts';
-import { letteringWidthMm } from './lettering.ts';
+import type { DrawnLine, Meaning } from './drawing.ts';
 
 /** Which part of the body a piece covers. */
 export type Covers = 'whole' | 'treble half' | 'bass half';
@@ -70,46 +68,9 @@ function ends(line: Chain<'drawing'>): Chain<'drawing'>[] {
   return crossesCentre ? [...marks, level(-MARK_MM / 2, MARK_MM / 2)] : marks;
 }
 
-/** Small names above the station lines, beside the centre line. */
-export function stationNames(stations: readonly Station[], covers: Covers, scale: number): Lettering[] {
-  return stations.map(({ name, stationMm }) =>
-    lettered(name, { x: side(covers) * 5 * scale, y: stationMm + 1.2 * scale }, 2.5 * scale, covers),
-  );
+/** Size of an instrument against the one that lettering is laid out for; the smallest are lettered a little larger. */
+export function letteringScale(bodyLengthMm: number): number {
+  return Math.max(LEAST_SCALE, bodyLengthMm / LETTERED_FOR_MM);
 }
 
-/** One line of lettering in a block. */
-export interface LetteredLine {
-  readonly text: string;
-  readonly heightMm: number;
-}
-
-/**
- * Lines of lettering one under the other beside the centre line: on the treble side, or the bass side of a bass half.
- * A line too long for the room is written smaller.
- */
-export function letterBlock(
-  lines: readonly LetteredLine[],
-  topMm: number,
-  roomMm: number,
-  covers: Covers,
-  scale: number,
-): Lettering[] {
-  let y = topMm;
-  return lines.map(({ text, heightMm }) => {
-    const wished = heightMm * scale;
-    const widthMm = letteringWidthMm({ text, heightMm: wished });
-    const fitted = widthMm > roomMm ? (wished * roomMm) / widthMm : wished;
-    y -= wished;
-    const line = lettered(text, { x: side(covers) * 5 * scale, y }, fitted, covers);
-    y -= 0.7 * wished;
-    return line;
-  });
-}
-
-function lettered(text: string, at: Point<'drawing'>, heightMm: number, covers: Covers): Lettering {
-  return { text, at, heightMm, turnRad: 0, anchor: covers === 'bass half' ? 'end' : 'start' };
-}
-
-function side(covers: Covers): number {
-  return covers === 'bass half' ? -1 : 1;
-}
+const LEAST_SCALE = 0.75;

@@ -1,0 +1,111 @@
+import { type Point, WELD_MM } from '../base/index.ts';
+import { type Chain, containsPoint } from '../curve/index.ts';
+import { insideLine, type Station } from '../instrument/index.ts';
+import type { Lettering } from './drawing.ts';
+import { letteringStrokes, letteringWidthMm } from './lettering.ts';
+import type { Covers } from './outlineDrawingsMarks.ts';
+
+/** The piece that is lettered: its edge and holes keep lettering off them. */
+export interface LetteredPiece {
+  readonly edge: Chain<'drawing'>;
+  readonly holes: readonly Chain<'drawing'>[];
+  readonly covers: Covers;
+  /** Size of the instrument against the one that lettering is laid out for. */
+  readonly scale: number;
+}
+
+/** One line of lettering in a block. */
+export interface LetteredLine {
+  readonly text: string;
+  readonly heightMm: number;
+}
+
+/** mm. Smaller lettering can neither be cut nor read: it is left out. */
+const LEAST_LETTER_MM = 1.2;
+
+/** mm at scale 1: from the centre line to the lettering, and left free beyond it. */
+const FROM_CENTRE_MM = 5;
+const MARGIN_MM = 1;
+
+/** From base line to base line, in letter heights. */
+const LINE_SPACING = 1.7;
+
+/** A line that needs to shrink below this share of its wished height is broken instead. */
+const LEAST_SHRINK = 0.75;
+
+/** Small names above the station lines, beside the centre line. */
+export function stationNames(stations: readonly Station[], piece: LetteredPiece): Lettering[] {
+  return stations.flatMap(({ name, stationMm }) =>
+    fitted(name, stationMm + 1.2 * piece.scale, 2.5 * piece.scale, Number.POSITIVE_INFINITY, piece),
+  );
+}
+
+/**
+ * Lines of lettering one under the other beside the centre line: on the treble side, or the bass side of a bass half.
+ * A line too long for the room between centre line and holes is broken between words, then written smaller.
+ */
+export function letterBlock(
+  lines: readonly LetteredLine[],
+  topMm: number,
+  mostMm: number,
+  piece: LetteredPiece,
+): Lettering[] {
+  let y = topMm;
+  return lines.flatMap(({ text, heightMm }) => {
+    const wishedMm = heightMm * piece.scale;
+    return broken(text, wishedMm, mostMm).flatMap((part) => {
+      y -= wishedMm;
+      const line = fitted(part, y, wishedMm, mostMm, piece);
+      y -= (LINE_SPACING - 1) * wishedMm;
+      return line;
+    });
+  });
+}
+
+/** Whether every stroke of a lettering lies on the piece and off its holes. */
+export function liesOnPiece(lettering: Lettering, piece: LetteredPiece): boolean {
+  return letteringStrokes(lettering)
+    .flatMap((stroke) => stroke.vertices)
+    .every((at) => containsPoint(piece.edge, at) && !piece.holes.some((hole) => containsPoint(hole, at)));
+}
+
+function fitted(
+  text: string,
+  y: number,
+  wishedMm: number,
+  mostMm: number,
+  piece: LetteredPiece,
+): Lettering[] {
+  const sign = piece.covers === 'bass half' ? -1 : 1;
+  const at: Point<'drawing'> = { x: sign * FROM_CENTRE_MM * piece.scale, y };
+  const roomMm = Math.min(mostMm, roomBeside(at, sign, wishedMm, piece));
+  const widthMm = letteringWidthMm({ text, heightMm: wishedMm });
+  const heightMm = widthMm > roomMm ? (wishedMm * roomMm) / widthMm : wishedMm;
+  if (!(heightMm >= LEAST_LETTER_MM)) return [];
+  return [{ text, at, heightMm, turnRad: 0, anchor: sign < 0 ? 'end' : 'start' }];
+}
+
+/** How far lettering of this height can run from a place before it meets a hole or the edge. */
+function roomBeside(at: Point<'drawing'>, sign: number, heightMm: number, piece: LetteredPiece): number {
+  const reach = 2 * Math.max(...piece.edge.vertices.map((vertex) => Math.abs(vertex.x)));
+  const levels = [-0.3, 0, 0.25, 0.5, 0.75, 1].map((share) => at.y + share * heightMm);
+  const rooms = levels.map((y) => {
+    const [first] = insideLine({ x: at.x, y }, { x: at.x + sign * reach, y }, piece.edge, piece.holes);
+    const [start, end] = first?.vertices ?? [];
+    if (start === undefined || end === undefined || Math.abs(start.x - at.x) > WELD_MM) return 0;
+    return Math.abs(end.x - start.x) - MARGIN_MM * piece.scale;
+  });
+  return Math.max(0, Math.min(...rooms));
+}
+
+/** The text in as few lines as hold it, broken between words. */
+export function broken(text: string, heightMm: number, roomMm: number): readonly string[] {
+  const fits = (part: string): boolean => LEAST_SHRINK * letteringWidthMm({ text: part, heightMm }) <= roomMm;
+  const lines: string[] = [];
+  for (const word of text.split(' ').filter((part) => part.length > 0)) {
+    const last = lines.at(-1);
+    if (last !== undefined && fits(`${last} ${word}`)) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
