@@ -141,7 +141,9 @@ function bestFit(
   const homography = fitHomography(pairs);
   if (!homography) return null;
   const seen = focalFromHomography(homography, frame.centre);
-  const guesses = [notedFocalPx, seen, ...[0.6, 1, 2].map((share) => share * frame.diagonalPx)].filter(
+  const guesses = (
+    notedFocalPx ? [notedFocalPx] : [seen, ...[0.6, 1, 2].map((share) => share * frame.diagonalPx)]
+  ).filter(
     (focal): focal is number => focal !== undefined && focal !== null && focal < 20 * frame.diagonalPx,
   );
   let best: { fitted: Fitted; problem: FitProblem } | null = null;
@@ -209,11 +211,12 @@ function problemFor(
     residuals: (parameters) => {
       const seen = projection(cameraOf(parameters));
       const out = new Float64Array(2 * pairs.length);
-      pairs.forEach((pair, place) => {
-        const [x, y] = missOf(seen, pair);
-        out[2 * place] = x / scale;
-        out[2 * place + 1] = y / scale;
-      });
+      for (let place = 0; place < pairs.length; place++) {
+        const { sheet, photo, sigmaPx } = pairs[place];
+        const at = seen.toPhoto(sheet.x, sheet.y, 0);
+        out[2 * place] = (at.x - photo.x) / (sigmaPx * scale);
+        out[2 * place + 1] = (at.y - photo.y) / (sigmaPx * scale);
+      }
       return out;
     },
     beliefs: [
