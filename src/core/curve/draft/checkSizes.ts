@@ -145,7 +145,7 @@ function cornerWidth(targets: OutlineTargets, which: 'lower' | 'upper'): SizeVer
   if (value === undefined || value < boutMm) return { faults: [], findings: [] };
   const most = which === 'upper' ? CUT_DOWN_CORNER * boutMm : boutMm;
   const at = `${which}Corners`;
-  const found = `${inMm(value)} at a ${which} bout of ${inMm(boutMm)}`;
+  const found = `${inMm(value)}, the ${which} bout being ${inMm(boutMm)}`;
   if (value >= most)
     return {
       faults: [

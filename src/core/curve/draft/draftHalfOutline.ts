@@ -159,8 +159,8 @@ function tooStrained(targets: OutlineTargets, strain: number, index: number): Fa
   return {
     code: 'draft.strained',
     at,
-    found: `an outline whose ${says} lies ${strain.toFixed(1)} spreads from the usual`,
-    need: `no more than ${MOST_STRAIN} from widths alone (lower bout ${inMm(targets.lowerBoutMm)}, waist ${inMm(targets.waistMm)}, upper bout ${inMm(targets.upperBoutMm)})`,
+    found: `an outline whose ${says} strays ${timesUsual(strain)}`,
+    need: `no more than ${MOST_STRAIN} times, from widths alone (lower bout ${inMm(targets.lowerBoutMm)}, waist ${inMm(targets.waistMm)}, upper bout ${inMm(targets.upperBoutMm)})`,
     remedy: 'measure the widths again, or add the heights and widths of the corners if the body is really so',
   };
 }
@@ -177,7 +177,7 @@ function strainFindings(
     finding('caution', {
       code: 'draft.at-bound',
       at: 'outline',
-      found: bound,
+      found: `drawn to the limit: ${bound}`,
       need: 'some play left',
       remedy: 'look at the outline there; measure heights and widths of the corners to settle it',
     }),
@@ -188,13 +188,16 @@ function strainFindings(
     finding(strain > GOOD_STRAIN ? 'caution' : 'remark', {
       code: 'draft.strained',
       at,
-      found: `${says} lies ${strain.toFixed(1)} spreads from the usual`,
-      need: `usually within ${good}`,
+      found: `${says} strays ${timesUsual(strain)}`,
+      need: `usually within ${good} times`,
       remedy: `${wording}; measure again what you doubt`,
     }),
   );
   return found;
 }
+
+const timesUsual = (strain: number): string =>
+  `${strain.toFixed(1)} times as far from the usual as instruments mostly do`;
 
 function startOfWaist(problem: DraftProblem, u: Float64Array): { x: number; y: number } {
   const lean = u[AT.lowerEndHeading];
