@@ -16,9 +16,15 @@ function partsOf(family: Family) {
   return parts.value;
 }
 
-function allDrawings(family: Family): Drawing[] {
-  const parts = partsOf(family);
-  return [...formDrawings(parts), ...outlineDrawings(parts), ...blockDrawings(parts)];
+const DRAWINGS = new Map(
+  FAMILIES.map((family) => {
+    const parts = partsOf(family);
+    return [family, [...formDrawings(parts), ...outlineDrawings(parts), ...blockDrawings(parts)]];
+  }),
+);
+
+function allDrawings(family: Family): readonly Drawing[] {
+  return DRAWINGS.get(family) ?? [];
 }
 
 function chains(drawing: Drawing, meaning: Meaning): Chain<'drawing'>[] {
@@ -88,14 +94,14 @@ test('a long name is broken into lines that can be read', () => {
 });
 
 test('clamp holes of the drawn form keep the asked wall of a violin', () => {
-  const form = formDrawings(partsOf('violin'))[0] as Drawing;
+  const form = allDrawings('violin')[0] as Drawing;
   const [edge] = chains(form, 'cut') as [Chain<'drawing'>];
   for (const hole of chains(form, 'cut-inside').filter((each) => Math.abs(areaOf(each)) > 100))
     expect(leastDistanceMm(hole, edge)).toBeGreaterThan(9.999);
 });
 
 test('two halves laid together are the whole form without its pin holes', () => {
-  const [whole, , treble, bass] = formDrawings(partsOf('violin')) as [Drawing, Drawing, Drawing, Drawing];
+  const [whole, , treble, bass] = allDrawings('violin') as [Drawing, Drawing, Drawing, Drawing];
   const area = (drawing: Drawing) => chains(drawing, 'cut').reduce((sum, chain) => sum + areaOf(chain), 0);
   const pins = 2 * Math.PI * 1.5 ** 2;
   expect(area(treble) + area(bass) + pins).toBeCloseTo(area(whole), 6);
@@ -104,7 +110,7 @@ test('two halves laid together are the whole form without its pin holes', () => 
 });
 
 test('both faces of the form are lettered, and the sides change places on the back', () => {
-  const [top, back] = formDrawings(partsOf('violin')) as [Drawing, Drawing];
+  const [top, back] = allDrawings('violin') as [Drawing, Drawing];
   const side = (drawing: Drawing, text: string) =>
     drawing.lettering.find((each) => each.text === text)?.at.x ?? 0;
   expect(top.lettering.map((each) => each.text)).toContain('TOP SIDE');
@@ -115,7 +121,7 @@ test('both faces of the form are lettered, and the sides change places on the ba
 });
 
 test('scored lines stop at the edge and at holes', () => {
-  const form = formDrawings(partsOf('violin'))[0] as Drawing;
+  const form = allDrawings('violin')[0] as Drawing;
   const [edge] = chains(form, 'cut') as [Chain<'drawing'>];
   const holes = chains(form, 'cut-inside');
   for (const line of chains(form, 'score'))

@@ -44,7 +44,7 @@ const INNER: Kind = {
   name: 'inner-template',
   title: 'Inner outline template',
   part: 'form',
-  says: 'inner face of the ribs, edge of the form',
+  says: 'inner face of the ribs',
   template: (parts) => parts.innerTemplate,
   scored: recessLines,
 };

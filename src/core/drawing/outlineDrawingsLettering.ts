@@ -53,12 +53,14 @@ export function letterBlock(
   let y = topMm;
   return lines.flatMap(({ text, heightMm }) => {
     const wishedMm = heightMm * piece.scale;
-    return broken(text, wishedMm, mostMm).flatMap((part) => {
+    const parts = broken(text, wishedMm, mostMm).flatMap((part) => {
       y -= wishedMm;
       const line = fitted(part, y, wishedMm, mostMm, piece);
       y -= (LINE_SPACING - 1) * wishedMm;
       return line;
     });
+    const evenMm = Math.min(...parts.map((part) => part.heightMm));
+    return parts.map((part) => ({ ...part, heightMm: evenMm }));
   });
 }
 

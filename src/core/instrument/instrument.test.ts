@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { asymmetryMm, contourFaults } from '../../../test/laws/parts.ts';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../test/laws/partsSamples.ts';
-import type { ValueName } from '../design/index.ts';
+import { draftDesign, halfOf, type ValueName } from '../design/index.ts';
 import { planParts } from './instrument.ts';
 import { PLAN_VALUES } from './instrumentValues.ts';
 
@@ -36,6 +36,30 @@ test('every derived dimension is a number, named once, and says what it comes fr
     }
   }
 });
+
+test.each([
+  ['violin', 355],
+  ['violin', 245],
+  ['violin', 190],
+  ['viola', 380],
+  ['viola', 430],
+  ['cello', 755],
+  ['cello', 580],
+] as const)(
+  'a %s of %d mm filled from the tables of the trade has all parts without a contradiction',
+  (family, lengthMm) => {
+    const bodyLength = { value: lengthMm, unit: 'mm', origin: { kind: 'chosen' } } as const;
+    const drafted = draftDesign({ family, name: 'Sample', values: { bodyLength } });
+    if (!drafted.ok) throw new Error(JSON.stringify(drafted.faults));
+    const outline = halfOf(drafted.value.design);
+    if (!outline.ok) throw new Error(JSON.stringify(outline.faults));
+    const parts = planParts(drafted.value.design, outline.value.half);
+    if (!parts.ok) throw new Error(JSON.stringify(parts.faults));
+    expect(parts.value.findings.filter((finding) => finding.weight === 'contradiction')).toEqual([]);
+    expect(parts.value.outline.bodyLengthMm).toBeCloseTo(lengthMm, 6);
+    expect(contourFaults(parts.value.form.outline, 'anticlockwise')).toEqual([]);
+  },
+);
 
 test('any values near the habits give sound parts or a refusal in words, never a broken line', () => {
   const factors = fc.array(fc.double({ min: 0.4, max: 2.5, noNaN: true }), {
