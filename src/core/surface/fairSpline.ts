@@ -1,4 +1,5 @@
 import { accept, type Checked, refuse } from '../base/index.ts';
+import { cubicBasis } from './cubicBasis.ts';
 import { solveDense } from './solveDense.ts';
 
 /** A smooth curve over an interval: uniform cubic B-spline, twice continuously differentiable. */
@@ -89,17 +90,8 @@ function basisRow(
   const width = (grid.to - grid.from) / grid.spans;
   const place = Math.max(0, Math.min(grid.spans, (at - grid.from) / width));
   const span = Math.min(grid.spans - 1, Math.floor(place));
-  const factors = basis(place - span, derivative);
+  const factors = cubicBasis(place - span, derivative);
   return factors.map((factor, index) => ({ column: span + index, factor: factor / width ** derivative }));
-}
-
-/** The four pieces of the cubic basis that live in a span, t from 0 to 1, or their derivatives. */
-function basis(t: number, derivative: 0 | 1 | 2): readonly number[] {
-  const s = 1 - t;
-  if (derivative === 0)
-    return [s ** 3 / 6, (3 * t ** 3 - 6 * t * t + 4) / 6, (3 * s ** 3 - 6 * s * s + 4) / 6, t ** 3 / 6];
-  if (derivative === 1) return [(-s * s) / 2, (3 * t * t - 4 * t) / 2, (4 * s - 3 * s * s) / 2, (t * t) / 2];
-  return [s, 3 * t - 2, 3 * s - 2, t];
 }
 
 /** The second derivative is straight in each span, so two Gauss points a span integrate its square exactly. */

@@ -5,6 +5,7 @@ export {
   cycloidHeight,
   cycloidSlope,
 } from './curtateCycloid.ts';
+export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline, splineSlope, splineValue } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
 export { bodyHalfWidth, type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';

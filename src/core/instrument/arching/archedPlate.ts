@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.ts';
-import type { CurtateCycloid, Loft, LongArch } from '../../surface/index.ts';
+import type { CurtateCycloid, FairNet, Loft, LongArch } from '../../surface/index.ts';
 import type { ArchNumbers, Plate, StationName } from './archNumbers.ts';
 import type { ChannelLine } from './channelLine.ts';
 import type { EdgeMembers } from './edgeShape.ts';
@@ -35,6 +35,8 @@ export interface PlateArch {
   readonly channel: ChannelLine;
   readonly edge: EdgeMembers;
   readonly loft: Loft;
+  /** Added to the loft inside the channel. */
+  readonly correction: FairNet;
   /** From the lower end up. */
   readonly stations: readonly ArchStation[];
   readonly findings: readonly Finding[];

@@ -2,7 +2,7 @@ import { accept, type Checked, type Fault, type Point, refuse, WELD_MM } from '.
 import type { HalfOutline } from '../../curve/index.ts';
 import { type CornerMeeting, meetingInCorner } from './cornerMeeting.ts';
 import { type EdgeSection, edgeSection, insetPoint } from './edgeInset.ts';
-import type { LinePoint, SmoothLine } from './smoothLine.ts';
+import { type LinePoint, type SmoothLine, smoothLine } from './smoothLine.ts';
 
 /** Distances of the channel's lowest line from the edge of the plate, and the radius that rounds it in the corners, mm. */
 export interface ChannelDistances {
@@ -106,7 +106,7 @@ export function channelLine(half: HalfOutline, distances: ChannelDistances): Che
       'a channel that folds over itself inside a round bout',
     );
   const [a = 0, b = 0, c = 0, d = 0, e = 0] = lastOf;
-  return accept({ line: { points }, lastOf: [a, b, c, d, e], lowerCorner, upperCorner });
+  return accept({ line: smoothLine(points), lastOf: [a, b, c, d, e], lowerCorner, upperCorner });
 }
 
 function cornerOf(meeting: CornerMeeting, radiusMm: number): ChannelCorner {

@@ -27,6 +27,7 @@ import { squaredBodyWidth } from './bodyWidth.ts';
 import { type ChannelLine, channelLine } from './channelLine.ts';
 import { type EdgeMembers, edgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
+import { fairCorrection } from './fairCorrection.ts';
 import { findStations, type StationPlace } from './stations.ts';
 
 export interface ArchChoices {
@@ -78,6 +79,8 @@ export function plateArch(
   const edge = edgeMembers(half);
   const stations = archStations(found.value.places, along.value, numbers, edge, plate);
   if (!stations.ok) return stations;
+  const correction = fairCorrection(loft.value, channel, stations.value, bodyLengthMm);
+  if (!correction.ok) return correction;
   const arch = {
     plate,
     bodyLengthMm,
@@ -89,6 +92,7 @@ export function plateArch(
     channel,
     edge,
     loft: loft.value,
+    correction: correction.value,
     stations: stations.value,
   };
   return accept({ ...arch, findings: [...found.value.findings, ...archFindings(arch)] });

@@ -1,11 +1,11 @@
 import { point } from '../../base/index.ts';
-import { loftAt } from '../../surface/index.ts';
+import { loftAt, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import { type EdgeState, edgeDistances, edgeHeight } from './edgeShape.ts';
 import { type Foot, footOn } from './smoothLine.ts';
 
-/** Share of the corner rounding's radius over which the loft is eased onto the channel: inside it the foot is unique. */
-const EASING_SHARE = 0.75;
+/** Share of the body length, 5 mm on a violin, over which what the correction misses at the channel is faded out. */
+const FADE_SHARE = 5 / 355;
 
 /**
  * Height of the plate's outside above its gluing face at a point on the plate (either side; x is taken as |x|), mm.
@@ -21,15 +21,25 @@ export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: Ed
 }
 
 /**
- * The loft, less what it misses at the channel: its height and slope at the foot, faded out over the easing.
- * A fair correction that bends least may take the place of the fade; both are 0 on the stations and the centre line.
+ * Loft and correction, less the few thousandths that they miss at the channel: height and slope at the foot, faded out.
+ * Above the channel, so that it is exactly level with the scoop there.
  */
 function insideHeight(arch: PlateArch, x: number, yMm: number, foot: Foot): number {
-  const height = loftAt(arch.loft, x, yMm).zMm;
-  const easing = EASING_SHARE * arch.channel.lowerCorner.radiusMm;
-  const t = foot.distanceMm / easing;
+  const height = bodyAt(arch, x, yMm).zMm;
+  const t = foot.distanceMm / (FADE_SHARE * arch.bodyLengthMm);
   if (t >= 1) return height;
-  const miss = loftAt(arch.loft, foot.x, foot.y);
+  const miss = bodyAt(arch, foot.x, foot.y);
   const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
   return height - (miss.zMm + foot.distanceMm * inwardSlope) * (1 - t) ** 2 * (1 + 2 * t);
+}
+
+/** Loft and correction together: height above the channel and slopes. */
+function bodyAt(arch: PlateArch, x: number, yMm: number): SurfacePoint {
+  const loft = loftAt(arch.loft, x, yMm);
+  const correction = netAt(arch.correction, x, yMm);
+  return {
+    zMm: loft.zMm + correction.zMm,
+    slopeX: loft.slopeX + correction.slopeX,
+    slopeY: loft.slopeY + correction.slopeY,
+  };
 }

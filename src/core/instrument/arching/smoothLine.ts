@@ -12,6 +12,16 @@ export interface LinePoint extends Point<'body'> {
  */
 export interface SmoothLine {
   readonly points: readonly LinePoint[];
+  /** Greatest distance between two neighbours. */
+  readonly widestGapMm: number;
+}
+
+export function smoothLine(points: readonly LinePoint[]): SmoothLine {
+  const widestGapMm = points.reduce((widest, to, index) => {
+    const from = points[index - 1];
+    return from ? Math.max(widest, Math.hypot(to.x - from.x, to.y - from.y)) : widest;
+  }, 0);
+  return { points, widestGapMm };
 }
 
 /** The nearest place on a line; the distance is positive to the left of travel. */
@@ -21,16 +31,19 @@ export interface Foot extends LinePoint {
 
 /** Foot of the perpendicular from a point on the line, or the nearer end. */
 export function footOn(line: SmoothLine, x: number, y: number): Foot {
-  const { points } = line;
+  const { points, widestGapMm } = line;
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
-  points.forEach((candidate, index) => {
-    const square = (candidate.x - x) ** 2 + (candidate.y - y) ** 2;
-    if (square < least) {
-      least = square;
+  for (let index = 0; index < points.length; ) {
+    const candidate = points[index] as LinePoint;
+    const distance = Math.hypot(candidate.x - x, candidate.y - y);
+    if (distance < least) {
+      least = distance;
       best = index;
     }
-  });
+    // No nearer point can stand within fewer steps than it takes to walk the difference.
+    index += Math.max(1, Math.floor((distance - least) / widestGapMm));
+  }
   const interval = ahead(points[best], x, y) >= 0 ? best : best - 1;
   const at =
     interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);

@@ -1,0 +1,49 @@
+/** A symmetric banded matrix, its lower half by rows: entry (row, row − k) stands at row × (band + 1) + band − k. */
+export interface BandedMatrix {
+  readonly size: number;
+  readonly band: number;
+  readonly entries: Float64Array;
+}
+
+export function zeroBanded(size: number, band: number): BandedMatrix {
+  return { size, band, entries: new Float64Array(size * (band + 1)) };
+}
+
+/**
+ * The solution of a symmetric positive definite banded system, or null when the matrix is not positive definite.
+ * Method: Cholesky inside the band; the matrix is left as it was.
+ */
+export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64Array | null {
+  const { size, band } = matrix;
+  const factor = Float64Array.from(matrix.entries);
+  const width = band + 1;
+  for (let row = 0; row < size; row++) {
+    const first = Math.max(0, row - band);
+    const base = row * width + band - row;
+    for (let column = first; column <= row; column++) {
+      const other = column * width + band - column;
+      let rest = factor[base + column] as number;
+      for (let k = Math.max(first, column - band); k < column; k++)
+        rest -= (factor[base + k] as number) * (factor[other + k] as number);
+      if (column < row) factor[base + column] = rest / (factor[other + column] as number);
+      else if (rest > 0) factor[base + row] = Math.sqrt(rest);
+      else return null;
+    }
+  }
+  const solution = Float64Array.from(right);
+  for (let row = 0; row < size; row++) {
+    const base = row * width + band - row;
+    let rest = solution[row] as number;
+    for (let k = Math.max(0, row - band); k < row; k++)
+      rest -= (factor[base + k] as number) * (solution[k] as number);
+    solution[row] = rest / (factor[base + row] as number);
+  }
+  for (let row = size - 1; row >= 0; row--) {
+    const base = row * width + band - row;
+    const value = (solution[row] as number) / (factor[base + row] as number);
+    solution[row] = value;
+    for (let k = Math.max(0, row - band); k < row; k++)
+      solution[k] = (solution[k] as number) - (factor[base + k] as number) * value;
+  }
+  return solution;
+}
