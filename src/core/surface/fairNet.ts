@@ -56,13 +56,23 @@ export function fairNet(
 
 /** Height and slopes of a net; x may be of either sign. Promises a place on its rectangle. */
 export function netAt(net: FairNet, xMm: number, yMm: number): SurfacePoint {
-  const x = Math.abs(xMm);
-  const sum = (byX: 0 | 1, byY: 0 | 1): number =>
-    termsAt(net, x, yMm, byX, byY, 1).reduce(
-      (total, { unknown, factor }) => total + factor * (net.coefficients[unknown] ?? 0),
-      0,
-    );
-  return { zMm: sum(0, 0), slopeX: Math.sign(xMm) * sum(1, 0) || 0, slopeY: sum(0, 1) };
+  const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
+  const [inX, inY] = [cubicBasis(tX, 0), cubicBasis(tY, 0)];
+  const [slopeInX, slopeInY] = [cubicBasis(tX, 1), cubicBasis(tY, 1)];
+  let [z, byX, byY] = [0, 0, 0];
+  for (let row = 0; row < 4; row++) {
+    let [along, slopeAlong] = [0, 0];
+    for (let index = 0; index < 4; index++) {
+      const column = spanX + index - 1;
+      const value = (net.coefficients[unknownOf(net, column, spanY + row)] as number) * shareOf(column);
+      along += value * (inX[index] as number);
+      slopeAlong += value * (slopeInX[index] as number);
+    }
+    z += along * (inY[row] as number);
+    byX += slopeAlong * (inY[row] as number);
+    byY += along * (slopeInY[row] as number);
+  }
+  return { zMm: z, slopeX: (Math.sign(xMm) * byX) / net.stepMm || 0, slopeY: byY / net.stepMm };
 }
 
 interface Term {
@@ -79,11 +89,30 @@ function termsAt(
   byY: 0 | 1 | 2,
   scale: number,
 ): readonly Term[] {
-  const spanX = Math.max(0, Math.min(grid.columns - 1, Math.floor(x / grid.stepMm)));
-  const spanY = Math.max(0, Math.min(grid.rows - 1, Math.floor((y - grid.fromMm) / grid.stepMm)));
-  const inX = cubicBasis(x / grid.stepMm - spanX, byX);
-  const inY = cubicBasis((y - grid.fromMm) / grid.stepMm - spanY, byY);
-  return spanTerms(grid, spanX, spanY, inX, inY, scale / grid.stepMm ** (byX + byY));
+  const { spanX, spanY, tX, tY } = placeOf(grid, x, y);
+  const scaled = scale / grid.stepMm ** (byX + byY);
+  return spanTerms(grid, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled);
+}
+
+/** The span that a place lies in, and how far across it. */
+function placeOf(
+  grid: NetGrid,
+  x: number,
+  y: number,
+): { spanX: number; spanY: number; tX: number; tY: number } {
+  const [alongX, alongY] = [x / grid.stepMm, (y - grid.fromMm) / grid.stepMm];
+  const spanX = Math.max(0, Math.min(grid.columns - 1, Math.floor(alongX)));
+  const spanY = Math.max(0, Math.min(grid.rows - 1, Math.floor(alongY)));
+  return { spanX, spanY, tX: alongX - spanX, tY: alongY - spanY };
+}
+
+/** Even in x: column −1 is column 1. Zero on the axis: column 0 is minus half of column 1. */
+function unknownOf(grid: NetGrid, column: number, row: number): number {
+  return row * unknownsAcross(grid) + (column <= 0 ? 1 : column) - 1;
+}
+
+function shareOf(column: number): number {
+  return column === 0 ? -0.5 : 1;
 }
 
 function spanTerms(
@@ -98,9 +127,8 @@ function spanTerms(
   inY.forEach((factorY, row) => {
     inX.forEach((factorX, index) => {
       const column = spanX + index - 1;
-      // Even in x: column −1 is column 1. Zero on the axis: column 0 is minus half of column 1.
-      const unknown = (spanY + row) * unknownsAcross(grid) + (column <= 0 ? 1 : column) - 1;
-      terms.push({ unknown, factor: scale * factorX * factorY * (column === 0 ? -0.5 : 1) });
+      const unknown = unknownOf(grid, column, spanY + row);
+      terms.push({ unknown, factor: scale * factorX * factorY * shareOf(column) });
     });
   });
   return terms;
