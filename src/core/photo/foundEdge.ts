@@ -11,10 +11,10 @@ export interface EdgeSpot<F extends Frame> extends Point<F> {
   readonly sigmaMm: number;
 }
 
-/** Both halves of an edge, each from the lower to the upper end, over the same stations. */
+/** Both halves of an edge as they are seen with the neck up, each from the lower to the upper end, over the same stations. */
 export interface FoundEdge<F extends Frame> {
-  readonly bass: readonly EdgeSpot<F>[];
-  readonly treble: readonly EdgeSpot<F>[];
+  readonly left: readonly EdgeSpot<F>[];
+  readonly right: readonly EdgeSpot<F>[];
 }
 
 /** Whether a section is a corner end: short, easily lost, of no use for an axis. */

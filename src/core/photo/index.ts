@@ -1,3 +1,4 @@
+export type { BodyTrace, NamedStretch, TraceHints } from './bodyTrace.ts';
 export {
   blackBoxesOfMarker,
   type CalibrationSheet,
@@ -11,6 +12,7 @@ export {
 } from './calibrationSheet.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera.ts';
 export { cameraView, type ScenePlane } from './cameraView.ts';
+export { type EdgeInScene, edgeInScene } from './edgeInScene.ts';
 export { grayOf } from './grayPicture.ts';
 export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './knownLengths.ts';
 export {
@@ -21,6 +23,8 @@ export {
   type SceneTrust,
 } from './knownRatio.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
+export type { MirrorAxis } from './mirrorAxis.ts';
+export { type NearEdge, nearPlateEdge } from './nearPlateEdge.ts';
 export type { Picture } from './picture.ts';
 export { type PrintScale, printOf } from './printScale.ts';
 export {
@@ -31,9 +35,12 @@ export {
   sceneBounds,
   sceneToRectified,
 } from './rectify.ts';
+export { type BodyWear, type RestoredOutline, restoreOutline } from './restoreOutline.ts';
 export { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
+export { sheetSquaresInScene } from './sheetMask.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheetReading.ts';
 export { type CameraOptions, type SolvedCamera, solveCamera } from './solveCamera.ts';
+export { traceBody } from './traceBody.ts';
 export {
   type CameraTrust,
   type CameraView,

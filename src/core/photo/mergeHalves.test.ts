@@ -5,7 +5,7 @@ import { mergeHalves } from './mergeHalves.ts';
 import { mirrorAxis } from './mirrorAxis.ts';
 
 interface Loss {
-  readonly side: 'bass' | 'treble';
+  readonly side: 'left' | 'right';
   readonly alongMm: number;
   readonly reachMm: number;
   readonly depthMm: number;
@@ -34,8 +34,8 @@ function makeEdge(
   const along = [0];
   for (let i = 1; i <= steps; i++)
     along.push(along[i - 1] + Math.hypot(places[i].x - places[i - 1].x, places[i].y - places[i - 1].y));
-  const make = (side: 'bass' | 'treble'): EdgeSpot<'scene'>[] => {
-    const sign = side === 'treble' ? 1 : -1;
+  const make = (side: 'left' | 'right'): EdgeSpot<'scene'>[] => {
+    const sign = side === 'right' ? 1 : -1;
     const spots: EdgeSpot<'scene'>[] = [];
     for (let target = 0.5; target < along[steps]; target += 1) {
       let i = 0;
@@ -69,13 +69,13 @@ function makeEdge(
     }
     return spots;
   };
-  return { treble: make('treble'), bass: make('bass') };
+  return { right: make('right'), left: make('left') };
 }
 
 const LOSSES: readonly Loss[] = [
-  { side: 'treble', alongMm: 330, reachMm: 30, depthMm: 1.2 },
-  { side: 'bass', alongMm: 90, reachMm: 24, depthMm: 0.9 },
-  { side: 'treble', alongMm: 180, reachMm: 8, depthMm: 1.8 },
+  { side: 'right', alongMm: 330, reachMm: 30, depthMm: 1.2 },
+  { side: 'left', alongMm: 90, reachMm: 24, depthMm: 0.9 },
+  { side: 'right', alongMm: 180, reachMm: 8, depthMm: 1.8 },
 ];
 
 function nearStart() {
@@ -118,7 +118,7 @@ test('lost wood is put back from the other half, and only there', () => {
     .map((spot) => Math.min(...truth.map((p) => Math.hypot(p.x - spot.x, p.y - spot.y - shift))));
   expect(Math.max(...away)).toBeLessThan(0.25);
   expect(Math.sqrt(away.reduce((sum, d) => sum + d * d, 0) / away.length)).toBeLessThan(0.09);
-  expect(merged.wear.map((stretch) => stretch.side).sort()).toEqual(['bass', 'treble', 'treble']);
+  expect(merged.wear.map((stretch) => stretch.side).sort()).toEqual(['left', 'right', 'right']);
   const deepest = Math.max(...merged.wear.map((stretch) => stretch.depthMm));
   expect(Math.abs(deepest - 1.8)).toBeLessThan(0.25);
 });
@@ -132,7 +132,7 @@ test('a body that only leans has no wear', () => {
 
 test('too little of an edge is refused in words', () => {
   const edge = makeEdge(3, [], 0, 0.03);
-  const few = { treble: edge.treble.slice(0, 30), bass: edge.bass.slice(0, 30) };
+  const few = { right: edge.right.slice(0, 30), left: edge.left.slice(0, 30) };
   const found = mirrorAxis(few, nearStart());
   expect(found.ok ? '' : found.faults[0].code).toBe('axis.too-little');
 });

@@ -5,19 +5,19 @@ import type { MirrorAxis } from './mirrorAxis.ts';
 import { slowDifference } from './slowDifference.ts';
 import type { OutlineSection } from './templateStations.ts';
 
-/** A place of the outline as meant, on the treble side of the centre line, mm across and along it. */
+/** A place of the outline as meant, on one side of the centre line, mm across and along it. */
 export interface MeantSpot extends Point<'body'> {
   readonly section: OutlineSection;
   readonly alongMm: number;
   /** Which halves it stands on: both, one (the other worn there or not seen), or none seen (bridged). */
-  readonly from: 'both' | 'bass' | 'treble' | 'bridged';
+  readonly from: 'both' | 'left' | 'right' | 'bridged';
   readonly sigmaMm: number;
 }
 
 /** A stretch where one half has lost wood that the other still has. */
 export interface WearStretch {
-  readonly side: 'bass' | 'treble';
-  /** Deepest place, on that side (bass x negative). */
+  readonly side: 'left' | 'right';
+  /** Deepest place as seen, left x negative. */
   readonly at: Point<'body'>;
   readonly depthMm: number;
   readonly extentMm: number;
@@ -44,10 +44,10 @@ const LEAST_EXTENT_MM = 5;
  * moves it, so the slow lean is averaged out. Along is measured from the axis's `through`.
  */
 export function mergeHalves(edge: FoundEdge<'scene'>, axis: MirrorAxis<'scene'>): MergedHalves {
-  const treble = fold(edge.treble, axis, 1);
-  const bass = fold(edge.bass, axis, -1);
-  const pairs = pairStations(treble, bass);
-  const ways = offsets(pairs, treble, bass);
+  const right = fold(edge.right, axis, 1);
+  const left = fold(edge.left, axis, -1);
+  const pairs = pairStations(right, left);
+  const ways = offsets(pairs, right, left);
   const slow = slowDifference(
     pairs.map((pair, i) => ({
       alongMm: pair.alongMm,
@@ -70,8 +70,8 @@ export function mergeHalves(edge: FoundEdge<'scene'>, axis: MirrorAxis<'scene'>)
 interface Pair {
   readonly alongMm: number;
   readonly section: OutlineSection;
-  readonly treble: EdgeSpot<'body'>;
-  readonly bass: EdgeSpot<'body'>;
+  readonly right: EdgeSpot<'body'>;
+  readonly left: EdgeSpot<'body'>;
   /** Middle of the two where both are seen, else the seen one; and its outward normal. */
   readonly x: number;
   readonly y: number;
@@ -81,9 +81,9 @@ interface Pair {
 
 interface Ways {
   /** How far each half's edge lies outside the middle place; null where it was not seen. */
-  readonly treble: number | null;
-  readonly bass: number | null;
-  /** Treble less bass. */
+  readonly right: number | null;
+  readonly left: number | null;
+  /** Treble less left. */
   readonly difference: number | null;
 }
 
@@ -103,25 +103,25 @@ function fold(
 }
 
 function pairStations(
-  treble: readonly EdgeSpot<'body'>[],
-  bass: readonly EdgeSpot<'body'>[],
+  right: readonly EdgeSpot<'body'>[],
+  left: readonly EdgeSpot<'body'>[],
 ): readonly Pair[] {
-  const byStation = new Map(bass.map((spot) => [spot.alongMm, spot]));
-  const both = treble.flatMap((spot) => {
+  const byStation = new Map(left.map((spot) => [spot.alongMm, spot]));
+  const both = right.flatMap((spot) => {
     const other = byStation.get(spot.alongMm);
-    return other === undefined ? [] : [{ treble: spot, bass: other }];
+    return other === undefined ? [] : [{ right: spot, left: other }];
   });
-  const middles = both.map((pair) => middleOf(pair.treble, pair.bass));
+  const middles = both.map((pair) => middleOf(pair.right, pair.left));
   return both.map((pair, i) => {
-    const before = both[i - 1]?.treble.section === pair.treble.section ? i - 1 : i;
-    const after = both[i + 1]?.treble.section === pair.treble.section ? i + 1 : i;
+    const before = both[i - 1]?.right.section === pair.right.section ? i - 1 : i;
+    const after = both[i + 1]?.right.section === pair.right.section ? i + 1 : i;
     const dx = middles[after].x - middles[before].x;
     const dy = middles[after].y - middles[before].y;
     const length = Math.hypot(dx, dy) || 1;
     return {
       ...pair,
-      alongMm: pair.treble.alongMm,
-      section: pair.treble.section,
+      alongMm: pair.right.alongMm,
+      section: pair.right.section,
       ...middles[i],
       normalX: dy / length,
       normalY: -dx / length,
@@ -137,19 +137,19 @@ function middleOf(a: EdgeSpot<'body'>, b: EdgeSpot<'body'>): Point<'body'> {
 
 function offsets(
   pairs: readonly Pair[],
-  treble: readonly EdgeSpot<'body'>[],
-  bass: readonly EdgeSpot<'body'>[],
+  right: readonly EdgeSpot<'body'>[],
+  left: readonly EdgeSpot<'body'>[],
 ): readonly Ways[] {
-  const lines = { treble: edgeLine(treble, 1), bass: edgeLine(bass, 1) };
-  const way = (pair: Pair, side: 'treble' | 'bass'): number | null => {
+  const lines = { right: edgeLine(right, 1), left: edgeLine(left, 1) };
+  const way = (pair: Pair, side: 'right' | 'left'): number | null => {
     if (!pair[side].seen) return null;
     const link = lines[side].nearest(pair.x, pair.y, pair.alongMm);
     return link === null ? null : -link.distanceMm;
   };
   return pairs.map((pair) => {
-    const t = way(pair, 'treble');
-    const b = way(pair, 'bass');
-    return { treble: t, bass: b, difference: t === null || b === null ? null : t - b };
+    const t = way(pair, 'right');
+    const b = way(pair, 'left');
+    return { right: t, left: b, difference: t === null || b === null ? null : t - b };
   });
 }
 
@@ -158,9 +158,9 @@ function lostStretches(
   pairs: readonly Pair[],
   rest: readonly (number | null)[],
   counts: number,
-): readonly ('bass' | 'treble' | null)[] {
-  const lost = new Array<'bass' | 'treble' | null>(pairs.length).fill(null);
-  const side = (i: number) => ((rest[i] ?? 0) > 0 ? 'bass' : 'treble');
+): readonly ('left' | 'right' | null)[] {
+  const lost = new Array<'left' | 'right' | null>(pairs.length).fill(null);
+  const side = (i: number) => ((rest[i] ?? 0) > 0 ? 'left' : 'right');
   for (let i = 0; i < pairs.length; i++) {
     if (lost[i] !== null || Math.abs(rest[i] ?? 0) < counts) continue;
     const grows = (j: number) =>
@@ -181,27 +181,27 @@ function meantSpot(
   pair: Pair,
   ways: Ways,
   rest: number | null,
-  lost: 'bass' | 'treble' | null,
+  lost: 'left' | 'right' | null,
   slow: number,
 ): MeantSpot {
-  const seen = pair.treble.seen || pair.bass.seen;
-  const sigmaMm = Math.min(pair.treble.sigmaMm, pair.bass.sigmaMm);
+  const seen = pair.right.seen || pair.left.seen;
+  const sigmaMm = Math.min(pair.right.sigmaMm, pair.left.sigmaMm);
   const common = { section: pair.section, alongMm: pair.alongMm, sigmaMm };
   if (!seen) return { ...point<'body'>(pair.x, pair.y), ...common, from: 'bridged' };
   if (ways.difference === null) {
-    const from = pair.treble.seen ? 'treble' : 'bass';
-    const out = from === 'treble' ? -slow / 2 : slow / 2;
+    const from = pair.right.seen ? 'right' : 'left';
+    const out = from === 'right' ? -slow / 2 : slow / 2;
     return { ...point<'body'>(pair.x + out * pair.normalX, pair.y + out * pair.normalY), ...common, from };
   }
-  const out = ((ways.treble ?? 0) + (ways.bass ?? 0)) / 2 + (lost === null ? 0 : Math.abs(rest ?? 0) / 2);
-  const from = lost === null ? 'both' : lost === 'bass' ? 'treble' : 'bass';
+  const out = ((ways.right ?? 0) + (ways.left ?? 0)) / 2 + (lost === null ? 0 : Math.abs(rest ?? 0) / 2);
+  const from = lost === null ? 'both' : lost === 'left' ? 'right' : 'left';
   return { ...point<'body'>(pair.x + out * pair.normalX, pair.y + out * pair.normalY), ...common, from };
 }
 
 function wearStretches(
   pairs: readonly Pair[],
   rest: readonly (number | null)[],
-  lost: readonly ('bass' | 'treble' | null)[],
+  lost: readonly ('left' | 'right' | null)[],
 ): readonly WearStretch[] {
   const found: WearStretch[] = [];
   for (let i = 0; i < pairs.length; i++) {
@@ -211,7 +211,7 @@ function wearStretches(
     while (to + 1 < pairs.length && lost[to + 1] === side) to++;
     let deepest = i;
     for (let j = i; j <= to; j++) if (Math.abs(rest[j] ?? 0) > Math.abs(rest[deepest] ?? 0)) deepest = j;
-    const sign = side === 'bass' ? -1 : 1;
+    const sign = side === 'left' ? -1 : 1;
     found.push({
       side,
       at: point(sign * pairs[deepest].x, pairs[deepest].y),

@@ -31,7 +31,7 @@ interface Pull {
 }
 
 /**
- * The mirror axis of a found edge, from a start that is near it. The bass half is mirrored onto the treble half and
+ * The mirror axis of a found edge, from a start that is near it. The left half is mirrored onto the right half and
  * the axis moved until the halves lie on each other, spots that disagree counting less and less (Tukey's weight with
  * a cut that narrows from 10 to 3 spreads), so that local wear does not pull it. Corner ends take no part.
  * Faults: `axis.too-little`.
@@ -40,14 +40,14 @@ export function mirrorAxis<F extends Frame>(
   edge: FoundEdge<F>,
   start: { readonly through: Point<F>; readonly headingRad: number },
 ): Checked<MirrorAxis<F>> {
-  const treble = edgeLine(upright(edge.treble, start), 1);
-  const bass = upright(edge.bass, start).filter((spot) => spot.seen && !isCornerEnd(spot.section));
+  const right = edgeLine(upright(edge.right, start), 1);
+  const left = upright(edge.left, start).filter((spot) => spot.seen && !isCornerEnd(spot.section));
   let across = 0;
   let turn = 0;
   let spread = 0;
   let normal = [0, 0, 0];
   for (let round = 0; round < ROUNDS; round++) {
-    const pulls = bass.flatMap((spot) => pullOf(spot, treble, across, turn));
+    const pulls = left.flatMap((spot) => pullOf(spot, right, across, turn));
     if (pulls.length < LEAST_SPOTS) return refuse(tooLittle(pulls.length));
     spread = Math.max(LEAST_SPREAD_MM, 1.4826 * medianOf(pulls.map((pull) => Math.abs(pull.r))));
     const cut = spread * Math.max(LAST_CUT, FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2)));
@@ -66,18 +66,18 @@ export function mirrorAxis<F extends Frame>(
     across -= (normal[2] * ga - normal[1] * gb) / determinant;
     turn -= (normal[0] * gb - normal[1] * ga) / determinant;
   }
-  return accept(settled(start, across, turn, spread, normal, bass));
+  return accept(settled(start, across, turn, spread, normal, left));
 }
 
-/** How far one mirrored bass spot lies outside the treble edge, and how that changes with the axis. */
+/** How far one mirrored left spot lies outside the right edge, and how that changes with the axis. */
 function pullOf<F extends Frame>(
   spot: EdgeSpot<F>,
-  treble: ReturnType<typeof edgeLine>,
+  right: ReturnType<typeof edgeLine>,
   across: number,
   turn: number,
 ): Pull[] {
   const mirrored = mirror(spot.x, spot.y, across, turn);
-  const link = treble.nearest(mirrored.x, mirrored.y, spot.alongMm);
+  const link = right.nearest(mirrored.x, mirrored.y, spot.alongMm);
   if (link === null) return [];
   const c = Math.cos(turn);
   const a = 2 * c * (link.normalX * c - link.normalY * Math.sin(turn));
@@ -113,11 +113,11 @@ function settled<F extends Frame>(
   turn: number,
   spread: number,
   normal: readonly number[],
-  bass: readonly EdgeSpot<F>[],
+  left: readonly EdgeSpot<F>[],
 ): MirrorAxis<F> {
   const c = Math.cos(start.headingRad);
   const s = Math.sin(start.headingRad);
-  const step = (bass[bass.length - 1].alongMm - bass[0].alongMm) / Math.max(1, bass.length - 1);
+  const step = (left[left.length - 1].alongMm - left[0].alongMm) / Math.max(1, left.length - 1);
   const together = Math.max(1, ERR_TOGETHER_MM / step);
   const determinant = normal[0] * normal[2] - normal[1] * normal[1];
   const scale = 2 * spread * Math.sqrt(together / determinant);

@@ -1,0 +1,83 @@
+import { accept, type Checked, type Finding, refuse } from '../base/index.ts';
+import type { HalfOutline } from '../curve/index.ts';
+import { type Design, designEntries, halfOf } from '../design/index.ts';
+import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
+import type { PlateArch } from './arching/archedPlate.ts';
+import { archRegister } from './arching/archRegister.ts';
+import { plateArch } from './arching/plateArch.ts';
+import { planParts } from './instrument.ts';
+import type { PlanParts } from './instrumentParts.ts';
+
+/** Every part that a design stands for, and every number that it was made from. */
+export interface Instrument {
+  readonly design: Design;
+  readonly half: HalfOutline;
+  readonly plan: PlanParts;
+  readonly plates: { readonly back: PlateArch; readonly top: PlateArch };
+  readonly register: Register;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
+ * Faults: those of the outline, the parts in the plane and the arching.
+ */
+export function deriveInstrument(design: Design): Checked<Instrument> {
+  const outline = halfOf(design);
+  if (!outline.ok) return outline;
+  const { half } = outline.value;
+  const plan = planParts(design, half);
+  const back = plateArch(design.values, half, 'back');
+  const top = plateArch(design.values, half, 'top');
+  if (!plan.ok || !back.ok || !top.ok)
+    return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
+  const register = makeRegister([
+    ...designEntries(design),
+    ...plan.value.registerEntries,
+    ...archRegister(back.value),
+    ...archRegister(top.value),
+    ...outlineEntry(design, plan.value),
+  ]);
+  if (!register.ok) return register;
+  return accept({
+    design,
+    half,
+    plan: plan.value,
+    plates: { back: back.value, top: top.value },
+    register: register.value,
+    findings: [
+      ...outline.value.findings,
+      ...plan.value.findings,
+      ...back.value.findings,
+      ...top.value.findings,
+    ],
+  });
+}
+
+/** The outline as one line of the register, standing for its shape: its perimeter, and what decided it. */
+function outlineEntry(design: Design, plan: PlanParts): readonly RegisterEntry[] {
+  const value = plan.outline.perimeterMm;
+  if (design.outline.kind === 'traced') {
+    const origin = { kind: 'measured', from: 'the traced outline' } as const;
+    return [{ name: 'outline', value, unit: 'mm', origin, plusMinus: design.outline.plusMinusMm }];
+  }
+  const shape = OUTLINE_VALUES.filter((name) => design.values[name] !== undefined);
+  const how = 'perimeter; the shape is solved from these with the habit of the family';
+  return [{ name: 'outline', value, unit: 'mm', origin: { kind: 'derived', from: shape, how } }];
+}
+
+const OUTLINE_VALUES = [
+  'bodyLength',
+  'upperBout',
+  'waist',
+  'lowerBout',
+  'upperBoutStation',
+  'waistStation',
+  'lowerBoutStation',
+  'upperCornerStation',
+  'lowerCornerStation',
+  'upperCorners',
+  'lowerCorners',
+  'upperCornerEnd',
+  'lowerCornerEnd',
+] as const;
