@@ -199,7 +199,7 @@ test('each gauge is lettered with plate, place and instrument, and says which si
 
 test('the notes say what the gauge rests on, how thick it is and that edge tools hurt', () => {
   const notes = gauges(plates.top)[1]?.notes.join(' ') ?? '';
-  expect(notes).toContain('flat land, 4.5 mm wide');
+  expect(notes).toContain('flat edge, 4 mm thick, before the channel is cut');
   expect(notes).toContain('stuff 3 mm thick');
   expect(notes).toContain('inner 70 %');
   expect(notes).toMatch(/can hurt.*manual of the machine/);

@@ -18,8 +18,8 @@ export interface ArchGaugeOptions {
   /** Of the stuff they are cut from, for the notes, mm. */
   readonly gaugeThicknessMm: number;
   /**
-   * `arched` gauges rest on the flat land of the edge while the plate is arched; `finished` ones on the crest of
-   * the finished edge.
+   * `arched` gauges, the usual ones, rest on the flat edge before the channel is cut; `finished` ones on the crest of
+   * the finished edge, and reach into the channel.
    */
   readonly state?: EdgeState;
   /** Body stop, mm, to mark the bridge on the long gauge of a top. */
@@ -119,10 +119,11 @@ function notes(
   state: EdgeState,
   options: ArchGaugeOptions,
 ): readonly string[] {
+  const { edgeHeightMm, edgeLandMm, crestInsetMm } = arch.numbers;
   const rest =
     state === 'arched'
-      ? `Rests on the flat land, ${mm(arch.numbers.edgeLandMm)} wide and ${mm(arch.numbers.edgeHeightMm)} thick, while the plate is arched. Cut the channel to its line first: wood left in it holds the gauge up.`
-      : `Rests on the crest of the finished edge, ${mm(arch.numbers.crestInsetMm)} in from the edge and ${mm(arch.numbers.edgeHeightMm)} thick.`;
+      ? `Rests on the flat edge, ${mm(edgeHeightMm)} thick, before the channel is cut: the arch is right when it comes down to the flat all along the gauge. At least ${mm(edgeLandMm)} stays flat until the purfling is in.`
+      : `Rests on the crest of the finished edge, ${mm(crestInsetMm)} in from the edge and ${mm(edgeHeightMm)} thick, and reaches down into the finished channel.`;
   const stuff = `Made for stuff ${mm(options.gaugeThicknessMm)} thick.`;
   const where = station
     ? `The lettered face stands on the station line, ${mm(station.yMm)} above the lower end; the plate falls away behind it. Thick stuff is bevelled off behind the working edge.`

@@ -19,7 +19,7 @@ export function crossMarks(
   return [
     ...centreLine(0, body, holes),
     ...[-edgeHalfWidthMm, edgeHalfWidthMm].map((x) => mark(x, arch.numbers.edgeHeightMm, MARK_MM)),
-    ...[-halfWidthMm, halfWidthMm].map((x) => mark(x, arch.channelZMm, MARK_MM / 2)),
+    ...[-halfWidthMm, halfWidthMm].flatMap((x) => upward(x, body, MARK_MM / 2)),
   ];
 }
 
@@ -37,7 +37,7 @@ export function longMarks(
   return [
     ...centreLine((startMm + endMm) / 2, body, holes),
     ...[0, arch.bodyLengthMm].map((y) => mark(y, arch.numbers.edgeHeightMm, MARK_MM)),
-    ...[startMm, endMm].map((y) => mark(y, arch.channelZMm, MARK_MM / 2)),
+    ...[startMm, endMm].flatMap((y) => upward(y, body, MARK_MM / 2)),
     ...places.flatMap((y) => upward(y, body, MARK_MM)),
   ];
 }

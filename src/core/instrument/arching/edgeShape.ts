@@ -5,8 +5,8 @@ import { type Chain, type HalfOutline, nearestOn } from '../../curve/index.ts';
 export type EdgeMembers = readonly Chain<'body'>[];
 
 /**
- * `arched`: the edge is still flat land, and templates rest on it. `finished`: scooped from the crest of the edge,
- * and rounded over outside the crest.
+ * `arched`: arched down to the edge's height, the channel not yet cut: flat from the edge to where the arch rises.
+ * `finished`: scooped from the crest of the edge to the channel, and rounded over outside the crest.
  */
 export type EdgeState = 'arched' | 'finished';
 
@@ -15,7 +15,6 @@ export interface EdgeSizes {
   readonly edgeHeightMm: number;
   readonly scoopDepthMm: number;
   readonly crestInsetMm: number;
-  readonly edgeLandMm: number;
 }
 
 export function edgeMembers(half: HalfOutline): EdgeMembers {
@@ -33,34 +32,25 @@ export function edgeDistances(members: EdgeMembers, at: Point<'body'>): readonly
   return members.map((member) => nearestOn(member, at).distanceMm);
 }
 
-/** Distance inside the edge of the border where the scoop begins: the crest, or the end of the flat land. */
-export function scoopBorderMm(sizes: EdgeSizes, state: EdgeState): number {
-  return state === 'finished' ? sizes.crestInsetMm : sizes.edgeLandMm;
-}
-
 /**
- * Height above the gluing face outside the channel, from the distances to the edge's members and to the channel.
+ * Height of a finished edge above the gluing face, from the distances to the edge's members and to the channel.
  *
- * Between channel and border the height above the channel goes with the square of τ = d / (d + e), d the distance
- * outside the channel and e inside the border: level at the channel, a gouge's radius all the way. In a corner e is
- * a power mean over the members, so that no valley stands on the bisector.
+ * Between channel and crest the height above the channel goes with the square of τ = d / (d + e), d the distance
+ * outside the channel and e inside the crest: level at the channel, a gouge's radius all the way. In a corner e is
+ * a power mean over the members, so that no valley stands on the bisector. Outside the crest: a quarter circle.
  */
-export function edgeHeight(
+export function finishedEdgeHeight(
   sizes: EdgeSizes,
-  state: EdgeState,
   distancesMm: readonly number[],
   outsideChannelMm: number,
 ): number {
-  const border = scoopBorderMm(sizes, state);
+  const inset = sizes.crestInsetMm;
   const least = Math.min(...distancesMm);
-  if (least <= border + WELD_MM) {
-    if (state === 'arched') return sizes.edgeHeightMm;
-    // A quarter circle from the crest down to the edge.
-    const inset = sizes.crestInsetMm;
+  if (least <= inset + WELD_MM) {
     const out = Math.max(0, inset - least);
     return sizes.edgeHeightMm - (inset - Math.sqrt(inset * inset - out * out));
   }
-  const inside = distancesMm.reduce((sum, distance) => sum + (distance - border) ** -4, 0) ** -0.25;
+  const inside = distancesMm.reduce((sum, distance) => sum + (distance - inset) ** -4, 0) ** -0.25;
   const share = outsideChannelMm / (outsideChannelMm + inside);
   return sizes.edgeHeightMm - sizes.scoopDepthMm * (1 - share * share);
 }

@@ -85,13 +85,18 @@ test('along the centre line the plate is the long arch between the channel ends'
     if (x >= 7 && x <= 348) expect(y).toBeCloseTo(top.channelZMm + longArchHeight(top.longArch, x), 9);
 });
 
-test('while the plate is arched the land is flat and as thick as the edge', () => {
+test('while the plate is arched the edge is flat and whole until the arch rises out of it, inside the channel', () => {
   for (const station of top.stations) {
     const { points, borders } = stationProfile(top, station, 'arched');
-    for (const { x, y } of points) if (x >= borders[1]) expect(y).toBe(4);
+    expect(borders[1]).toBeLessThan(station.halfWidthMm);
+    expect(plateHeight(top, borders[1], station.yMm, 'finished')).toBeCloseTo(4, 9);
+    for (const { x, y } of points)
+      if (x > borders[1]) expect(y).toBe(4);
+      else if (x > 0 && x < borders[1]) expect(y).toBeGreaterThan(4);
   }
-  const { points } = longProfile(top, 'arched');
-  expect(points.filter(({ x }) => x <= 4.5).every(({ y }) => y === 4)).toBe(true);
+  const { points, borders } = longProfile(top, 'arched');
+  expect(borders[0]).toBeGreaterThan(7);
+  expect(points.filter(({ x }) => x < borders[0]).every(({ y }) => y === 4)).toBe(true);
 });
 
 test('the finished edge has its crest where it was asked for, as high as the edge, and is rounded over outside', () => {
@@ -132,7 +137,7 @@ test('the height never jumps', () => {
 });
 
 test.each(states)(
-  '%s: across a station the slope never jumps but at the ridge where the scoop begins',
+  '%s: across a station the slope never jumps but at the ridge of the edge, or where the arch rises from the flat',
   (state) => {
     for (const station of top.stations) {
       const { borders } = stationProfile(top, station, state);
@@ -181,6 +186,7 @@ test('other long arches keep crest and channel', () => {
 test.each([
   ['an arch lower than the edge', { archHeightTop: 3.9 }, ['arch.below-edge']],
   ['a scoop through the edge', { scoopDepthTop: 4 }, ['arch.scoop']],
+  ['an arch that is sunk behind its edge at the bouts', { archHeightTop: 4.5 }, ['arch.sunk', 'arch.sunk']],
   ['a land wider than the channel is deep in', { edgeLand: 7.2 }, ['arch.edge-order']],
   ['an arch so high that the waist loops', { archHeightTop: 36 }, ['arch.loop']],
   ['a fullness that turns back', { fullnessWaist: 0.3 }, ['arch.fullness']],

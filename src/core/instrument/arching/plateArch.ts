@@ -44,7 +44,8 @@ const CORNER_HELD_SHARE = 0.7;
  * The arching of one plate from a design's values and its outline.
  *
  * Faults: those of the values (`arch.missing`, `arch.below-edge`, `arch.scoop`, `arch.edge-order`), of the channel
- * (`channel.…`), of the long arch and the stations (`arch.loop`, `arch.fillet`, `arch.stations`, `arch.fullness`, …).
+ * (`channel.…`), of the long arch and the stations (`arch.loop`, `arch.fillet`, `arch.stations`, `arch.fullness`,
+ * `arch.sunk`, …).
  * Method: docs/methods/arching.md.
  */
 export function plateArch(
@@ -113,6 +114,7 @@ function archStations(
     const cycloid = curtateCycloid(2 * halfWidthMm, riseMm, plateValueNames(plate).arch);
     if (!cycloid.ok) faults.push(...cycloid.faults);
     if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, fullness));
+    if (!(riseMm > numbers.scoopDepthMm)) faults.push(sunkFault(name, riseMm, numbers, plate));
     if (!cycloid.ok) continue;
     const isCorner = name === 'lowerCorner' || name === 'upperCorner';
     stations.push({
@@ -127,6 +129,16 @@ function archStations(
     });
   }
   return faults.length > 0 ? refuse(...faults) : accept(stations);
+}
+
+function sunkFault(name: StationName, riseMm: number, numbers: ArchNumbers, plate: Plate): Fault {
+  return {
+    code: 'arch.sunk',
+    at: plateValueNames(plate).arch,
+    found: `${name}: an arch ${riseMm.toFixed(2)} mm above a channel ${numbers.scoopDepthMm.toFixed(2)} mm deep`,
+    need: 'an arch that rises above the edge at every station',
+    remedy: 'raise the arch, make the channel shallower, or move the station toward the middle',
+  };
 }
 
 function fullnessFault(name: StationName, fullness: number): Fault {

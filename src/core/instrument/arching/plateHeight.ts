@@ -1,7 +1,7 @@
 import { point } from '../../base/index.ts';
 import { loftAt, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
-import { type EdgeState, edgeDistances, edgeHeight } from './edgeShape.ts';
+import { type EdgeState, edgeDistances, finishedEdgeHeight } from './edgeShape.ts';
 import { type Foot, footOn } from './smoothLine.ts';
 
 /** Share of the body length, 5 mm on a violin, over which what the correction misses at the channel is faded out. */
@@ -10,14 +10,19 @@ const FADE_SHARE = 5 / 355;
 /**
  * Height of the plate's outside above its gluing face at a point on the plate (either side; x is taken as |x|), mm.
  *
- * Continuous everywhere; the slope is continuous but for the ridge where scoop and crest (or land) meet.
+ * Continuous everywhere; the slope is continuous but for the ridge of the finished edge, and for the line where an arch
+ * rises out of the flat edge.
  */
 export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: EdgeState): number {
   const x = Math.abs(xMm);
+  const { edgeHeightMm } = arch.numbers;
   const foot = footOn(arch.channel.line, x, yMm);
-  if (foot.distanceMm >= 0) return arch.channelZMm + insideHeight(arch, x, yMm, foot);
-  const distances = edgeDistances(arch.edge, point(x, yMm));
-  return edgeHeight(arch.numbers, state, distances, -foot.distanceMm);
+  if (foot.distanceMm >= 0) {
+    const finished = arch.channelZMm + insideHeight(arch, x, yMm, foot);
+    return state === 'finished' ? finished : Math.max(edgeHeightMm, finished);
+  }
+  if (state === 'arched') return edgeHeightMm;
+  return finishedEdgeHeight(arch.numbers, edgeDistances(arch.edge, point(x, yMm)), -foot.distanceMm);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { accept, type Checked } from '../../base/index.ts';
-import { type Chain, joinChains, type Vertex } from '../../curve/index.ts';
+import { type Chain, intersections, joinChains, subChain, type Vertex } from '../../curve/index.ts';
 import { longArchChain } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
 import { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
@@ -7,8 +7,8 @@ import type { EdgeState } from './edgeShape.ts';
 import { fitProfile } from './profileFit.ts';
 
 /**
- * The outside across a station as tangent arcs, from where the scoop begins on one side to where it begins on the
- * other; section frame, heights above the gluing face, x growing. Symmetric, the arc over the crest written once.
+ * The outside across a station as tangent arcs, from border to border of its profile (where a gauge's feet begin);
+ * section frame, heights above the gluing face, x growing. Symmetric, the arc over the crest written once.
  */
 export function stationArcs(
   arch: PlateArch,
@@ -22,23 +22,37 @@ export function stationArcs(
 }
 
 /**
- * The outside along the centre line as tangent arcs, from where the scoop begins at the lower end to where it begins
- * at the upper; section frame (y, height above the gluing face). The arcs of the long arch are its own, exactly.
+ * The outside along the centre line as tangent arcs, from border to border of its profile; section frame (y, height
+ * above the gluing face). The arcs of the long arch are its own, exactly.
  */
 export function longArcs(arch: PlateArch, state: EdgeState): Checked<Chain<'section'>> {
   const profile = longProfile(arch, state);
   const [lower, upper] = profile.borders;
   const { startMm, endMm } = arch.longArch;
   const own = longArchChain(arch.longArch);
-  if (!own) {
-    return fitProfile(between(profile, lower, upper), {});
-  }
+  if (!own) return fitProfile(between(profile, lower, upper), {});
+  const lifted: Chain<'section'> = {
+    closed: false,
+    vertices: own.vertices.map((vertex) => ({ ...vertex, y: vertex.y + arch.channelZMm })),
+  };
+  if (state === 'arched') return accept(aboveEdge(lifted, arch));
   const rising = fitProfile(between(profile, lower, startMm), { end: true });
   if (!rising.ok) return rising;
   const falling = fitProfile(between(profile, endMm, upper), { start: true });
   if (!falling.ok) return falling;
-  const lifted = own.vertices.map((vertex) => ({ ...vertex, y: vertex.y + arch.channelZMm }));
-  return accept(joinChains(rising.value, { closed: false, vertices: lifted }, falling.value));
+  return accept(joinChains(rising.value, lifted, falling.value));
+}
+
+/** The part of the long arch that stands higher than the edge. */
+function aboveEdge(chain: Chain<'section'>, arch: PlateArch): Chain<'section'> {
+  const { startMm, endMm } = arch.longArch;
+  const level: Chain<'section'> = {
+    closed: false,
+    vertices: [startMm - 1, endMm + 1].map((x) => ({ x, y: arch.numbers.edgeHeightMm, bulge: 0 })),
+  };
+  const crossings = intersections(chain, level);
+  const [first, last] = [crossings[0], crossings.at(-1)];
+  return first && last && first !== last ? subChain(chain, first.a, last.a) : chain;
 }
 
 function between(profile: ArchProfile, from: number, to: number): ArchProfile['points'] {
