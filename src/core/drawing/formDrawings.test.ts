@@ -109,6 +109,16 @@ test('two halves laid together are the whole form without its pin holes', () => 
   expect(boundsOf(chains(bass, 'cut')[0] as Chain<'drawing'>).max.x).toBe(0);
 });
 
+test('two battens hold the halves of a violin together, clear of its clamp holes', () => {
+  const half = allDrawings('violin').find((drawing) => drawing.name === 'form-half-treble') as Drawing;
+  const battens = chains(half, 'draw').filter(
+    (chain) => chain.vertices[0]?.x === 0 && chain.vertices.at(-1)?.x === 0,
+  );
+  expect(battens).toHaveLength(2);
+  for (const batten of battens)
+    for (const hole of chains(half, 'cut-inside')) expect(leastDistanceMm(hole, batten)).toBeGreaterThan(1);
+});
+
 test('both faces of the form are lettered, and the sides change places on the back', () => {
   const [top, back] = allDrawings('violin') as [Drawing, Drawing];
   const side = (drawing: Drawing, text: string) =>

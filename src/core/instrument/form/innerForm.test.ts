@@ -66,6 +66,12 @@ test('clamp holes keep their wall, stay in the wood and off each other, whatever
   );
 });
 
+test('a pitch closer than the wood between holes allows still leaves that wood', () => {
+  const centres = formOf('violin', { clampHolePitch: 23 }).clampHoles.map((hole) => hole.centre);
+  const gaps = centres.flatMap((a, at) => centres.slice(at + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y)));
+  expect(Math.min(...gaps)).toBeGreaterThanOrEqual(20 + 0.6 * 10);
+});
+
 test('the check widths are the widths of the body less overhang and rib on both sides', () => {
   const { checkWidths, parts } = formOf('violin');
   expect(checkWidths.map((width) => width.name)).toEqual(['waist', 'lower bout']);

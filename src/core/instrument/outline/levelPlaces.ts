@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { type Point, TANGENT_RAD } from '../../base/index.ts';
 import { arcOf, type Chain, segments } from '../../curve/index.ts';
 
 /**
@@ -22,9 +22,10 @@ export function levelPlaces(chain: Chain<'body'>): readonly Point<'body'>[] {
   });
 }
 
-/** Whether the direction `angleRad` lies on an arc, its ends included. */
+/** Whether the direction `angleRad` lies on an arc, its ends included, so that a place on a joint is never lost. */
 function sweepHolds(startAngleRad: number, sweepRad: number, angleRad: number): boolean {
   const turn = 2 * Math.PI;
   const ahead = Math.sign(sweepRad) * (angleRad - startAngleRad);
-  return ((ahead % turn) + turn) % turn <= Math.abs(sweepRad);
+  const along = ((ahead % turn) + turn) % turn;
+  return along <= Math.abs(sweepRad) + TANGENT_RAD || along >= turn - TANGENT_RAD;
 }
