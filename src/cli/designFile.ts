@@ -1,8 +1,10 @@
-import { type Checked, type Design, readDesign } from '../core/index.ts';
+import { type Checked, type Design, type Finding, readDesign } from '../core/index.ts';
 import { readJson } from '../host/index.ts';
 
 /** The design in a file the maker named. Faults: those of reading it, each naming the place in it. */
-export function readDesignFile(path: string): Checked<Design> {
+export function readDesignFile(
+  path: string,
+): Checked<{ readonly design: Design; readonly findings: readonly Finding[] }> {
   const json = readJson(path);
   return json.ok ? readDesign(json.value) : json;
 }

@@ -1,14 +1,20 @@
 /** The public face of the library: the verbs of `work` and the types that go in and come out of them. */
 export {
   accept,
+  Bug,
   type Checked,
   type Fault,
   type Finding,
+  type Frame,
   faultSentence,
   type Point,
+  point,
   refuse,
+  seededRandom,
 } from './base/index.ts';
-export type { Design, Family } from './design/index.ts';
+export { type Design, type Family, readDesign } from './design/index.ts';
+export { readHints } from './files/index.ts';
+export type { Instrument } from './instrument/index.ts';
 export {
   blackBoxesOfMarker,
   type CalibrationSheet,
@@ -17,4 +23,33 @@ export {
   type GrayPicture,
   type MarkerFinder,
   type Picture,
+  SHEET_PAPERS,
+  type SheetPaper,
+  type TraceHints,
 } from './photo/index.ts';
+export { registerText } from './quantity/index.ts';
+export { GARLAND_VERSION } from './version.ts';
+export {
+  check,
+  type Drafted,
+  type DraftInput,
+  derive,
+  designText,
+  draft,
+  instrumentText,
+  type KnownLength,
+  type MakeKind,
+  type MakeOptions,
+  make,
+  type Pack,
+  type PackPart,
+  parseKnownLength,
+  parseMakeOptions,
+  parseSheetBar,
+  sheet,
+  type Traced,
+  type TraceOutcome,
+  type TraceRequest,
+  trace,
+  traceOutcome,
+} from './work/index.ts';

@@ -18,7 +18,7 @@ function run(path: string, options: { json: boolean }) {
   const voice = makeVoice(options.json);
   const design = readDesignFile(path);
   if (!design.ok) return reportFaults(voice, design.faults);
-  const findings = check(design.value);
+  const findings = [...design.value.findings, ...check(design.value.design)];
   if (voice.json) {
     voice.data(JSON.stringify({ findings }, null, 2));
     return findings.some((finding) => finding.weight !== 'remark') ? 1 : 0;

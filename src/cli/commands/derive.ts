@@ -18,8 +18,8 @@ function run(path: string, options: { json: boolean }) {
   const voice = makeVoice(options.json);
   const design = readDesignFile(path);
   if (!design.ok) return reportFaults(voice, design.faults);
-  const instrument = derive(design.value);
+  const instrument = derive(design.value.design);
   if (!instrument.ok) return reportFaults(voice, instrument.faults);
   voice.data(voice.json ? instrumentText(instrument.value) : registerText(instrument.value.register));
-  return reportFindings(voice, instrument.value.findings);
+  return reportFindings(voice, [...design.value.findings, ...instrument.value.findings]);
 }

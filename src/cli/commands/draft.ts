@@ -27,7 +27,9 @@ function run(files: readonly string[], options: DraftOptions) {
   const inputs = files.map((path) => ({ path, read: readJson(path) }));
   const faults = inputs.flatMap(({ read }) => (read.ok ? [] : read.faults));
   if (faults.length > 0) return reportFaults(voice, faults);
-  const drafted = draft(inputs.flatMap(({ path, read }) => (read.ok ? [{ name: path, json: read.value }] : [])));
+  const drafted = draft(
+    inputs.flatMap(({ path, read }) => (read.ok ? [{ name: path, json: read.value }] : [])),
+  );
   if (!drafted.ok) return reportFaults(voice, drafted.faults);
   const text = designText(drafted.value.design);
   const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });

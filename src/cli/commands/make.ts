@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { accept, type Checked, make, type MakeOptions, PAPERS, parseMakeOptions } from '../../core/index.ts';
+import { make, parseMakeOptions } from '../../core/index.ts';
 import { sha256, writePack } from '../../host/index.ts';
 import { readDesignFile } from '../designFile.ts';
 import { makeVoice, progress, reportFaults, reportFindings } from '../report.ts';
@@ -21,7 +21,7 @@ export function addMake(program: Command): void {
     .argument('<design>', 'design file')
     .requiredOption('--out <folder>', 'folder for the pack')
     .option('--only <kinds>', 'print, laser; more than one with commas')
-    .option('--paper <paper>', `paper of the printer: ${PAPERS.join(', ')}`, 'A4')
+    .option('--paper <paper>', 'paper of the printer: A4, A3, A2, Letter or Tabloid', 'A4')
     .option('--printer-bars <x,y>', 'what the 150 mm bars of an earlier print measure, across and up')
     .option('--dxf <release>', 'R2000 or R12', 'R2000')
     .option('--force', 'replace files that are not from an earlier pack', false)
@@ -33,22 +33,17 @@ export function addMake(program: Command): void {
 
 async function run(path: string, words: MakeWords) {
   const voice = makeVoice(words.json);
-  const options = readOptions(words);
+  const options = parseMakeOptions(words);
   if (!options.ok) return reportFaults(voice, options.faults);
   const design = readDesignFile(path);
   if (!design.ok) return reportFaults(voice, design.faults);
   progress('Deriving and drawing …');
-  const pack = await make(design.value, { ...options.value, digest: sha256 });
+  const pack = await make(design.value.design, { ...options.value, digest: sha256 });
   if (!pack.ok) return reportFaults(voice, pack.faults);
   const written = writePack(words.out, pack.value.files, { force: words.force });
   if (!written.ok) return reportFaults(voice, written.faults);
   if (voice.json) voice.data(pack.value.manifestText);
   else for (const line of pack.value.summary) voice.say(line);
   if (!voice.json) voice.say(`Written: ${pack.value.files.length} files in ${words.out}`);
-  return reportFindings(voice, pack.value.findings);
-}
-
-function readOptions(words: MakeWords): Checked<Omit<MakeOptions, 'digest'>> {
-  const read = parseMakeOptions(words);
-  return read.ok ? accept(read.value) : read;
+  return reportFindings(voice, [...design.value.findings, ...pack.value.findings]);
 }

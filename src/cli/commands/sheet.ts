@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { PAPERS, sheet } from '../../core/index.ts';
+import { SHEET_PAPERS, sheet } from '../../core/index.ts';
 import { writeWhole } from '../../host/index.ts';
 import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults } from '../report.ts';
@@ -8,7 +8,7 @@ export function addSheet(program: Command): void {
   program
     .command('sheet')
     .description('calibration sheet to lie under or round the instrument when photographing it')
-    .option('--paper <paper>', `one of ${PAPERS.join(', ')}`, 'A3')
+    .option('--paper <paper>', `one of ${SHEET_PAPERS.join(', ')}`, 'A3')
     .requiredOption('--out <file>', 'PDF to write')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'say what was made as JSON', false)
@@ -19,7 +19,7 @@ export function addSheet(program: Command): void {
 
 async function run(options: { paper: string; out: string; force: boolean; json: boolean }) {
   const voice = makeVoice(options.json);
-  const paper = oneOf('--paper', options.paper, PAPERS);
+  const paper = oneOf('--paper', options.paper, SHEET_PAPERS);
   if (!paper.ok) return reportFaults(voice, paper.faults);
   const made = await sheet(paper.value);
   if (!made.ok) return reportFaults(voice, made.faults);

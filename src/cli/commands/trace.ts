@@ -1,7 +1,20 @@
 import { basename } from 'node:path';
 import type { Command } from 'commander';
-import { accept, type Checked, type KnownLength, parseKnownLength, parseSheetBar, refuse, trace, type TraceOutcome } from '../../core/index.ts';
+import {
+  accept,
+  type Checked,
+  type KnownLength,
+  parseKnownLength,
+  parseSheetBar,
+  readHints,
+  refuse,
+  type TraceHints,
+  type TraceOutcome,
+  trace,
+  traceOutcome,
+} from '../../core/index.ts';
 import { openMarkerFinder, readJson, readPicture, writeWhole } from '../../host/index.ts';
+import { oneOf } from '../oneOf.ts';
 import { makeVoice, progress, reportFaults, reportFindings, type Voice } from '../report.ts';
 
 export interface TraceOptions {
@@ -9,6 +22,7 @@ export interface TraceOptions {
   readonly sheetBar?: string;
   readonly known: readonly string[];
   readonly hints?: string;
+  readonly face: string;
   readonly out?: string;
   readonly force: boolean;
   readonly json: boolean;
@@ -21,7 +35,13 @@ export function addTrace(program: Command): void {
     .argument('<photo...>', 'photograph, JPEG or PNG')
     .option('--edge-height <length>', "height of the near plate's edge above the calibration sheet")
     .option('--sheet-bar <x[,y]>', 'what the 150 mm bars of the printed sheet measure, along and across')
-    .option('--known <name=length>', 'a length of the instrument as measured, such as bodyLength=354 or lowerBout=206±0.3', collect, [])
+    .option(
+      '--known <name=length>',
+      'a length of the instrument as measured, such as bodyLength=354 or lowerBout=206±0.3',
+      collect,
+      [],
+    )
+    .option('--face <face>', 'which side is photographed: top or back', 'top')
     .option('--hints <file>', 'places marked by hand')
     .option('--out <file>', 'trace to write')
     .option('--force', 'replace the file if there is one', false)
@@ -52,7 +72,7 @@ async function run(photos: readonly string[], options: TraceOptions) {
 /** The photographs that the words of a command name, traced. */
 export async function traceFiles(
   photos: readonly string[],
-  options: Pick<TraceOptions, 'edgeHeight' | 'sheetBar' | 'known' | 'hints'>,
+  options: Pick<TraceOptions, 'edgeHeight' | 'sheetBar' | 'known' | 'hints' | 'face'>,
 ): Promise<Checked<TraceOutcome>> {
   const known = all(options.known.map(parseKnownLength));
   if (!known.ok) return known;
@@ -66,17 +86,34 @@ export async function traceFiles(
       need: 'one photograph at a time in this version',
       remedy: 'trace each alone and compare the traces',
     });
-  const hints = options.hints === undefined ? accept(undefined) : readJson(options.hints);
+  const face = oneOf('--face', options.face, FACES);
+  if (!face.ok) return face;
+  const hints = options.hints === undefined ? accept(undefined) : readHintsFile(options.hints);
   if (!hints.ok) return hints;
   const path = photos[0] as string;
   progress(`Reading ${path} …`);
   const picture = await readPicture(path);
   if (!picture.ok) return picture;
   progress('Looking for the calibration sheet and the body …');
-  return trace(
-    { name: basename(path), picture: picture.value, known: known.value, hints: hints.value, ...settings.value },
+  const traced = trace(
+    {
+      name: basename(path),
+      picture: picture.value,
+      face: face.value,
+      known: known.value,
+      ...(hints.value && { hints: hints.value }),
+      ...settings.value,
+    },
     await openMarkerFinder(),
   );
+  return traced.ok ? accept(traceOutcome(traced.value)) : traced;
+}
+
+const FACES = ['top', 'back'] as const;
+
+function readHintsFile(path: string): Checked<TraceHints> {
+  const json = readJson(path);
+  return json.ok ? readHints(json.value) : json;
 }
 
 function all(list: readonly Checked<KnownLength>[]): Checked<readonly KnownLength[]> {

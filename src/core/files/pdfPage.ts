@@ -3,6 +3,7 @@ import { arcOf, type Chain, type Segment, segments } from '../curve/index.ts';
 import {
   type DrawnLine,
   letteringStrokes,
+  marginTextWidthMm,
   type Page,
   type PageLine,
   type PageText,
@@ -122,7 +123,10 @@ function curve(segment: Segment<'page'>): string {
 function textRun(text: PageText): string {
   const cos = Math.cos(text.turnRad);
   const sin = Math.sin(text.turnRad);
-  const matrix = [cos, sin, -sin, cos, text.at.x, text.at.y].map(millimetres).join(' ');
+  const back =
+    { start: 0, middle: 0.5, end: 1 }[text.anchor] * marginTextWidthMm(text.text, text.sizeMm, text.bold);
+  const place = [text.at.x - back * cos, text.at.y - back * sin];
+  const matrix = [cos, sin, -sin, cos, ...place].map(millimetres).join(' ');
   const face = text.bold ? 'Bold' : 'Plain';
   const tone = text.tone === 'black' ? 0 : TEXT_GREY;
   return `BT /${face} ${millimetres(text.sizeMm)} Tf ${tone} g ${matrix} Tm <${winAnsiHex(text.text)}> Tj ET\n`;

@@ -1,3 +1,4 @@
+export { familyOfLength } from './familyOfLength.ts';
 export { FAMILIES, type Family } from './family.ts';
 export { type KindScope, kindScope } from './kindScope.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';

@@ -1,0 +1,72 @@
+import { type Instrument, plateRecord } from '../instrument/index.ts';
+import { dependsOn, originText } from '../quantity/index.ts';
+import { chainToDocument, toFile } from './chainDocument.ts';
+
+/** The derived instrument for other programs: every part that exists so far, and the register. Millimetres. */
+export function instrumentDocument(instrument: Instrument) {
+  const { plan, plates, register } = instrument;
+  return {
+    format: 'garland-instrument',
+    version: 1,
+    units: 'mm',
+    name: plan.name,
+    family: plan.family,
+    outline: chainToDocument(plan.outline.chain),
+    purfling: {
+      outer: chainToDocument(plan.purfling.outer.chain),
+      inner: chainToDocument(plan.purfling.inner.chain),
+    },
+    form: {
+      chain: chainToDocument(plan.form.outline),
+      clampHoles: plan.form.clampHoles.map((hole) => ({ ...hole })),
+      pinHoles: plan.form.pins.map((pin) => ({ ...pin })),
+      width: toFile(plan.form.widthMm),
+      length: toFile(plan.form.lengthMm),
+      thickness: plan.form.thicknessMm,
+    },
+    ribOutline: chainToDocument(plan.ribs.outer.chain),
+    innerOutline: chainToDocument(plan.ribs.inner.chain),
+    ribs: ribRecords(instrument),
+    blocks: plan.blocks.parts.map(({ name, acrossMm, alongMm, blank }) => ({
+      name,
+      across: toFile(acrossMm),
+      along: toFile(alongMm),
+      blank: { across: toFile(blank.acrossMm), along: toFile(blank.alongMm), height: toFile(blank.heightMm) },
+    })),
+    plates: { back: roundedPlate(plates.back), top: roundedPlate(plates.top) },
+    register: register.entries.map((entry) => ({
+      name: entry.name,
+      value: entry.value,
+      unit: entry.unit,
+      origin: entry.origin.kind,
+      source: originText(entry.origin),
+      ...(entry.plusMinus !== undefined && { plusMinus: entry.plusMinus }),
+      dependsOn: [...dependsOn(entry)],
+    })),
+  };
+}
+
+function ribRecords({ plan, design }: Instrument) {
+  const neck = design.values.ribHeightNeck?.value;
+  const tail = design.values.ribHeightTail?.value;
+  return [plan.ribs.lowerBout, plan.ribs.cBout, plan.ribs.upperBout].flatMap((rib, i) =>
+    (['bass', 'treble'] as const).map((side) => ({
+      name: `${['lower', 'waist', 'upper'][i]} rib, ${side} side`,
+      length: toFile(rib.lengthMm),
+      heightNeck: neck,
+      heightTail: tail,
+    })),
+  );
+}
+
+function roundedPlate(arch: Instrument['plates']['back']) {
+  const record = plateRecord(arch);
+  const pairs = (list: readonly (readonly [number, number])[]) =>
+    list.map(([a, b]) => [toFile(a), toFile(b)]);
+  return {
+    channelZ: toFile(record.channelZ),
+    archHeight: toFile(record.archHeight),
+    stations: record.stations.map((station) => ({ ...station, profile: pairs(station.profile) })),
+    longArch: pairs(record.longArch),
+  };
+}

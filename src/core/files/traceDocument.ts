@@ -1,0 +1,49 @@
+import * as z from 'zod';
+import { accept, type Checked, refuse } from '../base/index.ts';
+import { kindFaults, schemaFaults } from '../design/index.ts';
+import { chainDocument } from './chainDocument.ts';
+
+const spot = z.tuple([z.number(), z.number()]);
+const side = z.enum(['bass', 'treble']);
+
+/** What a trace holds: the outline as meant and as found, in the body frame, and how far to believe it. */
+export const traceSchema = z
+  .looseObject({
+    format: z.literal('garland-trace'),
+    version: z.literal(1),
+    units: z.literal('mm'),
+    frame: z.literal('body'),
+    name: z.string().describe('what the photograph is called').optional(),
+    face: z.enum(['top', 'back']).optional(),
+    outline: z
+      .array(spot)
+      .min(40, { error: 'forty points or more' })
+      .describe('closed, restored and symmetric'),
+    arcs: z
+      .looseObject({ lowerBout: chainDocument, cBout: chainDocument, upperBout: chainDocument })
+      .describe('the treble half of the outline as tangent arcs')
+      .optional(),
+    asFound: z.looseObject({ bass: z.array(spot), treble: z.array(spot) }).optional(),
+    scale: z
+      .looseObject({ mmPerPixel: z.number(), uncertainty: z.number() })
+      .describe('uncertainty: share, k = 2')
+      .optional(),
+    axis: z.looseObject({}).optional(),
+    wear: z.array(z.looseObject({ side, at: spot, depth: z.number(), extent: z.number() })).optional(),
+    bridged: z.array(z.looseObject({ name: z.string(), side })).optional(),
+    fit: z.looseObject({ rms: z.number(), max: z.number() }).optional(),
+    bodyLength: z.looseObject({ value: z.number(), plusMinus: z.number() }).optional(),
+  })
+  .describe('A trace: an outline restored from a photograph. Body frame, mm.');
+
+export type TraceDocument = z.infer<typeof traceSchema>;
+
+/** The trace in a parsed document. Faults, each with its path: `file.kind`, `file.newer`, `trace.missing`, `trace.wrong`. */
+export function readTrace(json: unknown): Checked<TraceDocument> {
+  const wrongKind = kindFaults(json, 'garland-trace', 1);
+  if (wrongKind.length > 0) return refuse(...wrongKind);
+  const parsed = traceSchema.safeParse(json);
+  if (!parsed.success)
+    return refuse(...schemaFaults(parsed.error, json, 'trace', Object.keys(traceSchema.shape)));
+  return accept(parsed.data);
+}

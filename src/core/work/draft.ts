@@ -1,0 +1,160 @@
+import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
+import { fitHalfOutline, type HalfOutline } from '../curve/index.ts';
+import {
+  type Design,
+  draftDesign,
+  halfOf,
+  type Measurements,
+  readMeasurements,
+  type TracedOutline,
+  type ValueName,
+} from '../design/index.ts';
+import { chainFromDocument, documentText, readTrace, type TraceDocument } from '../files/index.ts';
+import { bodyOutline } from '../instrument/index.ts';
+import { type Family, familyOfLength, outlineHabit } from '../knowledge/index.ts';
+import { measured, type Quantity } from '../quantity/index.ts';
+
+/** A document to draft from, by the name of its file. */
+export interface DraftInput {
+  readonly name: string;
+  readonly json: unknown;
+}
+
+/** A design and what is to be known about it. */
+export interface Drafted {
+  readonly design: Design;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * A design from measurements, from a trace, or from both: what the trace measured stands for the outline, the
+ * measurements for everything else. The outline is solved once, so that sizes that cannot be drafted are refused here.
+ * Faults: `draft.inputs`, those of reading the documents, of drafting and of the outline.
+ */
+export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
+  const sorted = sortInputs(inputs);
+  if (!sorted.ok) return sorted;
+  const { table, trace } = sorted.value;
+  const family = table?.measurements.family ?? (trace && familyOf(trace)) ?? 'violin';
+  const taken = trace && tracedValues(trace, family);
+  if (taken && !taken.ok) return taken;
+  const measurements: Measurements = table?.measurements ?? {
+    family,
+    name: trace?.name?.replace(/\.[^.]+$/, '') ?? 'Traced instrument',
+    values: {},
+  };
+  const drafted = draftDesign(measurements, taken?.value);
+  if (!drafted.ok) return drafted;
+  const solved = halfOf(drafted.value.design);
+  if (!solved.ok) return solved;
+  return accept({
+    design: drafted.value.design,
+    findings: [
+      ...(table?.findings ?? []),
+      ...(table === undefined && trace ? [familyFinding(family, trace)] : []),
+      ...drafted.value.findings,
+      ...solved.value.findings,
+    ],
+  });
+}
+
+/** A design as the text of its file. */
+export function designText(design: Design): string {
+  return documentText(design);
+}
+
+interface Sorted {
+  readonly table?: { readonly measurements: Measurements; readonly findings: readonly Finding[] };
+  readonly trace?: TraceDocument;
+}
+
+function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
+  const kinds = inputs.map(({ json }) => (json as { format?: unknown } | null)?.format);
+  const traces = inputs.filter((_, i) => kinds[i] === 'garland-trace');
+  const tables = inputs.filter((_, i) => kinds[i] === 'garland-measurements');
+  const faults: Fault[] = inputs
+    .filter((_, i) => kinds[i] !== 'garland-trace' && kinds[i] !== 'garland-measurements')
+    .map(({ name }) => wrongInput(name, 'neither a table of measurements nor a trace'));
+  for (const list of [traces, tables])
+    if (list[1]) faults.push(wrongInput(list[1].name, 'a second one of its kind'));
+  const trace = traces[0] && readTrace(traces[0].json);
+  const table = tables[0] && readMeasurements(tables[0].json);
+  if (trace && !trace.ok) faults.push(...trace.faults);
+  if (table && !table.ok) faults.push(...table.faults);
+  if (faults.length > 0) return refuse(...faults);
+  return accept({ ...(trace?.ok && { trace: trace.value }), ...(table?.ok && { table: table.value }) });
+}
+
+function wrongInput(name: string, found: string): Fault {
+  return {
+    code: 'draft.inputs',
+    at: name,
+    found,
+    need: 'one table of measurements, one trace, or one of each',
+    remedy: 'give MEASUREMENTS.json, TRACE.json, or both',
+  };
+}
+
+/** The traced outline and the values that it gives, with their half intervals. */
+function tracedValues(
+  trace: TraceDocument,
+  family: Family,
+): Checked<{ outline: TracedOutline; values: Partial<Record<ValueName, Quantity>> }> {
+  const half = halfOfTrace(trace, family);
+  if (!half.ok) return half;
+  const outline = bodyOutline(half.value);
+  if (!outline.ok) return outline;
+  const plusMinusMm = trace.bodyLength?.plusMinus ?? UNTOLD_MM;
+  const origin = measured(trace.name === undefined ? 'trace' : `trace of ${trace.name}`);
+  const of = (value: number): Quantity => ({ value, unit: 'mm', origin, plusMinus: plusMinusMm });
+  const { bodyLengthMm, lowerBout, waist, upperBout, lowerCorner, upperCorner } = outline.value;
+  return accept({
+    outline: {
+      kind: 'traced',
+      half: half.value,
+      fitRmsMm: trace.fit?.rms ?? 0,
+      fitMaxMm: trace.fit?.max ?? 0,
+      plusMinusMm,
+    },
+    values: {
+      bodyLength: of(bodyLengthMm),
+      lowerBout: of(lowerBout.widthMm),
+      waist: of(waist.widthMm),
+      upperBout: of(upperBout.widthMm),
+      lowerCornerEnd: of(lowerCorner.endWidthMm),
+      upperCornerEnd: of(upperCorner.endWidthMm),
+    },
+  });
+}
+
+/** mm, k = 2. For a trace that does not say how good it is (chosen by us: a careful photograph). */
+const UNTOLD_MM = 0.5;
+
+/** The arcs that a trace holds, or arcs fitted to its outline where it holds points only. */
+function halfOfTrace({ arcs, outline }: TraceDocument, family: Family): Checked<HalfOutline> {
+  if (arcs)
+    return accept({
+      lowerBout: chainFromDocument(arcs.lowerBout),
+      cBout: chainFromDocument(arcs.cBout),
+      upperBout: chainFromDocument(arcs.upperBout),
+    });
+  const points = outline.map(([x, y]) => ({ x: Math.abs(x), y, weight: 1 }));
+  const fitted = fitHalfOutline(points, outlineHabit(family));
+  return fitted.ok ? accept(fitted.value.half) : fitted;
+}
+
+function familyOf({ bodyLength, outline }: TraceDocument): Family {
+  const ys = outline.map(([, y]) => y);
+  return familyOfLength(bodyLength?.value ?? Math.max(...ys) - Math.min(...ys));
+}
+
+function familyFinding(family: Family, trace: TraceDocument): Finding {
+  return {
+    weight: 'remark',
+    code: 'draft.family',
+    at: trace.name ?? 'trace',
+    found: `no table says what instrument it is; by its length it is taken for a ${family}`,
+    need: 'the family, so that the right habits fill what was not measured',
+    remedy: 'give a table of measurements with the family beside the trace, if it is another',
+  };
+}

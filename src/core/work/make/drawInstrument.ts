@@ -1,0 +1,32 @@
+import { accept, type Checked, refuse } from '../../base/index.ts';
+import {
+  archGaugeDrawings,
+  blockDrawings,
+  type Drawing,
+  formDrawings,
+  outlineDrawings,
+} from '../../drawing/index.ts';
+import type { Instrument } from '../../instrument/index.ts';
+
+/** Every piece of an instrument that is drawn so far, in the order a maker needs them. Faults: those of the gauges. */
+export function drawInstrument({ plan, plates, design }: Instrument): Checked<readonly Drawing[]> {
+  const shared = {
+    instrumentName: plan.name,
+    gaugeThicknessMm: design.values.gaugeThickness?.value ?? 0,
+    ...(design.values.stop && { stopMm: design.values.stop.value }),
+  };
+  const sets = [
+    archGaugeDrawings(plates.back, shared),
+    archGaugeDrawings(plates.top, shared),
+    archGaugeDrawings(plates.back, { ...shared, state: 'finished' }),
+    archGaugeDrawings(plates.top, { ...shared, state: 'finished' }),
+  ];
+  const faults = sets.flatMap((set) => (set.ok ? [] : set.faults));
+  if (faults.length > 0) return refuse(...faults);
+  return accept([
+    ...formDrawings(plan),
+    ...outlineDrawings(plan),
+    ...blockDrawings(plan),
+    ...sets.flatMap((set) => (set.ok ? set.value : [])),
+  ]);
+}

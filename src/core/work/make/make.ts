@@ -1,0 +1,151 @@
+import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
+import type { Design } from '../../design/index.ts';
+import { type Drawing, layoutPages, pieceSizeMm } from '../../drawing/index.ts';
+import {
+  documentText,
+  instrumentDocument,
+  type PackManifest,
+  toFile,
+  writeDxf,
+  writePdf,
+  writeSvg,
+} from '../../files/index.ts';
+import { deriveInstrument, type Instrument } from '../../instrument/index.ts';
+import { designText } from '../draft.ts';
+import { drawInstrument } from './drawInstrument.ts';
+import type { MakeOptions } from './makeOptions.ts';
+import { packSummary } from './packSummary.ts';
+
+/** A pack ready to be written: files with their bytes, the manifest last. */
+export interface Pack {
+  readonly files: readonly { readonly path: string; readonly bytes: Uint8Array }[];
+  readonly manifestText: string;
+  /** What was made and its key lengths, for a person. */
+  readonly summary: readonly string[];
+  readonly findings: readonly Finding[];
+}
+
+/** A file of a pack before it is counted and hashed. */
+export interface PackPart {
+  readonly path: string;
+  readonly kind: PackManifest['files'][number]['kind'];
+  readonly parts: readonly string[];
+  readonly bytes: Uint8Array;
+  readonly sizeMm?: readonly [number, number];
+}
+
+/**
+ * Everything that a design lets a maker cut and print: true-size pages, SVG and DXF for a laser, and the documents they
+ * came from. `more` are further files to go along, such as the trace. The same design and options give the same
+ * bytes. Faults: those of deriving, drawing and writing.
+ */
+export async function make(
+  design: Design,
+  options: MakeOptions,
+  more: readonly PackPart[] = [],
+): Promise<Checked<Pack>> {
+  const instrument = deriveInstrument(design);
+  if (!instrument.ok) return instrument;
+  const drawings = drawInstrument(instrument.value);
+  if (!drawings.ok) return drawings;
+  const print = options.kinds.includes('print')
+    ? await printed(drawings.value, design, options)
+    : accept(NONE);
+  const laser = options.kinds.includes('laser') ? cut(drawings.value, options) : accept(NONE);
+  if (!print.ok || !laser.ok)
+    return refuse(...[print, laser].flatMap((part) => (part.ok ? [] : part.faults)));
+  const parts = [...print.value.parts, ...laser.value.parts, ...documents(instrument.value), ...more];
+  const manifestText = documentText(manifest(design, parts, options));
+  return accept({
+    files: [
+      ...parts.map(({ path, bytes }) => ({ path, bytes })),
+      { path: 'manifest.json', bytes: bytesOf(manifestText) },
+    ],
+    manifestText,
+    summary: packSummary(instrument.value, drawings.value, parts.length),
+    findings: [...instrument.value.findings, ...print.value.findings, ...laser.value.findings],
+  });
+}
+
+interface MadeParts {
+  readonly parts: readonly PackPart[];
+  readonly findings: readonly Finding[];
+}
+
+const NONE: MadeParts = { parts: [], findings: [] };
+
+async function printed(
+  drawings: readonly Drawing[],
+  design: Design,
+  { paper, printer }: MakeOptions,
+): Promise<Checked<MadeParts>> {
+  const pieces = drawings.filter((drawing) => drawing.routes.includes('print'));
+  const pages = layoutPages(pieces, { paper, title: design.name, ...(printer && { printer }) });
+  if (!pages.ok) return pages;
+  const first = pages.value.pages[0];
+  return accept({
+    parts: [
+      {
+        path: `print/templates-${paper.toLowerCase()}.pdf`,
+        kind: 'print',
+        parts: pieces.map(({ name }) => name),
+        bytes: await writePdf(pages.value),
+        ...(first && { sizeMm: [first.widthMm, first.heightMm] as const }),
+      },
+    ],
+    findings: pages.value.findings,
+  });
+}
+
+function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadeParts> {
+  const faults: Fault[] = [];
+  const parts = drawings
+    .filter((drawing) => drawing.routes.includes('laser'))
+    .flatMap((drawing): PackPart[] => {
+      const svg = writeSvg(drawing);
+      const drawn = writeDxf(drawing, dxf);
+      if (!svg.ok || !drawn.ok) {
+        faults.push(...[svg, drawn].flatMap((file) => (file.ok ? [] : file.faults)));
+        return [];
+      }
+      const { widthMm, heightMm } = pieceSizeMm(drawing);
+      const shared = { kind: 'laser', parts: [drawing.name], sizeMm: [widthMm, heightMm] } as const;
+      return [
+        { ...shared, path: `laser/${drawing.name}.svg`, bytes: bytesOf(svg.value) },
+        { ...shared, path: `laser/${drawing.name}.dxf`, bytes: bytesOf(drawn.value) },
+      ];
+    });
+  return faults.length > 0 ? refuse(...faults) : accept({ parts, findings: [] });
+}
+
+function documents(instrument: Instrument): readonly PackPart[] {
+  return [
+    { path: 'design.garland.json', kind: 'data', parts: [], bytes: bytesOf(designText(instrument.design)) },
+    {
+      path: 'instrument.json',
+      kind: 'data',
+      parts: [],
+      bytes: bytesOf(documentText(instrumentDocument(instrument))),
+    },
+  ];
+}
+
+function manifest(design: Design, parts: readonly PackPart[], { digest }: MakeOptions): PackManifest {
+  return {
+    format: 'garland-pack',
+    version: 1,
+    design: { name: design.name, sha256: digest(bytesOf(designText(design))) },
+    files: parts.map(({ path, kind, parts: pieces, bytes, sizeMm }) => ({
+      path,
+      kind,
+      parts: [...pieces],
+      sha256: digest(bytes),
+      bytes: bytes.length,
+      ...(sizeMm && { sizeMm: [toFile(sizeMm[0]), toFile(sizeMm[1])] as [number, number] }),
+    })),
+  };
+}
+
+function bytesOf(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
+}

@@ -1,0 +1,69 @@
+import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { isPaperName, PAPERS, type PaperName, type PrinterMeasure } from '../../drawing/index.ts';
+import type { DxfRelease } from '../../files/index.ts';
+import { parseLength } from '../../quantity/index.ts';
+
+/** What kinds of files a pack can hold so far. */
+export type MakeKind = 'print' | 'laser';
+
+export interface MakeOptions {
+  readonly kinds: readonly MakeKind[];
+  readonly paper: PaperName;
+  readonly printer?: PrinterMeasure;
+  readonly dxf: DxfRelease;
+  /** SHA-256 of bytes, in hexadecimal. */
+  readonly digest: (bytes: Uint8Array) => string;
+}
+
+const KINDS: readonly MakeKind[] = ['print', 'laser'];
+const RELEASES: readonly DxfRelease[] = ['R2000', 'R12'];
+const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);
+
+/** Options as typed. Faults, all at once: `make.kind`, `make.paper`, `make.dxf`, `make.bars`. */
+export function parseMakeOptions(words: {
+  readonly only?: string;
+  readonly paper: string;
+  readonly printerBars?: string;
+  readonly dxf: string;
+}): Checked<Omit<MakeOptions, 'digest'>> {
+  const only = words.only === undefined ? KINDS : words.only.split(',').map((kind) => kind.trim());
+  const kinds = only.map((kind) => named('make.kind', '--only', kind, KINDS));
+  const paper = named('make.paper', '--paper', words.paper, PAPER_NAMES);
+  const dxf = named('make.dxf', '--dxf', words.dxf, RELEASES);
+  const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
+  if (!paper.ok || !dxf.ok || !printer.ok || kinds.some((kind) => !kind.ok))
+    return refuse(...[...kinds, paper, dxf, printer].flatMap((one) => (one.ok ? [] : one.faults)));
+  return accept({
+    kinds: KINDS.filter((kind) => kinds.some((one) => one.ok && one.value === kind)),
+    paper: paper.value,
+    dxf: dxf.value,
+    ...(printer.value && { printer: printer.value }),
+  });
+}
+
+function printerBars(text: string): Checked<PrinterMeasure> {
+  const parts = text.split(/[;x]|,\s*(?=\d{2,})/);
+  const [across, up] = parts.map((part) => parseLength(part));
+  if (parts.length !== 2 || !across?.ok || !up?.ok)
+    return refuse({
+      code: 'make.bars',
+      at: '--printer-bars',
+      found: `"${text}"`,
+      need: 'two lengths with a comma, such as 149.6,150.1',
+      remedy: 'measure both 150 mm bars of a printed page: across, then up',
+    });
+  return accept({ xMeasuredMm: across.value.mm, yMeasuredMm: up.value.mm });
+}
+
+function named<T extends string>(code: string, at: string, given: string, allowed: readonly T[]): Checked<T> {
+  const found = allowed.find((name) => name.toLowerCase() === given.toLowerCase());
+  if (found !== undefined) return accept(found);
+  const fault: Fault = {
+    code,
+    at,
+    found: `"${given}"`,
+    need: `one of ${allowed.join(', ')}`,
+    remedy: 'choose one of them',
+  };
+  return refuse(fault);
+}

@@ -1,0 +1,106 @@
+import type { Finding } from '../../base/index.ts';
+import { outlineChain, sampleChain } from '../../curve/index.ts';
+import {
+  chainToDocument,
+  documentText,
+  pointsToDocument,
+  type TraceDocument,
+  toFile,
+} from '../../files/index.ts';
+import type { Traced } from './trace.ts';
+
+/** A trace as a document, and in a few lines. */
+export interface TraceOutcome {
+  readonly document: TraceDocument;
+  readonly text: string;
+  readonly summary: readonly string[];
+  readonly findings: readonly Finding[];
+}
+
+/** mm. Chords of the outline's points leave the arcs by no more than this. */
+const CHORD_MM = 0.01;
+
+/** The document, text and summary of a trace. */
+export function traceOutcome(traced: Traced): TraceOutcome {
+  const document = traceDocument(traced);
+  return {
+    document,
+    text: documentText(document),
+    summary: traceSummary(traced),
+    findings: traced.findings,
+  };
+}
+
+function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm }: Traced): TraceDocument {
+  const { half, axis, asFound, wear, bodyLengthMm } = restored;
+  return {
+    format: 'garland-trace',
+    version: 1,
+    units: 'mm',
+    frame: 'body',
+    name: request.name,
+    face: request.face,
+    bodyLength: { value: toFile(bodyLengthMm), plusMinus: toFile(lengthPlusMinusMm) },
+    measures: restored.measures.map(({ name, mm }) => ({ name, value: toFile(mm) })),
+    scale: { mmPerPixel: seen.mmPerPixel * correction.along, uncertainty: lengthPlusMinusMm / bodyLengthMm },
+    axis: {
+      through: [toFile(axis.through.x), toFile(axis.through.y)],
+      headingDeg: degrees(axis.headingRad),
+      plusMinus: { across: toFile(axis.plusMinus.acrossMm), headingDeg: degrees(axis.plusMinus.headingRad) },
+      frame: 'scene',
+    },
+    fit: { rms: toFile(restored.fitRmsMm), max: toFile(restored.fitMaxMm) },
+    wear: wear.map(({ side, at, depthMm, extentMm }) => ({
+      side,
+      at: [toFile(at.x), toFile(at.y)] as [number, number],
+      depth: toFile(depthMm),
+      extent: toFile(extentMm),
+    })),
+    lean: toFile(restored.leanMaxMm),
+    bridged: seen.trace.unseen
+      .filter((stretch) => stretch.state === 'bridged')
+      .map(({ name, side }) => ({ name, side })),
+    arcs: {
+      lowerBout: chainToDocument(half.lowerBout),
+      cBout: chainToDocument(half.cBout),
+      upperBout: chainToDocument(half.upperBout),
+    },
+    outline: pointsToDocument(sampleChain(outlineChain(half), CHORD_MM)),
+    asFound: { bass: pointsToDocument(asFound.bass), treble: pointsToDocument(asFound.treble) },
+  };
+}
+
+function traceSummary({ seen, restored, lengthPlusMinusMm, request }: Traced): string[] {
+  const { wear } = restored;
+  const bridged = [
+    ...new Set(seen.trace.unseen.filter((one) => one.state === 'bridged').map((one) => one.name)),
+  ];
+  const arcs = [restored.half.lowerBout, restored.half.cBout, restored.half.upperBout];
+  const count = arcs.reduce((sum, chain) => sum + chain.vertices.length - 1, 0);
+  return [
+    `${request.name}: body ${mm(restored.bodyLengthMm)} ± ${lengthPlusMinusMm.toFixed(1)} long, as meant`,
+    ...restored.measures
+      .filter(({ name }) => name !== 'bodyLength')
+      .map(({ name, mm: value }) => `  ${WORDS[name] ?? name} ${mm(value)} as found`),
+    `  ${count} arcs a half, ${restored.fitRmsMm.toFixed(2)} mm rms from the edge`,
+    ...wear.map(
+      ({ side, at, depthMm, extentMm }) =>
+        `  restored: ${side} side at ${at.y.toFixed(0)} mm from the lower end, ${depthMm.toFixed(1)} mm deep over ${extentMm.toFixed(0)} mm`,
+    ),
+    ...(bridged.length > 0 ? [`  bridged: ${bridged.join('; ')}`] : []),
+  ];
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  lowerBout: 'lower bout',
+  waist: 'waist',
+  upperBout: 'upper bout',
+};
+
+function mm(value: number): string {
+  return `${value.toFixed(1)} mm`;
+}
+
+function degrees(rad: number): number {
+  return (rad * 180) / Math.PI;
+}
