@@ -7,5 +7,6 @@ export { halfOf } from './halfOf.ts';
 export { type Measurements, measurementsSchema, readMeasurements } from './measurements.ts';
 export { nearestName } from './nearestName.ts';
 export { readDesign } from './readDesign.ts';
+export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';
 export { NEEDED_VALUES, VALUE_NAMES, VALUES, type ValueName } from './values.ts';
