@@ -5,6 +5,7 @@ import {
   type CameraView,
   cameraView,
   type MarkerFinder,
+  type NamedStretch,
   type NearEdge,
   nearPlateEdge,
   projection,
@@ -84,7 +85,7 @@ function throughSheet(
   if (!trace.ok) return trace;
   const near = nearPlateEdge(rectified.picture, trace.value.edge, overlook(rectified, view), 1 / mmPerPixel);
   return accept({
-    trace: { ...trace.value, edge: near.edge },
+    trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
     view,
     rectified,
     sheet: reading.sheet,
@@ -96,6 +97,16 @@ function throughSheet(
       ...untoldFindings(near),
     ],
   });
+}
+
+/** Stretches in which some place is still not seen after the plates were told apart. */
+function stillUnseen(unseen: readonly NamedStretch[], { edge }: NearEdge): readonly NamedStretch[] {
+  return unseen.filter(({ side, fromAlong, toAlong }) =>
+    edge.some(
+      (place) =>
+        place.side === side && place.along >= fromAlong && place.along <= toAlong && place.state !== 'seen',
+    ),
+  );
 }
 
 /**

@@ -60,8 +60,22 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
     correction: correction.value,
     restored: second.value,
     lengthPlusMinusMm: lengthPlusMinus(view, second.value),
-    findings: [...seen.value.findings, ...correction.value.findings],
+    findings: [
+      ...seen.value.findings.filter(
+        ({ code }) => code !== HEIGHT_UNSURE || !isCorrected(first.value, request),
+      ),
+      ...correction.value.findings,
+    ],
   });
+}
+
+/** What a square-on photograph leaves open, and two calliper lengths settle. */
+const HEIGHT_UNSURE = 'camera.heightUnsure';
+
+/** Whether a length along and one across were both known and measured. */
+function isCorrected({ measures }: RestoredOutline, { known }: TraceRequest): boolean {
+  const used = known.filter(({ name }) => measures.some((measure) => measure.name === name));
+  return used.some(({ name }) => name === 'bodyLength') && used.some(({ name }) => name !== 'bodyLength');
 }
 
 function restored(seen: SeenBody, view: View, face: 'top' | 'back'): Checked<RestoredOutline> {
