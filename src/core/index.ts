@@ -13,7 +13,7 @@ export {
   seededRandom,
 } from './base/index.ts';
 export { type Design, type Family, readDesign } from './design/index.ts';
-export { readHints } from './files/index.ts';
+export { type PackFile, readHints } from './files/index.ts';
 export type { Instrument } from './instrument/index.ts';
 export {
   blackBoxesOfMarker,
@@ -42,7 +42,6 @@ export {
   type MakeOptions,
   make,
   type Pack,
-  type PackPart,
   parseKnownLength,
   parseMakeOptions,
   parseSheetBar,

@@ -7,7 +7,7 @@ import {
   draft,
   type Finding,
   make,
-  type PackPart,
+  type PackFile,
   parseMakeOptions,
   refuse,
   sheet,
@@ -78,7 +78,7 @@ function tell(voice: Voice, summary: readonly string[], folder: string): void {
 }
 
 interface JobParts {
-  readonly parts: readonly PackPart[];
+  readonly parts: readonly PackFile[];
   readonly findings: readonly Finding[];
   readonly summary: readonly string[];
   readonly trace?: unknown;

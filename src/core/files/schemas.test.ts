@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import * as z from 'zod';
 import { hintsSchema } from './hintsDocument.ts';
-import { packSchema } from './packManifest.ts';
+import { packSchema } from './packDocument.ts';
 import { traceSchema } from './traceDocument.ts';
 
 const schemas = { hints: hintsSchema, pack: packSchema, trace: traceSchema };

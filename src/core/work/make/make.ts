@@ -4,8 +4,9 @@ import { type Drawing, layoutPages, pieceSizeMm } from '../../drawing/index.ts';
 import {
   documentText,
   instrumentDocument,
-  type PackManifest,
-  toFile,
+  type PackFile,
+  packManifest,
+  preflight,
   writeDxf,
   writePdf,
   writeSvg,
@@ -25,15 +26,6 @@ export interface Pack {
   readonly findings: readonly Finding[];
 }
 
-/** A file of a pack before it is counted and hashed. */
-export interface PackPart {
-  readonly path: string;
-  readonly kind: PackManifest['files'][number]['kind'];
-  readonly parts: readonly string[];
-  readonly bytes: Uint8Array;
-  readonly sizeMm?: readonly [number, number];
-}
-
 /**
  * Everything that a design lets a maker cut and print: true-size pages, SVG and DXF for a laser, and the documents they
  * came from. `more` are further files to go along, such as the trace. The same design and options give the same
@@ -42,12 +34,13 @@ export interface PackPart {
 export async function make(
   design: Design,
   options: MakeOptions,
-  more: readonly PackPart[] = [],
+  more: readonly PackFile[] = [],
 ): Promise<Checked<Pack>> {
   const instrument = deriveInstrument(design);
   if (!instrument.ok) return instrument;
   const drawings = drawInstrument(instrument.value);
   if (!drawings.ok) return drawings;
+  const flaws = drawings.value.flatMap(preflight);
   const print = options.kinds.includes('print')
     ? await printed(drawings.value, design, options)
     : accept(NONE);
@@ -55,20 +48,22 @@ export async function make(
   if (!print.ok || !laser.ok)
     return refuse(...[print, laser].flatMap((part) => (part.ok ? [] : part.faults)));
   const parts = [...print.value.parts, ...laser.value.parts, ...documents(instrument.value), ...more];
-  const manifestText = documentText(manifest(design, parts, options));
+  const named = { name: design.name, sha256: options.digest(bytesOf(designText(design))) };
+  const manifest = packManifest(named, parts, options.digest);
+  if (!manifest.ok) return manifest;
   return accept({
     files: [
       ...parts.map(({ path, bytes }) => ({ path, bytes })),
-      { path: 'manifest.json', bytes: bytesOf(manifestText) },
+      { path: 'manifest.json', bytes: bytesOf(manifest.value) },
     ],
-    manifestText,
+    manifestText: manifest.value,
     summary: packSummary(instrument.value, drawings.value, parts.length),
-    findings: [...instrument.value.findings, ...print.value.findings, ...laser.value.findings],
+    findings: [...instrument.value.findings, ...flaws, ...print.value.findings, ...laser.value.findings],
   });
 }
 
 interface MadeParts {
-  readonly parts: readonly PackPart[];
+  readonly parts: readonly PackFile[];
   readonly findings: readonly Finding[];
 }
 
@@ -101,7 +96,7 @@ function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadePa
   const faults: Fault[] = [];
   const parts = drawings
     .filter((drawing) => drawing.routes.includes('laser'))
-    .flatMap((drawing): PackPart[] => {
+    .flatMap((drawing): PackFile[] => {
       const svg = writeSvg(drawing);
       const drawn = writeDxf(drawing, dxf);
       if (!svg.ok || !drawn.ok) {
@@ -118,7 +113,7 @@ function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadePa
   return faults.length > 0 ? refuse(...faults) : accept({ parts, findings: [] });
 }
 
-function documents(instrument: Instrument): readonly PackPart[] {
+function documents(instrument: Instrument): readonly PackFile[] {
   return [
     { path: 'design.garland.json', kind: 'data', parts: [], bytes: bytesOf(designText(instrument.design)) },
     {
@@ -128,22 +123,6 @@ function documents(instrument: Instrument): readonly PackPart[] {
       bytes: bytesOf(documentText(instrumentDocument(instrument))),
     },
   ];
-}
-
-function manifest(design: Design, parts: readonly PackPart[], { digest }: MakeOptions): PackManifest {
-  return {
-    format: 'garland-pack',
-    version: 1,
-    design: { name: design.name, sha256: digest(bytesOf(designText(design))) },
-    files: parts.map(({ path, kind, parts: pieces, bytes, sizeMm }) => ({
-      path,
-      kind,
-      parts: [...pieces],
-      sha256: digest(bytes),
-      bytes: bytes.length,
-      ...(sizeMm && { sizeMm: [toFile(sizeMm[0]), toFile(sizeMm[1])] as [number, number] }),
-    })),
-  };
 }
 
 function bytesOf(text: string): Uint8Array {
