@@ -108,6 +108,23 @@ test('the finished edge has its crest where it was asked for, as high as the edg
   expect(points.at(-1)?.y).toBeCloseTo(4 - 1.4, 4);
 });
 
+test('all along its lowest line the channel is level on both sides', () => {
+  for (const { x, y, headingRad } of top.channel.line.points.slice(1, -1)) {
+    for (const away of [-0.01, 0.01]) {
+      const at = { x: x - away * Math.sin(headingRad), y: y + away * Math.cos(headingRad) };
+      const rise = plateHeight(top, at.x, at.y, 'finished') - top.channelZMm;
+      expect(rise).toBeGreaterThan(-1e-6);
+      expect(rise).toBeLessThan(0.01 ** 2 * 0.2);
+    }
+  }
+});
+
+test('half way from channel to crest the scoop has risen by a quarter of its depth', () => {
+  const middle = 7 - (7 - 1.4) / 2;
+  expect(plateHeight(top, 0, middle, 'finished')).toBeCloseTo(3 + 1 / 4, 4);
+  expect(plateHeight(top, 0, 355 - middle, 'finished')).toBeCloseTo(3 + 1 / 4, 4);
+});
+
 test('finishing the edge only takes wood away, and nowhere is the plate higher than its arch or hollow below its channel', () => {
   fc.assert(
     fc.property(across, along, (x, y) => {
