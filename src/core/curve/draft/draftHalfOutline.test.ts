@@ -166,6 +166,14 @@ test.each<[string, Partial<OutlineTargets>, RegExp]>([
   expect(refusal({ ...USUAL, ...change }).join('\n')).toMatch(expected);
 });
 
+test('widths that alone would bend the outline out of habit are refused, heights that ask for it are drawn with a caution', () => {
+  const bent = { ...USUAL, lowerBoutMm: 184.6, upperBoutMm: 177.5, waistMm: 138.4 };
+  expect(refusal(bent)).toEqual(['draft.strained waist']);
+  const high = drafted({ ...USUAL, upperCornerStationMm: 243, upperBoutStationMm: 280 });
+  expect(high.strain).toBeGreaterThan(5);
+  expect(high.findings.map(({ weight, code }) => `${weight} ${code}`)).toContain('caution draft.strained');
+});
+
 test('the same sizes give the same bytes', () => {
   expect(JSON.stringify(drafted({ ...USUAL, waistMm: 108 }))).toBe(
     JSON.stringify(drafted({ ...USUAL, waistMm: 108 })),
