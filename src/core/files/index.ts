@@ -1,7 +1,13 @@
 export { canonicalJson, type Json } from './canonicalJson.ts';
+export { chainFromDocument, chainToDocument, pointsToDocument, toFile } from './chainDocument.ts';
+export { documentText } from './documentText.ts';
+export { hintsSchema, readHints } from './hintsDocument.ts';
+export { instrumentDocument } from './instrumentDocument.ts';
+export { packSchema } from './packDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';
 export { preflight } from './preflight.ts';
 export { svgPath } from './svgPath.ts';
+export { readTrace, type TraceDocument, traceSchema } from './traceDocument.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { escapeXml, writeSvg } from './writeSvg.ts';
