@@ -186,6 +186,22 @@ test.each(sets)(
   },
 );
 
+test.each(sets)('$plate, $state: no lettering runs into another', ({ drawings }) => {
+  for (const drawing of drawings) {
+    const boxes = drawing.lettering.map((lettering) =>
+      letteringStrokes(lettering).map((stroke) => boundsOf(stroke)),
+    );
+    boxes.forEach((ours, index) => {
+      for (const theirs of boxes.slice(index + 1))
+        for (const a of ours)
+          for (const b of theirs) {
+            const apart = a.max.x < b.min.x || b.max.x < a.min.x || a.max.y < b.min.y || b.max.y < a.min.y;
+            expect(apart).toBe(true);
+          }
+    });
+  }
+});
+
 test('each gauge is lettered with plate, place and instrument, and says which side looks where', () => {
   for (const { plate, drawings } of sets)
     for (const drawing of drawings) {

@@ -23,6 +23,9 @@ const TITLE_MM = 4;
 const TEXT_MM = 2.8;
 const SMALL_MM = 2.2;
 
+/** mm. On the long gauge of a shorter body the names of the stations are written smaller, to keep clear of each other. */
+const FULL_SIZE_MM = 355;
+
 /** mm from a mark to its name. */
 const NEAR_MM = 1;
 
@@ -106,15 +109,24 @@ function alongNames(
 ): readonly Lettering[] {
   const box = boundsOf(body);
   const y = box.max.y - GAP_MM - TITLE_MM;
-  const places = arch.stations.map(({ name, yMm }) => ({ text: stationText(name), yMm }));
+  const places: { text: string; yMm: number; before: boolean }[] = arch.stations.map(({ name, yMm }) => ({
+    text: stationText(name),
+    yMm,
+    // The bridge stands close after the lower corners, so their name goes before their mark.
+    before: name === 'lowerCorner',
+  }));
   const bridgeMm = bridgePlace(arch, stopMm);
-  if (bridgeMm !== undefined) places.push({ text: 'bridge', yMm: bridgeMm });
+  if (bridgeMm !== undefined) places.push({ text: 'bridge', yMm: bridgeMm, before: false });
+  const heightMm = SMALL_MM * Math.min(1, Math.sqrt(arch.bodyLengthMm / FULL_SIZE_MM));
   return [
     { text: 'LOWER END', at: { x: box.min.x + GAP_MM, y }, heightMm: TITLE_MM, turnRad: 0, anchor: 'start' },
     { text: 'NECK END', at: { x: box.max.x - GAP_MM, y }, heightMm: TITLE_MM, turnRad: 0, anchor: 'end' },
-    ...places.map(({ text, yMm }): Lettering => {
-      const at = { x: yMm + NEAR_MM, y: arch.channelZMm + longArchHeight(arch.longArch, yMm) + 3 * NEAR_MM };
-      return { text, at, heightMm: SMALL_MM, turnRad: 0, anchor: 'start' };
+    ...places.map(({ text, yMm, before }): Lettering => {
+      const at = {
+        x: before ? yMm - NEAR_MM : yMm + NEAR_MM,
+        y: arch.channelZMm + longArchHeight(arch.longArch, yMm) + 3 * NEAR_MM,
+      };
+      return { text, at, heightMm, turnRad: 0, anchor: before ? 'end' : 'start' };
     }),
   ];
 }
