@@ -84,11 +84,11 @@ function mapCell(
   const small = (pen: PageLine['pen'], chains: readonly PageLine['chain'][]): PageLine[] =>
     chains.map((chain) => ({ pen, chain: placeChain<'page', 'page'>(chain, placement) }));
   const numbers = windows.map((window, index): PageText => {
-    const middleX = placement.shift[0] + ((window.min.x + window.max.x) / 2) * scale;
-    const middleY = placement.shift[1] + ((window.min.y + window.max.y) / 2) * scale;
+    const x = placement.shift[0] + window.min.x * scale + 1;
+    const y = placement.shift[1] + window.max.y * scale - 3;
     const tile = group.pages[index]?.tile;
-    const text = tile === undefined ? `${firstPage + index}` : `${tile} · ${firstPage + index}`;
-    return { ...smallText(text, middleX, middleY - 0.9), anchor: 'middle', tone: 'black' };
+    const page = `p. ${firstPage + index}`;
+    return smallText(tile === undefined ? page : `${tile} · ${page}`, x, y);
   });
   const tiled = group.pages.length > 1;
   const label: PageText = smallText(

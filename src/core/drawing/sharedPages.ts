@@ -10,7 +10,6 @@ const GAP_MM = 8;
 const CAPTION_MM = 5.5;
 const CAPTION_DROP_MM = 3.6;
 const CAPTION_SIZE_MM = 2.5;
-const SHOWN_TITLES = 3;
 
 /**
  * The pieces that fit one page, several to a page, on the paper laid as needs fewest pages; and the pieces that
@@ -116,6 +115,5 @@ function titleOf(pieces: readonly Piece[]): string {
   const [only] = pieces;
   if (pieces.length === 1 && only !== undefined) return only.drawing.title;
   const numbers = pieces.map((piece) => piece.number);
-  if (pieces.length <= SHOWN_TITLES) return pieces.map((piece) => piece.drawing.title).join(', ');
-  return `Pieces ${numbers.join(', ')}`;
+  return `Pieces ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
 }
