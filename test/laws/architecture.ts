@@ -7,7 +7,7 @@ export interface SourceFile {
 
 const LONGEST_FILE = 350;
 const IMPURE =
-  /\b(Date\.now|new Date|Math\.random|console\.|process\.|document\.|window\.|fetch\(|performance\.|setTimeout|globalThis)/;
+  /\b(Date\.now|new Date|Math\.random|console\.|process\.|navigator\.|fetch\(|performance\.|setTimeout|globalThis)/;
 const BARE_TOLERANCE = /(?<![\w.])\d(?:\.\d+)?e-\d+/i;
 
 export function architectureFaults(files: readonly SourceFile[], table: string): string[] {

@@ -25,6 +25,9 @@ const COUNTS = 0.3;
 const FINE = 2;
 const STEP = 4;
 const SIGMA_MM = 0.06;
+/** mm on either side of a step that are compared, and the share of the step that must be left over them. */
+const STAYS_MM = 0.7;
+const STAYS_SHARE = 0.45;
 
 /**
  * Where the camera looks down on the ribs (an edge that faces the point under the camera), the silhouette is the far
@@ -76,7 +79,8 @@ function colourSteps(picture: Picture, place: EdgePoint, gapPx: number, pxPerMm:
   const found: number[] = [];
   for (let i = STEP + 1; i < count - STEP - 1; i++) {
     if (size[i] < least || size[i] < size[i - 1] || size[i] <= size[i + 1]) continue;
-    if (!isPeak(size, i)) continue;
+    if (!isPeak(size, i) || !staysChanged(profile, i, size[i], Math.round(STAYS_MM * pxPerMm * FINE)))
+      continue;
     const bend = size[i - 1] - 2 * size[i] + size[i + 1];
     const top = bend < 0 ? (size[i - 1] - size[i + 1]) / (2 * bend) : 0;
     found.push((i + top - (count - 1) / 2) / FINE);
@@ -89,6 +93,20 @@ function isPeak(size: Float64Array, at: number): boolean {
   for (let i = Math.max(0, at - STEP); i <= Math.min(size.length - 1, at + STEP); i++)
     if (size[i] > size[at]) return false;
   return true;
+}
+
+/** Whether the colour outside a step stays unlike the colour inside it; beyond a thin dark line it does not. */
+function staysChanged(profile: Float64Array, at: number, size: number, width: number): boolean {
+  const mean = (from: number, to: number, colour: number): number => {
+    let sum = 0;
+    const [low, high] = [Math.max(0, from), Math.min(profile.length / 3 - 1, to)];
+    for (let i = low; i <= high; i++) sum += profile[3 * i + colour];
+    return sum / Math.max(1, high - low + 1);
+  };
+  const change = [0, 1, 2].map(
+    (colour) => mean(at + STEP, at + STEP + width, colour) - mean(at - STEP - width, at - STEP, colour),
+  );
+  return Math.hypot(...change) > STAYS_SHARE * size;
 }
 
 function colourProfile(picture: Picture, place: EdgePoint, count: number, alongPx: number): Float64Array {

@@ -8,6 +8,8 @@ import { type MirrorAxis, mirrorAxis } from './mirrorAxis.ts';
 export interface RestoredOutline {
   readonly half: HalfOutline;
   readonly bodyLengthMm: number;
+  /** Where the lower end lies along the axis, from its `through`. */
+  readonly lowerEndMm: number;
   readonly axis: MirrorAxis<'scene'>;
   /** The two halves merged, on the side of x ≥ 0. */
   readonly meant: readonly MeantSpot[];
@@ -67,6 +69,7 @@ export function restoreOutline(
   return accept({
     half,
     bodyLengthMm,
+    lowerEndMm,
     axis: axis.value,
     meant: merged.meant.map((spot) => ({ ...spot, y: spot.y - lowerEndMm })),
     wear: merged.wear.map((stretch) => wearOnBody(stretch, lowerEndMm, face)),
