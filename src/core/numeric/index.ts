@@ -8,9 +8,11 @@ export {
   solveDefinite,
   zeroMatrix,
 } from './denseSolve.ts';
+export { medianOf } from './median.ts';
 export {
   type LinearRow,
   type ProgramOutcome,
   type QuadraticProgram,
   solveQuadraticProgram,
 } from './quadraticProgram.ts';
+export { solveSquare } from './solveSquare.ts';

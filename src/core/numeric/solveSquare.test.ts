@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { seededRandom } from '../base/index.ts';
+import { solveSquare } from './solveSquare.ts';
+
+test('an indefinite system with a zero on its diagonal is solved', () => {
+  const found = solveSquare([Float64Array.of(0, 2), Float64Array.of(4, 1)], Float64Array.of(6, 11));
+  expect([...(found ?? [])]).toEqual([2, 3]);
+});
+
+test('put back into its system, the solution gives the right side', () => {
+  const random = seededRandom(7);
+  const matrix = Array.from({ length: 30 }, () => Float64Array.from({ length: 30 }, () => random() - 0.5));
+  const right = Float64Array.from({ length: 30 }, () => random());
+  const found = solveSquare(matrix, right) ?? new Float64Array(30);
+  matrix.forEach((row, index) => {
+    const sum = row.reduce((total, value, column) => total + value * (found[column] ?? 0), 0);
+    expect(sum).toBeCloseTo(right[index] ?? 0, 9);
+  });
+});
+
+test('a system without a solution has none', () => {
+  expect(solveSquare([Float64Array.of(1, 2), Float64Array.of(2, 4)], Float64Array.of(1, 3))).toBeUndefined();
+});
