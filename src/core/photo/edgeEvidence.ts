@@ -1,0 +1,161 @@
+import { type EdgeMap, valueAt } from './edgeMap.ts';
+import { percentile } from './poseSearch.ts';
+
+/** Places on every normal where an edge is looked for, from `−reach` (inside) to `+reach` (outside). */
+export const SAMPLES = 41;
+
+/** Places and unit outward normals in photo px: [x, y, nx, ny] each. */
+export type PhotoPlaces = Float64Array;
+
+/** What was seen along the normals of `count` places. */
+export interface Evidence {
+  readonly count: number;
+  /** Edge strength 0 to 1, SAMPLES a place. */
+  readonly strength: Float32Array;
+  /** 1 where the place lies in the picture and is not masked. */
+  readonly visible: Uint8Array;
+}
+
+export interface EvidenceInput {
+  readonly map: EdgeMap;
+  readonly posterior: Float32Array;
+  readonly masked?: Uint8Array | undefined;
+  readonly reachPx: number;
+  readonly pxPerMm: number;
+  /** How far a line is believed although the colours on its two sides are alike, 0 to 1. */
+  readonly lineBelief: number;
+}
+
+/** mm. Width of the strips on both sides of a line whose colours are compared. */
+const STRIP_MM = 3;
+
+export function emptyEvidence(count: number): Evidence {
+  return { count, strength: new Float32Array(count * SAMPLES), visible: new Uint8Array(count) };
+}
+
+/**
+ * Fills `evidence` with edge strengths along the normals of `places`. Method: |gradient along the normal| against
+ * the 75th percentile of all such values here (so bright and dark grounds work alike), times the fall of the
+ * body's colour odds from inside to outside.
+ */
+export function gatherEvidence(places: PhotoPlaces, input: EvidenceInput, evidence: Evidence): void {
+  const { strength, visible, count } = evidence;
+  gatherGradients(places, input, evidence);
+  const reference = 0.7 * percentile(everyThird(strength), 0.75) + 0.15;
+  const step = (2 * input.reachPx) / (SAMPLES - 1);
+  const strip = Math.max(2, Math.ceil((STRIP_MM * input.pxPerMm) / step));
+  const sums = new Float64Array(SAMPLES + 2 * strip + 1);
+  for (let i = 0; i < count; i++) {
+    if (!visible[i]) continue;
+    sumColours(places, i, input, step, strip, sums);
+    for (let j = 0; j < SAMPLES; j++) {
+      const at = j + strip;
+      const inside = ((sums[at] as number) - (sums[at - strip] as number)) / strip;
+      const outside = ((sums[at + strip + 1] as number) - (sums[at + 1] as number)) / strip;
+      const fall = Math.min(1, Math.max(0, inside - outside));
+      const g = strength[i * SAMPLES + j] as number;
+      strength[i * SAMPLES + j] = (g / (g + reference)) * (input.lineBelief + (1 - input.lineBelief) * fall);
+    }
+  }
+}
+
+function gatherGradients(places: PhotoPlaces, input: EvidenceInput, evidence: Evidence): void {
+  const { map, masked, reachPx } = input;
+  const { widthPx, heightPx } = map;
+  const step = (2 * reachPx) / (SAMPLES - 1);
+  for (let i = 0; i < evidence.count; i++) {
+    const x0 = places[4 * i] as number;
+    const y0 = places[4 * i + 1] as number;
+    const nx = places[4 * i + 2] as number;
+    const ny = places[4 * i + 3] as number;
+    const inPicture = x0 >= 1 && y0 >= 1 && x0 <= widthPx - 2 && y0 <= heightPx - 2;
+    const hidden =
+      inPicture && masked !== undefined && masked[Math.round(y0) * widthPx + Math.round(x0)] === 1;
+    evidence.visible[i] = inPicture && !hidden ? 1 : 0;
+    for (let j = 0; j < SAMPLES; j++) {
+      const t = j * step - reachPx;
+      const x = x0 + t * nx;
+      const y = y0 + t * ny;
+      const outside = !(x >= 0 && y >= 0 && x <= widthPx - 1 && y <= heightPx - 1);
+      evidence.strength[i * SAMPLES + j] =
+        outside || !evidence.visible[i]
+          ? 0
+          : Math.abs(
+              nx * valueAt(map.gx, widthPx, heightPx, x, y) + ny * valueAt(map.gy, widthPx, heightPx, x, y),
+            );
+    }
+  }
+}
+
+/** Running sums of the body's colour odds along one normal, from `strip` samples inside to `strip` outside. */
+function sumColours(
+  places: PhotoPlaces,
+  i: number,
+  input: EvidenceInput,
+  step: number,
+  strip: number,
+  sums: Float64Array,
+): void {
+  const { widthPx, heightPx } = input.map;
+  const x0 = places[4 * i] as number;
+  const y0 = places[4 * i + 1] as number;
+  const nx = places[4 * i + 2] as number;
+  const ny = places[4 * i + 3] as number;
+  const total = SAMPLES + 2 * strip;
+  for (let k = 0; k < total; k++) {
+    const t = (k - strip) * step - input.reachPx;
+    const x = Math.min(widthPx - 1, Math.max(0, x0 + t * nx));
+    const y = Math.min(heightPx - 1, Math.max(0, y0 + t * ny));
+    sums[k + 1] = (sums[k] as number) + valueAt(input.posterior, widthPx, heightPx, x, y);
+  }
+}
+
+function everyThird(values: Float32Array): Float32Array {
+  const out = new Float32Array(Math.floor(values.length / 3));
+  for (let i = 0; i < out.length; i++) out[i] = values[3 * i] as number;
+  return out;
+}
+
+const JUMP_COST = 0.02;
+const JUMP_CAP = 36;
+const AWAY_COST = 0.25;
+
+/**
+ * The most coherent edge along a run of places, as sample indices into `chosen` from `from` to `to` (excluded).
+ * Method: dynamic programming over offsets, cost −strength + ¼ (offset / reach)² + jumps, capped so that a true
+ * step (a corner, a chin rest) costs no more than a few samples.
+ */
+export function chooseEdge(evidence: Evidence, from: number, to: number, chosen: Int16Array): void {
+  const run = to - from;
+  const back = new Uint8Array(run * SAMPLES);
+  let cost = new Float64Array(SAMPLES);
+  let next = new Float64Array(SAMPLES);
+  const half = (SAMPLES - 1) / 2;
+  for (let row = 0; row < run; row++) {
+    const base = (from + row) * SAMPLES;
+    for (let j = 0; j < SAMPLES; j++) {
+      const away = (j - half) / half;
+      const own = AWAY_COST * away * away - (evidence.strength[base + j] as number);
+      let best = row === 0 ? 0 : Number.POSITIVE_INFINITY;
+      let source = j;
+      if (row > 0)
+        for (let k = 0; k < SAMPLES; k++) {
+          const jump = (j - k) * (j - k);
+          const reached = (cost[k] as number) + JUMP_COST * (jump > JUMP_CAP ? JUMP_CAP : jump);
+          if (reached < best) {
+            best = reached;
+            source = k;
+          }
+        }
+      next[j] = best + own;
+      back[row * SAMPLES + j] = source;
+    }
+    [cost, next] = [next, cost];
+  }
+  let at = 0;
+  for (let j = 1; j < SAMPLES; j++) if ((cost[j] as number) < (cost[at] as number)) at = j;
+  for (let row = run - 1; row >= 0; row--) {
+    chosen[from + row] = at;
+    at = back[row * SAMPLES + at] as number;
+  }
+}
