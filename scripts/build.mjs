@@ -4,5 +4,7 @@ import { join, resolve } from 'node:path';
 
 const root = resolve(import.meta.dirname, '..');
 const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
-const built = spawnSync(process.execPath, [tsc, '-p', join(root, 'tsconfig.build.json')], { stdio: 'inherit' });
+const built = spawnSync(process.execPath, [tsc, '-p', join(root, 'tsconfig.build.json')], {
+  stdio: 'inherit',
+});
 process.exitCode = built.status ?? 1;

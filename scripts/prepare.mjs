@@ -8,7 +8,9 @@ export const root = resolve(import.meta.dirname, '..');
 /** Stops with one sentence when this Node is too old. */
 export function needNode20() {
   if (Number(process.versions.node.split('.')[0]) >= 20) return;
-  console.error(`Garland needs Node.js 20 or newer; this is ${process.versions.node}. Install a newer Node.js and run again.`);
+  console.error(
+    `Garland needs Node.js 20 or newer; this is ${process.versions.node}. Install a newer Node.js and run again.`,
+  );
   process.exit(2);
 }
 
@@ -16,7 +18,8 @@ export function needNode20() {
 export function needPackages() {
   const mark = join(root, 'node_modules', '.package-lock.json');
   const lock = join(root, 'package-lock.json');
-  if (existsSync(mark) && statSync(mark).mtimeMs >= statSync(lock).mtimeMs - 1000 && samePackages(mark, lock)) return;
+  if (existsSync(mark) && statSync(mark).mtimeMs >= statSync(lock).mtimeMs - 1000 && samePackages(mark, lock))
+    return;
   console.error('Installing the packages that the lock file names (once) …');
   run('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error']);
 }
@@ -36,7 +39,9 @@ export function run(program, words) {
   const shell = process.platform === 'win32';
   const done = spawnSync(program, words, { cwd: root, stdio: 'inherit', shell });
   if (done.status !== 0) {
-    console.error(`${program} ${words.join(' ')} ended with ${done.status ?? done.signal ?? done.error?.message}.`);
+    console.error(
+      `${program} ${words.join(' ')} ended with ${done.status ?? done.signal ?? done.error?.message}.`,
+    );
     process.exit(1);
   }
 }

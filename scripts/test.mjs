@@ -24,24 +24,44 @@ run(process.execPath, [join(root, 'scripts', 'build.mjs')]);
 const report = join(root, 'out', 'test-report.json');
 mkdirSync(join(root, 'out'), { recursive: true });
 const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
-const words = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...process.argv.slice(2)];
+const words = [
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${report}`,
+  ...process.argv.slice(2),
+];
 const done = spawnSync(process.execPath, [vitest, ...words], { cwd: root, stdio: 'inherit' });
-const { numPassedTests, numFailedTests, numPendingTests, numFailedTestSuites } = JSON.parse(readFileSync(report, 'utf8'));
+const { numPassedTests, numFailedTests, numPendingTests, numFailedTestSuites } = JSON.parse(
+  readFileSync(report, 'utf8'),
+);
 const failed = numFailedTests === 0 && done.status !== 0 ? Math.max(1, numFailedTestSuites) : numFailedTests;
-console.log(`${numPassedTests} passed, ${failed} failed${numPendingTests > 0 ? `, ${numPendingTests} skipped` : ''}`);
+console.log(
+  `${numPassedTests} passed, ${failed} failed${numPendingTests > 0 ? `, ${numPendingTests} skipped` : ''}`,
+);
 process.exitCode = done.status ?? 1;
 
 function needReaders() {
-  const missing = READERS.filter(([, program, words]) => spawnSync(program, words, { stdio: 'ignore' }).status !== 0);
+  const missing = READERS.filter(
+    ([, program, words]) => spawnSync(program, words, { stdio: 'ignore' }).status !== 0,
+  );
   const names = [...new Set(missing.map(([name]) => name))];
   if (names.length === 0) return;
-  const may = process.platform === 'linux' && process.getuid?.() === 0 && spawnSync('apt-get', ['--version']).status === 0;
+  const may =
+    process.platform === 'linux' &&
+    process.getuid?.() === 0 &&
+    spawnSync('apt-get', ['--version']).status === 0;
   if (may) {
     console.error(`Installing the independent readers: ${names.join(' ')} …`);
     spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-    const got = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...names], { stdio: ['ignore', 'ignore', 'inherit'], env });
+    const got = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...names], {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env,
+    });
     if (got.status === 0) return;
   }
-  console.error(`Not on this machine: ${names.join(', ')}. The checks that read our files with them will fail; install them and run again.`);
+  console.error(
+    `Not on this machine: ${names.join(', ')}. The checks that read our files with them will fail; install them and run again.`,
+  );
 }

@@ -1,5 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, rmSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { accept, type Checked, type Fault, refuse } from '../../core/index.ts';
 
@@ -50,7 +60,11 @@ const LARGEST_JSON_BYTES = 50_000_000;
  * leaves the old file or the new one. Faults: `file.exists` when there is one already and `force` is not given,
  * `file.unwritable`.
  */
-export function writeWhole(path: string, bytes: Uint8Array, options: { readonly force: boolean }): Checked<string> {
+export function writeWhole(
+  path: string,
+  bytes: Uint8Array,
+  options: { readonly force: boolean },
+): Checked<string> {
   if (!options.force && existsSync(path)) return refuse(existing(path));
   const folder = dirname(path);
   const beside = join(folder, `.${basename(path)}.${randomBytes(4).toString('hex')}.part`);

@@ -18,7 +18,11 @@ export function sha256(bytes: Uint8Array): string {
  * lists them, and they are as it wrote them) are replaced or cleared away; anything else there is the maker's and
  * stays. Faults, before anything is touched: `file.exists`, `pack.changed`; and `file.unwritable`.
  */
-export function writePack(folder: string, files: readonly PackFile[], options: { force: boolean }): Checked<string> {
+export function writePack(
+  folder: string,
+  files: readonly PackFile[],
+  options: { force: boolean },
+): Checked<string> {
   const before = earlierFiles(folder);
   const faults = options.force ? [] : files.flatMap((file) => inTheWay(folder, file, before));
   if (faults.length > 0) return refuse(...faults);
