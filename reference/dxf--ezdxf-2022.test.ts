@@ -7,7 +7,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import DxfParser from 'dxf-parser';
+import { DxfParser } from 'dxf-parser';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { boundsOf, segments } from '../src/core/curve/index.ts';
 import { writeDxf } from '../src/core/files/index.ts';
