@@ -7,7 +7,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { DxfParser } from 'dxf-parser';
+import dxfParser from 'dxf-parser';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { boundsOf, segments } from '../src/core/curve/index.ts';
 import { writeDxf } from '../src/core/files/index.ts';
@@ -35,6 +35,8 @@ for e in doc.modelspace():
     out.append({'type': e.dxftype(), 'layer': e.dxf.layer, 'closed': bool(e.closed if light else e.is_closed), 'points': points, 'box': box_of(e)})
 print(json.dumps({'version': doc.dxfversion, 'errors': len(audit.errors), 'fixes': len(audit.fixes), 'units': doc.units, 'measurement': doc.header.get('$MEASUREMENT', -1), 'layers': [l.dxf.name for l in doc.layers], 'entities': out}))
 `;
+// The package is a class at run time and a namespace to the type checker.
+const DxfParser = dxfParser as unknown as typeof dxfParser.default;
 let folder = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'garland-dxf-'));
