@@ -34,7 +34,7 @@ export function searchPoses(map: EdgeMap, lengths: LengthRange): readonly Pose[]
   for (let lengthPx = lengths.fromPx; lengthPx <= lengths.toPx * 1.001; lengthPx *= LENGTH_RATIO)
     for (let step = 0; step < ANGLES; step++)
       scanPlaces(bins, probeAt(lengthPx, (step * 2 * Math.PI) / ANGLES, bins), found);
-  return keepApart(found);
+  return keepApart(found).map((pose) => refinePose(bins, pose));
 }
 
 interface OrientedEdges {
@@ -144,20 +144,28 @@ function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe
   };
 }
 
-function scanPlaces(bins: OrientedEdges, probe: Probe, found: Pose[]): void {
+interface Places {
+  readonly fromX: number;
+  readonly toX: number;
+  readonly fromY: number;
+  readonly toY: number;
+}
+
+function scanPlaces(bins: OrientedEdges, probe: Probe, found: Pose[], only?: Places): void {
   const { pad, stride, strength } = bins;
   const out = Math.floor(Math.min(pad, 0.12 * probe.lengthPx));
-  const fromX = Math.max(0, -out - probe.minX);
-  const toX = Math.min(bins.widthPx - 1, bins.widthPx - 1 + out - probe.maxX);
-  const fromY = Math.max(0, -out - probe.minY);
-  const toY = Math.min(bins.heightPx - 1, bins.heightPx - 1 + out - probe.maxY);
+  const fromX = Math.max(0, -out - probe.minX, only?.fromX ?? 0);
+  const toX = Math.min(bins.widthPx - 1, bins.widthPx - 1 + out - probe.maxX, only?.toX ?? bins.widthPx);
+  const fromY = Math.max(0, -out - probe.minY, only?.fromY ?? 0);
+  const toY = Math.min(bins.heightPx - 1, bins.heightPx - 1 + out - probe.maxY, only?.toY ?? bins.heightPx);
+  const stepPx = only ? 1 : GRID_PX;
   const size = probe.lengthPx ** 0.15;
   const { left, right } = probe;
   const count = left.length;
   let best = 0;
   const here: Pose[] = [];
-  for (let y = fromY; y <= toY; y += GRID_PX)
-    for (let x = fromX; x <= toX; x += GRID_PX) {
+  for (let y = fromY; y <= toY; y += stepPx)
+    for (let x = fromX; x <= toX; x += stepPx) {
       const at = (y + pad) * stride + x + pad;
       let sumLeft = 0;
       let sumRight = 0;
@@ -171,6 +179,27 @@ function scanPlaces(bins: OrientedEdges, probe: Probe, found: Pose[]): void {
       here.push({ x, y, angleRad: probe.angleRad, lengthPx: probe.lengthPx, score });
     }
   for (const pose of here) if (pose.score >= 0.85 * best) found.push(pose);
+}
+
+const FINE_LENGTHS = [0.93, 0.955, 0.98, 1, 1.02, 1.045, 1.07];
+const FINE_ANGLES = [-6, -4, -2, 0, 2, 4, 6];
+const FINE_PX = 4;
+
+/** The best place, angle and length between the steps of the coarse search: its fits start from within their reach. */
+function refinePose(bins: OrientedEdges, pose: Pose): Pose {
+  const near: Pose[] = [];
+  for (const factor of FINE_LENGTHS)
+    for (const degrees of FINE_ANGLES) {
+      const angleRad = pose.angleRad + (degrees * Math.PI) / 180;
+      const probe = probeAt(pose.lengthPx * factor, angleRad, bins);
+      scanPlaces(bins, probe, near, {
+        fromX: pose.x - FINE_PX,
+        toX: pose.x + FINE_PX,
+        fromY: pose.y - FINE_PX,
+        toY: pose.y + FINE_PX,
+      });
+    }
+  return near.reduce((best, one) => (one.score > best.score ? one : best), pose);
 }
 
 function keepApart(found: Pose[]): readonly Pose[] {
