@@ -16,6 +16,9 @@ const WIDE_BLUR = 2.2;
 /** Colour difference (cube-root light, 0 to 1) above which something other than the plate lies inside the edge. */
 const OTHER_COLOUR = 0.22;
 
+/** Fewest neighbouring places that something lying over the edge hides. */
+const LEAST_COVER = 6;
+
 type Reason = 'seen' | 'crossed' | 'not shown' | 'covered' | 'off' | 'weak' | 'blurred';
 
 /** The measured places with state, spread and names, and the unseen runs named in words. */
@@ -58,7 +61,7 @@ function sigmaOf(state: EdgeState, place: MeasuredPlace, pxPerMm: number): numbe
 function reasonsOf(edge: LocalEdge, places: readonly MeasuredPlace[]): Reason[] {
   const usual = median(places.flatMap((place) => (place.profile ? [place.profile.blurPx] : [])));
   const colours = [0, 1, 2].map((c) => median(places.map((place) => place.inside[c] as number)));
-  return places.map((place, i) => {
+  const reasons = places.map((place, i): Reason => {
     if (crossedAt(edge, i)) return 'crossed';
     if (!edge.bench.evidence.visible[i]) return 'not shown';
     const strange = Math.hypot(...place.inside.map((value, c) => value - (colours[c] as number)));
@@ -68,6 +71,19 @@ function reasonsOf(edge: LocalEdge, places: readonly MeasuredPlace[]): Reason[] 
     if (strength < SURE_STRENGTH || place.profile === null) return 'weak';
     return place.profile.blurPx > WIDE_BLUR * usual ? 'blurred' : 'seen';
   });
+  return shortCoversWeak(reasons);
+}
+
+/** What lies over an edge is longer than a few places; at a corner tip it is only the purfling's point. */
+function shortCoversWeak(reasons: readonly Reason[]): Reason[] {
+  const out = [...reasons];
+  let from = 0;
+  for (let i = 1; i <= reasons.length; i++) {
+    if (reasons[i] === reasons[from]) continue;
+    if (reasons[from] === 'covered' && i - from < LEAST_COVER) out.fill('weak', from, i);
+    from = i;
+  }
+  return out;
 }
 
 export function median(values: readonly number[]): number {
