@@ -1,5 +1,4 @@
 import { photoToBody, type Seat } from './bodySeat.ts';
-import { blur } from './edgeMap.ts';
 import { distanceTo, fillPolygon } from './fillPolygon.ts';
 import type { LabPicture } from './labPicture.ts';
 
@@ -34,16 +33,15 @@ export interface ColourBand {
 }
 
 const OUTSIDE_REACH_MM = 45;
-/** Cells of the sampling grid are this many pixels wide. */
-const GRID = 2;
+/** Colours are learned and kept on a grid whose cells are this many pixels wide. */
+export const COLOUR_GRID = 2;
+const GRID = COLOUR_GRID;
 
 /** Scratch for one picture, so that a fit allocates nothing a pass. */
 export interface ColourScratch {
   readonly mask: Uint8Array;
   readonly toInside: Float32Array;
   readonly toOutside: Float32Array;
-  readonly between: Float32Array;
-  readonly raw: Float32Array;
 }
 
 export function colourScratch(widthPx: number, heightPx: number): ColourScratch {
@@ -52,13 +50,11 @@ export function colourScratch(widthPx: number, heightPx: number): ColourScratch 
     mask: new Uint8Array(grid),
     toInside: new Float32Array(grid),
     toOutside: new Float32Array(grid),
-    between: new Float32Array(widthPx * heightPx),
-    raw: new Float32Array(widthPx * heightPx),
   };
 }
 
 /**
- * How likely every pixel belongs to the body, 0 to 1, written into `posterior`. Method: joint histograms of the
+ * How likely every grid cell belongs to the body, 0 to 1, written into `posterior` (mean over the cell's pixels). Method: joint histograms of the
  * surely inside (fingerboard left out) and of a ring outside (neck left out), smoothed, Bayes with even odds.
  */
 export function learnColours(
@@ -97,8 +93,18 @@ export function learnColours(
       else outside[colour] = (outside[colour] as number) + 1;
     }
   const odds = oddsOf(smooth(inside), smooth(outside));
-  for (let i = 0; i < posterior.length; i++) scratch.raw[i] = odds[cells[i] as number] as number;
-  blur(scratch.raw, widthPx, heightPx, 1, scratch.between, posterior);
+  for (let gy = 0; gy < gridHeight; gy++)
+    for (let gx = 0; gx < gridWidth; gx++) {
+      const first = gy * GRID * widthPx + gx * GRID;
+      const right = gx * GRID + 1 < widthPx ? 1 : 0;
+      const below = gy * GRID + 1 < heightPx ? widthPx : 0;
+      posterior[gy * gridWidth + gx] =
+        0.25 *
+        ((odds[cells[first] as number] as number) +
+          (odds[cells[first + right] as number] as number) +
+          (odds[cells[first + below] as number] as number) +
+          (odds[cells[first + below + right] as number] as number));
+    }
 }
 
 function onFingerboard(seat: Seat, x: number, y: number): boolean {

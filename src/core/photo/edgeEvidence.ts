@@ -1,3 +1,4 @@
+import { COLOUR_GRID } from './colourModel.ts';
 import { type EdgeMap, valueAt } from './edgeMap.ts';
 import { percentile } from './poseSearch.ts';
 
@@ -18,6 +19,7 @@ export interface Evidence {
 
 export interface EvidenceInput {
   readonly map: EdgeMap;
+  /** On the colour grid of the same picture. */
   readonly posterior: Float32Array;
   readonly masked?: Uint8Array | undefined;
   readonly reachPx: number;
@@ -96,17 +98,19 @@ function sumColours(
   strip: number,
   sums: Float64Array,
 ): void {
-  const { widthPx, heightPx } = input.map;
-  const x0 = places[4 * i] as number;
-  const y0 = places[4 * i + 1] as number;
-  const nx = places[4 * i + 2] as number;
-  const ny = places[4 * i + 3] as number;
+  const gridWidth = Math.ceil(input.map.widthPx / COLOUR_GRID);
+  const gridHeight = Math.ceil(input.map.heightPx / COLOUR_GRID);
+  const middle = (COLOUR_GRID - 1) / 2;
+  const x0 = ((places[4 * i] as number) - middle) / COLOUR_GRID;
+  const y0 = ((places[4 * i + 1] as number) - middle) / COLOUR_GRID;
+  const nx = (places[4 * i + 2] as number) / COLOUR_GRID;
+  const ny = (places[4 * i + 3] as number) / COLOUR_GRID;
   const total = SAMPLES + 2 * strip;
   for (let k = 0; k < total; k++) {
     const t = (k - strip) * step - input.reachPx;
-    const x = Math.min(widthPx - 1, Math.max(0, x0 + t * nx));
-    const y = Math.min(heightPx - 1, Math.max(0, y0 + t * ny));
-    sums[k + 1] = (sums[k] as number) + valueAt(input.posterior, widthPx, heightPx, x, y);
+    const x = Math.min(gridWidth - 1, Math.max(0, x0 + t * nx));
+    const y = Math.min(gridHeight - 1, Math.max(0, y0 + t * ny));
+    sums[k + 1] = (sums[k] as number) + valueAt(input.posterior, gridWidth, gridHeight, x, y);
   }
 }
 

@@ -62,6 +62,8 @@ const POLISH: readonly FitSetting[] = [plain(0.3), plain(0.6)];
 const POLISH_FROM = 5;
 const OTHER_LENGTHS = [0.92, 0.96, 1.04];
 const AGREE_WITHIN = 0.01;
+/** Right poses score .3 and more after the first two settings; below this nothing is gained by five more. */
+const HOPELESS_SCORE = 0.1;
 const HINT_COST = 0.5;
 const SURE_SUPPORT = 0.97;
 
@@ -91,8 +93,9 @@ export function findBody(poseLevel: PictureLevel, fitLevel: PictureLevel, known:
     .sort((a, b) => b.best - a.best);
   const leader = order[0];
   if (leader === undefined) return { candidates: [], poses, quick: false };
+  const hopeless = leader.best < HOPELESS_SCORE;
   const quick = agree(firsts[leader.pose] as readonly Candidate[]);
-  if (!quick) {
+  if (!quick && !hopeless) {
     for (const { pose } of order.slice(0, 2))
       for (const setting of SETTINGS.slice(2)) all.push(run(starts[pose] as BodyFit, setting, 0, pose));
     all.push(...otherLengths(sorted(all)[0] as Candidate, run));

@@ -82,6 +82,8 @@ const FRAME_WEIGHT = 25;
 const SLOPE_STEP = 0.02;
 const LONGEST_SHAPE_STEP = 0.8;
 const HAND_WEIGHT = 40;
+/** How often a step is held back harder, threefold each time, before it is cut. */
+const MOST_HOLDS = 10;
 
 export function fitBench(stations: TemplateStations): FitBench {
   const count = 2 * stations.count;
@@ -188,17 +190,40 @@ function step(fit: BodyFit, seat: Seat, habit: number, known: FitKnowledge, benc
   addHabits(fit, habit * habit, bench);
   addFrame(fit, seat, known, bench);
   addHandPlaces(seat, known, bench);
-  if (!solveEquations(equations)) return;
-  const { right } = equations;
-  for (let j = 0; j < SHAPE_NUMBERS; j++)
-    fit[j] = (fit[j] as number) + clip(right[j] as number, LONGEST_SHAPE_STEP);
-  fit[AT_X] = (fit[AT_X] as number) + clip(right[AT_X] as number, 15 * seat.pxPerMm);
-  fit[AT_Y] = (fit[AT_Y] as number) + clip(right[AT_Y] as number, 15 * seat.pxPerMm);
-  fit[AT_LN_SCALE] = (fit[AT_LN_SCALE] as number) + clip(right[AT_LN_SCALE] as number, 0.08);
-  fit[AT_ANGLE] = (fit[AT_ANGLE] as number) + clip(right[AT_ANGLE] as number, 0.1);
-  fit[AT_SKEW] = (fit[AT_SKEW] as number) + clip(right[AT_SKEW] as number, SKEW_SPREAD);
-  fit[AT_KEYSTONE] =
-    (fit[AT_KEYSTONE] as number) + clip(right[AT_KEYSTONE] as number, KEYSTONE_SPREAD_PER_MM);
+  takeStep(fit, seat, equations);
+}
+
+/**
+ * Solves and adds the step, held back as a whole until no number of it is too long for the straight-line view:
+ * cutting numbers short one by one would break combinations that only together make a small change.
+ */
+function takeStep(fit: BodyFit, seat: Seat, equations: NormalEquations): void {
+  const longest = longestSteps(seat);
+  const matrix = Float64Array.from(equations.matrix);
+  const right = Float64Array.from(equations.right);
+  let holdBack = 0;
+  for (let turn = 0; turn < MOST_HOLDS; turn++) {
+    equations.matrix.set(matrix);
+    equations.right.set(right);
+    if (holdBack > 0)
+      for (let j = 0; j < FIT_NUMBERS; j++) addHold(equations, j, 0, holdBack / (longest[j] as number) ** 2);
+    if (!solveEquations(equations)) return;
+    if (equations.right.every((value, j) => Math.abs(value) <= (longest[j] as number))) break;
+    holdBack = holdBack === 0 ? 2 : 3 * holdBack;
+  }
+  for (let j = 0; j < FIT_NUMBERS; j++)
+    fit[j] = (fit[j] as number) + clip(equations.right[j] as number, longest[j] as number);
+}
+
+function longestSteps(seat: Seat): Float64Array {
+  const longest = new Float64Array(FIT_NUMBERS).fill(LONGEST_SHAPE_STEP);
+  longest[AT_X] = 15 * seat.pxPerMm;
+  longest[AT_Y] = 15 * seat.pxPerMm;
+  longest[AT_LN_SCALE] = 0.08;
+  longest[AT_ANGLE] = 0.1;
+  longest[AT_SKEW] = SKEW_SPREAD;
+  longest[AT_KEYSTONE] = KEYSTONE_SPREAD_PER_MM;
+  return longest;
 }
 
 function clip(value: number, most: number): number {

@@ -1,4 +1,10 @@
-import { type ColourKind, type ColourScratch, colourCells, colourScratch } from './colourModel.ts';
+import {
+  COLOUR_GRID,
+  type ColourKind,
+  type ColourScratch,
+  colourCells,
+  colourScratch,
+} from './colourModel.ts';
 import { type EdgeMap, edgeMapOf } from './edgeMap.ts';
 import { fillPolygon } from './fillPolygon.ts';
 import type { LabPicture } from './labPicture.ts';
@@ -12,6 +18,7 @@ export interface PictureLevel {
   readonly factor: number;
   readonly masked: Uint8Array | undefined;
   readonly scratch: ColourScratch;
+  /** The body's colour odds on the colour grid, as last learned. */
   readonly posterior: Float32Array;
   cells(kind: ColourKind): Uint16Array;
   /** The gradient after a blur of about `sigmaPx` (steps of a quarter octave). */
@@ -33,7 +40,9 @@ export function levelOf(
     factor,
     masked: mask,
     scratch: colourScratch(linear.widthPx, linear.heightPx),
-    posterior: new Float32Array(linear.widthPx * linear.heightPx),
+    posterior: new Float32Array(
+      Math.ceil(linear.widthPx / COLOUR_GRID) * Math.ceil(linear.heightPx / COLOUR_GRID),
+    ),
     cells: (kind) => kept(cells, kind, () => colourCells(lab, kind)),
     edges: (sigmaPx) => {
       const step = Math.round(4 * Math.log2(sigmaPx));
