@@ -15,16 +15,20 @@ export function nearestName(typed: string, names: readonly string[]): string | u
   return best;
 }
 
-/** Letters to insert, drop or replace to make one word of the other (Levenshtein distance). */
+/** Letters to insert, drop, replace or swap with a neighbour to make one word of the other (optimal string alignment). */
 function editSteps(from: string, to: string): number {
-  let row = Array.from({ length: to.length + 1 }, (_, at) => at);
+  let before: readonly number[] = [];
+  let row: readonly number[] = Array.from({ length: to.length + 1 }, (_, at) => at);
   for (let i = 1; i <= from.length; i++) {
     const next = [i];
     for (let j = 1; j <= to.length; j++) {
-      const replaced = (row[j - 1] ?? 0) + (from[i - 1] === to[j - 1] ? 0 : 1);
-      next.push(Math.min(replaced, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+      const replaced = row[j - 1] + (from[i - 1] === to[j - 1] ? 0 : 1);
+      const steps = Math.min(replaced, row[j] + 1, next[j - 1] + 1);
+      const swapped = i > 1 && j > 1 && from[i - 1] === to[j - 2] && from[i - 2] === to[j - 1];
+      next.push(swapped ? Math.min(steps, before[j - 2] + 1) : steps);
     }
+    before = row;
     row = next;
   }
-  return row[to.length] ?? 0;
+  return row[to.length];
 }
