@@ -1,10 +1,13 @@
+import type { BoutArcs, Usual } from '../curve/index.ts';
+import { outlineHabit } from '../knowledge/index.ts';
+
 /**
  * The body outline as a deformable template: thirteen tangent arcs and two corner ends, run forward from
  * 29 shape numbers, each in units of its own spread. A length of 355 is only the template's unit.
  *
  * Order of the arcs: lower bout 0-4 (end, shoulder, flank, upper flank, reverse), C bout 5-7 (lower,
  * middle, upper), upper bout 8-12 laid from the top end downwards; pieces 13 and 14 are the corner ends.
- * Figures: weighted mean and spread over outlines traced from eleven violins, our own measurement.
+ * Usual values and spreads are those of the violin's habit.
  */
 
 /** mm. The template's unit of body length. */
@@ -18,11 +21,27 @@ export const OUTCOMES = 12;
 
 const DEGREE = Math.PI / 180;
 
-const RADII_MM = [206, 71.5, 72.4, 133, 22.25, 19.1, 88.7, 14.7, 128, 63.5, 66.2, 151, 21.4];
-const RADII_SPREAD = [0.15, 0.1, 0.1, 0.25, 0.15, 0.1, 0.15, 0.12, 0.12, 0.08, 0.12, 0.17, 0.15];
-const HEADINGS_DEG = [13.4, 50.4, 96.7, 115, 59.6, 27.1, 115.7, 78.5, 25.5, 17.3, 51.5, 96, 107.2, 53.6];
-const HEADINGS_SPREAD_DEG = [4, 8, 4, 2.5, 6, 6, 3.5, 3, 6, 3.5, 8, 3, 2, 6];
-const LOWER_CORNER_END = { directionDeg: 114, directionSpreadDeg: 4, widthMm: 6.7, widthSpreadMm: 0.8 };
+const HABIT = outlineHabit('violin');
+
+function inOrder(arcs: BoutArcs): readonly Usual[] {
+  return [arcs.end, arcs.shoulder, arcs.flank, arcs.upperFlank, arcs.reverse];
+}
+
+const { lowerHook, lower, middle, upperHook } = HABIT.cHeadingsDeg;
+const C_RADII = [HABIT.cRadiiMm.lower, HABIT.cRadiiMm.middle, HABIT.cRadiiMm.upper];
+const RADII = [...inOrder(HABIT.lowerRadiiMm), ...C_RADII, ...inOrder(HABIT.upperRadiiMm)];
+const C_HEADINGS = [lowerHook, lower, middle, upperHook];
+const HEADINGS = [...inOrder(HABIT.lowerHeadingsDeg), ...C_HEADINGS, ...inOrder(HABIT.upperHeadingsDeg)];
+const RADII_MM = RADII.map((one) => one.value);
+const RADII_SPREAD = RADII.map((one) => one.spread);
+const HEADINGS_DEG = HEADINGS.map((one) => one.value);
+const HEADINGS_SPREAD_DEG = HEADINGS.map((one) => one.spread);
+const LOWER_CORNER_END = {
+  directionDeg: HABIT.lowerCornerEndDeg.value,
+  directionSpreadDeg: HABIT.lowerCornerEndDeg.spread,
+  widthMm: HABIT.lowerCornerEndMm,
+  widthSpreadMm: 0.8,
+};
 
 /** What the shape is expected to come out as, with spreads two to three times those used for drafting. */
 const OUTCOME_MM = [206, 168, 112, 75.6, 287.6, 199.2, 145.6, 233.2, 91.9, 80.9, 2.57, 6.4];
