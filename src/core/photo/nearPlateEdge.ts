@@ -14,9 +14,9 @@ export interface NearEdge {
 /** mm. Where less of the ribs can show than this, the one edge is taken as it is. */
 const LEAST_OVERLOOK_MM = 0.3;
 /** mm. From this on a single edge is not believed: it may be either plate's. */
-const UNTOLD_FROM_MM = 0.9;
+const UNTOLD_FROM_MM = 0.5;
 /** mm looked at beyond the predicted gap, inward and outward. */
-const BEYOND_MM = 1;
+const BEYOND_MM = 0.7;
 /** mm over which colours are averaged along the edge, either way. */
 const ALONG_MM = 0.5;
 /** Share of the strongest colour step that still counts as an edge. */
