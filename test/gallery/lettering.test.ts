@@ -1,10 +1,10 @@
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Drawing } from '../../src/core/drawing/index.ts';
 import { fiddleForm } from '../laws/sampleDrawings.ts';
-import { galleryChanges } from './picture.ts';
+import { drawingPicture, type GalleryPicture, galleryChanges } from './picture.ts';
 
 const ROWS = [
   'ABCDEFGHIJKLMNOPQRSTUVWXYZ',
@@ -28,15 +28,25 @@ const specimen: Drawing = {
 };
 
 test('the stroke letters look as reviewers last saw them', () => {
-  expect(galleryChanges(join(import.meta.dirname, 'pictures'), [specimen])).toEqual([]);
+  expect(
+    galleryChanges(join(import.meta.dirname, 'pictures'), [
+      { name: 'lettering', svg: drawingPicture(specimen) },
+    ]),
+  ).toEqual([]);
 });
 
 test('a changed picture is named and written beside the old one', () => {
   const folder = mkdtempSync(join(tmpdir(), 'garland-gallery-'));
-  galleryChanges(folder, [{ ...fiddleForm(), title: 'seen before' }]);
-  const ci = process.env.CI;
-  const changes = galleryChanges(folder, [{ ...fiddleForm(), title: 'seen now' }]);
-  expect(changes.join()).toMatch(/inner-form: the picture changed|no picture/);
-  expect(existsSync(join(folder, 'inner-form.new.svg'))).toBe(ci === undefined || ci === '');
+  const seen = (title: string): GalleryPicture => ({
+    name: 'piece/form',
+    svg: drawingPicture({ ...fiddleForm(), title }),
+  });
+  mkdirSync(join(folder, 'piece'));
+  writeFileSync(join(folder, 'piece', 'form.svg'), seen('before').svg);
+  expect(galleryChanges(folder, [seen('before')])).toEqual([]);
+  expect(galleryChanges(folder, [seen('now')]).join()).toContain('piece/form: the picture changed');
+  expect(readFileSync(join(folder, 'piece', 'form.new.svg'), 'utf8')).toBe(seen('now').svg);
+  expect(galleryChanges(folder, [seen('before')])).toEqual([]);
+  expect(existsSync(join(folder, 'piece', 'form.new.svg'))).toBe(false);
   rmSync(folder, { recursive: true, force: true });
 });

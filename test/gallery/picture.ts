@@ -1,11 +1,11 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { boundsOf, type Chain } from '../../src/core/curve/index.ts';
 import { type Drawing, letteringStrokes } from '../../src/core/drawing/index.ts';
 import { escapeXml, svgPath } from '../../src/core/files/index.ts';
 
 const BORDER_MM = 5;
-const STYLES = {
+export const STYLES = {
   draw: 'stroke="#777" stroke-width=".13" stroke-dasharray="2.5 1.2"',
   score: 'stroke="#888" stroke-width=".18"',
   'cut-inside': 'stroke="#000" stroke-width=".25"',
@@ -47,32 +47,36 @@ export function drawingPicture(drawing: Drawing): string {
   ].join('\n');
 }
 
+/** A picture for reviewers, by the path and name that it has in the gallery. */
+export interface GalleryPicture {
+  readonly name: string;
+  readonly svg: string;
+}
+
 /**
- * What differs between the drawings and the pictures in a folder, a sentence each; empty when nothing does. A changed
+ * What differs between these pictures and those in a folder, a sentence each; empty when nothing does. A changed
  * picture is written beside the old as `*.new.svg`; a missing one is written, and is a fault where `CI` is set.
  */
-export function galleryChanges(folder: string, drawings: readonly Drawing[]): string[] {
-  mkdirSync(folder, { recursive: true });
-  return drawings.flatMap((drawing) => {
-    const path = join(folder, `${drawing.name}.svg`);
-    const fresh = join(folder, `${drawing.name}.new.svg`);
-    const picture = drawingPicture(drawing);
+export function galleryChanges(folder: string, pictures: readonly GalleryPicture[]): string[] {
+  return pictures.flatMap(({ name, svg }) => {
+    const path = join(folder, `${name}.svg`);
+    const fresh = join(folder, `${name}.new.svg`);
     if (!existsSync(path)) {
-      if (process.env.CI) return [`${drawing.name}: no picture in the gallery`];
-      writeFileSync(path, picture);
+      if (process.env.CI) return [`${name}: no picture in the gallery`];
+      mkdirSync(dirname(path), { recursive: true });
+      writeFileSync(path, svg);
       return [];
     }
-    if (readFileSync(path, 'utf8') === picture) {
+    if (readFileSync(path, 'utf8') === svg) {
       rmSync(fresh, { force: true });
       return [];
     }
-    writeFileSync(fresh, picture);
-    return [
-      `${drawing.name}: the picture changed; look at ${fresh} and move it over the old one if it is right`,
-    ];
+    writeFileSync(fresh, svg);
+    return [`${name}: the picture changed; look at ${fresh} and move it over the old one if it is right`];
   });
 }
 
-function threeDecimals(text: string): string {
+/** A text with its numbers at three decimals. */
+export function threeDecimals(text: string): string {
   return text.replace(/-?\d+\.\d+/g, (number) => String(Number(Number(number).toFixed(3)) + 0));
 }

@@ -22,6 +22,8 @@ export function stationText(name: StationName): string {
 const TITLE_MM = 4;
 const TEXT_MM = 2.8;
 const SMALL_MM = 2.2;
+/** How far small letters such as g reach below their base line, as a share of the height of capitals. */
+const TAIL = 0.25;
 
 /** mm. On the long gauge of a shorter body the names of the stations are written smaller, to keep clear of each other. */
 const FULL_SIZE_MM = 355;
@@ -93,7 +95,7 @@ function restText(arch: PlateArch, state: EdgeState): string {
 /** On the feet, beside the marks of the edge, read from below upwards. */
 function edgeNames(arch: PlateArch, edges: readonly [number, number]): readonly Lettering[] {
   const y = arch.numbers.edgeHeightMm + NEAR_MM;
-  return [edges[0] - NEAR_MM, edges[1] + NEAR_MM + SMALL_MM].map((x) => ({
+  return [edges[0] - NEAR_MM - TAIL * SMALL_MM, edges[1] + NEAR_MM + SMALL_MM].map((x) => ({
     text: 'edge',
     at: { x, y },
     heightMm: SMALL_MM,

@@ -81,7 +81,7 @@ function halfForm(parts: PlanParts, covers: 'treble half' | 'bass half'): Drawin
       drawnLine('cut', edge),
       ...holes.map((hole) => drawnLine('cut-inside', hole)),
       ...stationMarks(parts.stations, edge, holes, reachOf(parts), 'lines'),
-      ...battenMarks(parts, holes, covers),
+      ...battenMarks(parts, edge, holes, covers),
       ...cornerReference(parts, covers),
     ],
     lettering: formLettering(

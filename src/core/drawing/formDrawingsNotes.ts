@@ -21,7 +21,7 @@ export function halfFormNotes(parts: PlanParts): string[] {
   return [
     'The straight edges lie exactly on the centre line: cut each half from its own piece.',
     `If one blank is sawn in two, the width of the cut is lost: put a strip as thick as the cut between the halves. ${measureNote(parts)}`,
-    'Screw two battens across on the back side where they are shown; take them off to draw the halves out of the ribs.',
+    'Screw two battens across on the back side, where they are shown or where they clear the holes; take them off to draw the halves out of the ribs.',
     ...formNotes(parts).slice(2),
   ];
 }

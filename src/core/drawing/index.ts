@@ -10,6 +10,7 @@ export {
   CHECK_BAR_MM,
   type Page,
   type PageLine,
+  type PagePen,
   type PageSet,
   type PageText,
   type PlacedDrawing,

@@ -23,8 +23,10 @@ export interface LetteredLine {
 /** mm. Smaller lettering can neither be cut nor read: it is left out. */
 const LEAST_LETTER_MM = 1.2;
 
-/** mm at scale 1: from the centre line to the lettering, and left free beyond it. */
+/** mm at scale 1: from the centre line to the lettering, and left free beyond it (never less, so that cutters keep clear). */
 const FROM_CENTRE_MM = 5;
+/** mm at scale 1: where a name starts that a hole leaves too little room for. */
+const NEAR_CENTRE_MM = 2;
 const MARGIN_MM = 1;
 
 /** From base line to base line, in letter heights. */
@@ -35,9 +37,14 @@ const LEAST_SHRINK = 0.75;
 
 /** Small names above the station lines, beside the centre line. */
 export function stationNames(stations: readonly Station[], piece: LetteredPiece): Lettering[] {
-  return stations.flatMap(({ name, stationMm }) =>
-    fitted(name, stationMm + 1.2 * piece.scale, 2.5 * piece.scale, Number.POSITIVE_INFINITY, piece),
-  );
+  const wishedMm = 2.5 * piece.scale;
+  return stations.flatMap(({ name, stationMm }) => {
+    const y = stationMm + 1.2 * piece.scale;
+    const [far, near] = [FROM_CENTRE_MM, NEAR_CENTRE_MM].map((fromMm) =>
+      fitted(name, y, wishedMm, Number.POSITIVE_INFINITY, piece, fromMm),
+    ) as [Lettering[], Lettering[]];
+    return (far[0]?.heightMm ?? 0) >= wishedMm * LEAST_SHRINK || near.length === 0 ? far : near;
+  });
 }
 
 /**
@@ -77,9 +84,10 @@ function fitted(
   wishedMm: number,
   mostMm: number,
   piece: LetteredPiece,
+  fromCentreMm: number = FROM_CENTRE_MM,
 ): Lettering[] {
   const sign = piece.covers === 'bass half' ? -1 : 1;
-  const at: Point<'drawing'> = { x: sign * FROM_CENTRE_MM * piece.scale, y };
+  const at: Point<'drawing'> = { x: sign * fromCentreMm * piece.scale, y };
   const roomMm = Math.min(mostMm, roomBeside(at, sign, wishedMm, piece));
   const widthMm = letteringWidthMm({ text, heightMm: wishedMm });
   const heightMm = widthMm > roomMm ? (wishedMm * roomMm) / widthMm : wishedMm;
@@ -95,7 +103,7 @@ function roomBeside(at: Point<'drawing'>, sign: number, heightMm: number, piece:
     const [first] = insideLine({ x: at.x, y }, { x: at.x + sign * reach, y }, piece.edge, piece.holes);
     const [start, end] = first?.vertices ?? [];
     if (start === undefined || end === undefined || Math.abs(start.x - at.x) > WELD_MM) return 0;
-    return Math.abs(end.x - start.x) - MARGIN_MM * piece.scale;
+    return Math.abs(end.x - start.x) - MARGIN_MM * Math.max(1, piece.scale);
   });
   return Math.max(0, Math.min(...rooms));
 }
