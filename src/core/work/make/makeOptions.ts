@@ -42,7 +42,7 @@ export function parseMakeOptions(words: {
 }
 
 function printerBars(text: string): Checked<PrinterMeasure> {
-  const parts = text.split(/[;x]|,\s*(?=\d{2,})/);
+  const parts = text.split(/[;x]|,\s*(?=\d{3})/);
   const [across, up] = parts.map((part) => parseLength(part));
   if (parts.length !== 2 || !across?.ok || !up?.ok)
     return refuse({
