@@ -9,6 +9,9 @@ import { addMake } from './commands/make.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTrace } from './commands/trace.ts';
 
+/** What programs end with when the fault is their own (sysexits, 4.2BSD). */
+const SOFTWARE_ERROR = 70;
+
 const program = new Command('garland')
   .description('From a worn violin, viola or cello to true templates, form and gauges.')
   .version(GARLAND_VERSION)
@@ -29,12 +32,22 @@ Exit codes: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could n
 
 for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addCheck]) add(program);
 
+/** Who reads us may stop early, as `head` does: then we are done, with nothing left to say. */
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit();
+    throw error;
+  });
+
 try {
   await program.parseAsync();
 } catch (error) {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
-  else if (error instanceof Bug) {
-    process.stderr.write(`Something in Garland itself is wrong, not your input: ${error.message}\n`);
-    process.exitCode = 70;
-  } else throw error;
+  else {
+    const words = error instanceof Error ? error.message : String(error);
+    process.stderr.write(`Something in Garland itself is wrong, not your input: ${words}\n`);
+    if (!(error instanceof Bug) && error instanceof Error && error.stack)
+      process.stderr.write(`${error.stack}\n`);
+    process.exitCode = SOFTWARE_ERROR;
+  }
 }

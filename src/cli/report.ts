@@ -29,10 +29,20 @@ export function progress(text: string): void {
 export function reportFaults(voice: Voice, faults: readonly Fault[]): ExitCode {
   if (voice.json) voice.data(JSON.stringify({ faults }, null, 2));
   for (const fault of faults) process.stderr.write(`${faultSentence(fault)}\n`);
-  return faults.some((fault) => WRITING.has(fault.code)) ? 4 : 3;
+  if (faults.some((fault) => WRITING.has(fault.code))) return 4;
+  return faults.every((fault) => WORDS.has(fault.code)) ? 2 : 3;
 }
 
 const WRITING: ReadonlySet<string> = new Set(['file.unwritable', 'file.exists', 'pack.changed']);
+/** An option's words that say nothing we know; what is wrong with a number or a file is bad input. */
+const WORDS: ReadonlySet<string> = new Set([
+  'option.unknown',
+  'make.kind',
+  'make.paper',
+  'make.dxf',
+  'known.form',
+  'known.name',
+]);
 
 const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;
 

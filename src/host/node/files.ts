@@ -81,16 +81,25 @@ export function writeWhole(
     syncFolder(folder);
     return accept(path);
   } catch (error) {
-    rmSync(beside, { force: true });
+    clearAway(beside);
     return refuse(unwritable(path, error));
   }
 }
 
-export function existing(path: string): Fault {
+/** Removes what a failed writing left; where even that fails there was nothing. */
+export function clearAway(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch {
+    return;
+  }
+}
+
+export function existing(path: string, what = 'there is already something of this name'): Fault {
   return {
     code: 'file.exists',
     at: path,
-    found: 'there is already something of this name, and it was left as it is',
+    found: `${what}, and nothing was touched`,
     need: 'a new name, or your word that it may be replaced',
     remedy: 'give another --out, or add --force',
   };
@@ -125,6 +134,9 @@ function reason(error: unknown): string {
     EPERM: 'you may not touch it',
     EISDIR: 'it is a folder',
     ENOTDIR: 'a part of the path is a file, not a folder',
+    EEXIST: 'there is a file where a folder is needed',
+    ENOTEMPTY: 'there is a folder of this name',
+    EBUSY: 'it is in use',
     EROFS: 'the disk is read-only',
     ENOSPC: 'the disk is full',
   };

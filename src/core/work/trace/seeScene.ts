@@ -7,12 +7,14 @@ import {
   type MarkerFinder,
   type NamedStretch,
   type NearEdge,
+  NO_SHEET_TRUST,
   nearPlateEdge,
   projection,
   type Rectified,
   readAnySheet,
   rectifiedToScene,
   rectify,
+  scaleFromKnown,
   sceneBounds,
   sceneToRectified,
   sheetSquaresInScene,
@@ -46,7 +48,7 @@ const LENGTH_SPREAD = 0.02;
 /**
  * The body in a photograph: through the calibration sheet where there is one, else in the photograph as it is, with
  * the scale still open. Faults: those of the sheet, the camera and the tracing; `trace.edge-height` when there is a
- * sheet and no height.
+ * sheet and no height; `known.none` when there is neither sheet nor length. Finding of its own: `trace.no-sheet`.
  */
 export function seeBody(request: TraceRequest, finder: MarkerFinder): Checked<SeenBody> {
   const reading = readAnySheet(request.picture, finder);
@@ -139,6 +141,8 @@ function untoldFindings({ untold }: NearEdge): readonly Finding[] {
 const LEAST_UNTOLD = 6;
 
 function asPhotographed(request: TraceRequest): Checked<SeenBody> {
+  const usable = scaleFromKnown(request.known, request.known, NO_SHEET_TRUST);
+  if (!usable.ok && usable.faults.some(({ code }) => code === 'known.none')) return usable;
   const trace = traceBody(request.picture, {
     face: request.face,
     ...(request.hints && { hints: request.hints }),
@@ -154,8 +158,23 @@ function asPhotographed(request: TraceRequest): Checked<SeenBody> {
     rectified: null,
     sheet: null,
     mmPerPixel,
-    findings: trace.value.findings,
+    findings: [...trace.value.findings, ...noSheetFindings(request)],
   });
+}
+
+/** What was said of a sheet that cannot be read in the photograph. */
+function noSheetFindings({ edgeHeightMm, sheetBarMm }: TraceRequest): readonly Finding[] {
+  if (edgeHeightMm === undefined && sheetBarMm === undefined) return [];
+  return [
+    {
+      weight: 'caution',
+      code: 'trace.no-sheet',
+      at: edgeHeightMm === undefined ? '--sheet-bar' : '--edge-height',
+      found: 'no calibration sheet can be read in the photograph, so this was not used',
+      need: 'our printed sheet in view, sharp and evenly lit',
+      remedy: 'photograph again with the sheet, or rest on the known lengths alone',
+    },
+  ];
 }
 
 /** mm. A first scale where no length is known; the known lengths then correct it, or the trace is refused. */

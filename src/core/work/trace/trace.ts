@@ -14,6 +14,7 @@ import {
   type View,
   viewMap,
 } from '../../photo/index.ts';
+import { edgeHeightFaults, edgeHeightFindings } from './edgeHeight.ts';
 import { type SeenBody, sceneWay, seeBody } from './seeScene.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
@@ -37,7 +38,9 @@ export interface Traced {
  */
 export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Traced> {
   const absurd = scaleFromKnown([], request.known, SHEET_TRUST);
-  if (!absurd.ok) return absurd;
+  const heightFaults = edgeHeightFaults(request.edgeHeightMm);
+  if (!absurd.ok || heightFaults.length > 0)
+    return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults);
   const seen = seeBody(request, finder);
   if (!seen.ok) return seen;
   const first = restored(seen.value, seen.value.view, request.face);
@@ -65,6 +68,9 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
         ({ code }) => code !== HEIGHT_UNSURE || !isCorrected(first.value, request),
       ),
       ...correction.value.findings,
+      ...(seen.value.sheet === null
+        ? []
+        : edgeHeightFindings(request.edgeHeightMm, second.value.bodyLengthMm)),
     ],
   });
 }

@@ -66,7 +66,7 @@ export function parseSheetBar(
   bars: string | undefined,
   edgeHeight: string | undefined,
 ): Checked<Pick<TraceRequest, 'sheetBarMm' | 'edgeHeightMm'>> {
-  const parts = bars === undefined ? [] : bars.split(/[;x]|,\s*(?=\d{2,})/);
+  const parts = bars === undefined ? [] : bars.split(/[;x]|,\s*(?=\d{3})/);
   const lengths = [...parts, ...(edgeHeight === undefined ? [] : [edgeHeight])].map((part) =>
     parseLength(part),
   );
