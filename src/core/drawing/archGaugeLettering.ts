@@ -24,6 +24,8 @@ const TEXT_MM = 2.8;
 const SMALL_MM = 2.2;
 /** How far small letters such as g reach below their base line, as a share of the height of capitals. */
 const TAIL = 0.25;
+/** A name that one line would shrink below this share is written in two. */
+const LEAST_SHRINK = 0.75;
 
 /** mm. On the long gauge of a shorter body the names of the stations are written smaller, to keep clear of each other. */
 const FULL_SIZE_MM = 355;
@@ -47,7 +49,11 @@ export function gaugeLettering(
   const middle = (box.min.x + box.max.x) / 2;
   const roomMm = (box.max.x - box.min.x) / 2 - 2 * GAP_MM;
   const where = station ? stationText(station.name) : 'centre line';
-  const left = [`${arch.plate.toUpperCase()} · ${where}`, instrumentName, ...facing(arch, station)];
+  const left = [
+    `${arch.plate.toUpperCase()} · ${where}`,
+    ...nameLines(instrumentName, roomMm),
+    ...facing(arch, station),
+  ];
   const right = station ? crossFigures(arch, station, state) : longFigures(arch, state);
   return [
     ...block(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
@@ -58,6 +64,22 @@ export function gaugeLettering(
     ),
     ...(station ? [] : alongNames(arch, body, stopMm)),
   ];
+}
+
+/** The instrument's name, in two lines as even as its words allow where one would have to be written much smaller. */
+function nameLines(name: string, roomMm: number): readonly string[] {
+  const width = (text: string): number => letteringWidthMm({ text, heightMm: TEXT_MM });
+  if (LEAST_SHRINK * width(name) <= roomMm) return [name];
+  const half = Math.ceil(name.length / 2);
+  const splits = [...name.matchAll(/\s+/g)].map(({ index }) => [
+    name.slice(0, index),
+    name.slice(index).trim(),
+  ]);
+  const longest = (lines: readonly string[]): number => Math.max(...lines.map(width));
+  return splits.reduce(
+    (best, split) => (longest(split) < longest(best) ? split : best),
+    [`${name.slice(0, half)}-`, name.slice(half)],
+  );
 }
 
 /** Which way the lettered face looks, so that the plate falls away behind the gauge. */
@@ -145,14 +167,9 @@ function block(
     const wished = index === 0 && anchor === 'end' ? TITLE_MM : TEXT_MM;
     const widthMm = letteringWidthMm({ text, heightMm: wished });
     y -= wished;
-    const line: Lettering = {
-      text,
-      at: { x: top.x, y },
-      heightMm: widthMm > roomMm ? (wished * roomMm) / widthMm : wished,
-      turnRad: 0,
-      anchor,
-    };
-    y -= 0.75 * wished;
+    const heightMm = widthMm > roomMm ? (wished * roomMm) / widthMm : wished;
+    const line: Lettering = { text, at: { x: top.x, y }, heightMm, turnRad: 0, anchor };
+    y -= 0.75 * heightMm;
     return line;
   });
 }

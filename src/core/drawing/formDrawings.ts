@@ -5,7 +5,13 @@ import { battenMarks } from './formDrawingsBattens.ts';
 import { cornerReference } from './formDrawingsCorners.ts';
 import { formNotes, halfFormNotes } from './formDrawingsNotes.ts';
 import { pinChains } from './outlineDrawings.ts';
-import { type LetteredPiece, letterBlock, liesOnPiece, stationNames } from './outlineDrawingsLettering.ts';
+import {
+  aboveStation,
+  type LetteredPiece,
+  letterBlock,
+  liesOnPiece,
+  stationNames,
+} from './outlineDrawingsLettering.ts';
 import {
   type Covers,
   centreLineMarks,
@@ -124,8 +130,11 @@ function formLettering(parts: PlanParts, title: string, face: Face, piece: Lette
       { text: face, heightMm: 7 },
       { text: `${parts.form.thicknessMm} mm thick`, heightMm: 3 },
     ],
-    0.38 * parts.outline.bodyLengthMm,
-    0.25 * parts.outline.lowerBout.widthMm,
+    {
+      topMm: 0.38 * parts.outline.bodyLengthMm,
+      floorMm: aboveStation(parts.outline.lowerBout.stationMm, piece.scale),
+      mostMm: 0.25 * parts.outline.lowerBout.widthMm,
+    },
     piece,
   );
   return [...block, ...stationNames(parts.stations, piece), ...sideNames(parts, face, piece)];

@@ -2,7 +2,7 @@ import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.t
 import type { PlanParts, TemplateParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
-import { letterBlock, stationNames } from './outlineDrawingsLettering.ts';
+import { aboveStation, letterBlock, stationNames } from './outlineDrawingsLettering.ts';
 import {
   type Covers,
   centreLineMarks,
@@ -77,8 +77,11 @@ function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half')
           { text: kind.says, heightMm: 3.5 },
           ...(covers === 'whole' ? [] : [{ text: 'straight edge on the centre line', heightMm: 3 }]),
         ],
-        0.37 * parts.outline.bodyLengthMm,
-        0.26 * parts.outline.lowerBout.widthMm,
+        {
+          topMm: 0.37 * parts.outline.bodyLengthMm,
+          floorMm: aboveStation(parts.outline.lowerBout.stationMm, piece.scale),
+          mostMm: 0.26 * parts.outline.lowerBout.widthMm,
+        },
         piece,
       ),
       ...stationNames(parts.stations, piece),

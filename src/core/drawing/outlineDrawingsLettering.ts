@@ -20,6 +20,13 @@ export interface LetteredLine {
   readonly heightMm: number;
 }
 
+/** Where a block of lettering may stand: from its top down to its floor, mm along the body, and how wide at most. */
+export interface LetteredRoom {
+  readonly topMm: number;
+  readonly floorMm: number;
+  readonly mostMm: number;
+}
+
 /** mm. Smaller lettering can neither be cut nor read: it is left out. */
 const LEAST_LETTER_MM = 1.2;
 
@@ -32,8 +39,22 @@ const MARGIN_MM = 1;
 /** From base line to base line, in letter heights. */
 const LINE_SPACING = 1.7;
 
+/** Sizes at which a block is tried, against the wished one. */
+const BLOCK_SHARES = [1, 0.9, 0.8, 0.7, 0.6, 0.5] as const;
+
+/** How far small letters such as g reach below their base line, as a share of the height of capitals. */
+const TAIL = 0.3;
+
+/** mm at scale 1: from a station line up to where lettering above its name may begin. */
+const ABOVE_NAME_MM = 5.5;
+
 /** A line that needs to shrink below this share of its wished height is broken instead. */
 const LEAST_SHRINK = 0.75;
+
+/** The lowest that lettering may reach above a station line and the names that stand on it. */
+export function aboveStation(stationMm: number, scale: number): number {
+  return stationMm + ABOVE_NAME_MM * scale;
+}
 
 /** Small names above the station lines, beside the centre line. */
 export function stationNames(stations: readonly Station[], piece: LetteredPiece): Lettering[] {
@@ -49,17 +70,29 @@ export function stationNames(stations: readonly Station[], piece: LetteredPiece)
 
 /**
  * Lines of lettering one under the other beside the centre line: on the treble side, or the bass side of a bass half.
- * A line too long for the room between centre line and holes is broken between words, then written smaller.
+ * A line too long for the room between centre line and holes is broken between words, then written smaller; so is the
+ * whole block where it would reach below its floor.
  */
 export function letterBlock(
   lines: readonly LetteredLine[],
+  { topMm, floorMm, mostMm }: LetteredRoom,
+  piece: LetteredPiece,
+): Lettering[] {
+  const tries = BLOCK_SHARES.map((share) => blockAt(lines, share, topMm, mostMm, piece));
+  const fits = tries.find((block) => block.every(({ at, heightMm }) => at.y - TAIL * heightMm >= floorMm));
+  return fits ?? tries.at(-1) ?? [];
+}
+
+function blockAt(
+  lines: readonly LetteredLine[],
+  share: number,
   topMm: number,
   mostMm: number,
   piece: LetteredPiece,
 ): Lettering[] {
   let y = topMm;
   return lines.flatMap(({ text, heightMm }) => {
-    const wishedMm = heightMm * piece.scale;
+    const wishedMm = share * heightMm * piece.scale;
     const parts = broken(text, wishedMm, mostMm).flatMap((part) => {
       y -= wishedMm;
       const line = fitted(part, y, wishedMm, mostMm, piece);
