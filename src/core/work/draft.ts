@@ -69,7 +69,7 @@ interface Sorted {
 }
 
 function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
-  const kinds = inputs.map(({ json }) => (json as { format?: unknown } | null)?.format);
+  const kinds = inputs.map(({ json }) => kindOf(json));
   const traces = inputs.filter((_, i) => kinds[i] === 'garland-trace');
   const tables = inputs.filter((_, i) => kinds[i] === 'garland-measurements');
   const faults: Fault[] = inputs
@@ -83,6 +83,12 @@ function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
   if (table && !table.ok) faults.push(...table.faults);
   if (faults.length > 0) return refuse(...faults);
   return accept({ ...(trace?.ok && { trace: trace.value }), ...(table?.ok && { table: table.value }) });
+}
+
+/** A table may leave its format out: one with a family is a table. */
+function kindOf(json: unknown): unknown {
+  const { format, family } = (json ?? {}) as { readonly format?: unknown; readonly family?: unknown };
+  return format === undefined && family !== undefined ? 'garland-measurements' : format;
 }
 
 function wrongInput(name: string, found: string): Fault {

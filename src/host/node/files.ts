@@ -140,5 +140,6 @@ function reason(error: unknown): string {
     EROFS: 'the disk is read-only',
     ENOSPC: 'the disk is full',
   };
-  return words[code ?? ''] ?? (error instanceof Error ? error.message : String(error));
+  const known = words[code ?? ''];
+  return known ?? (error instanceof Error ? error.message : String(error)).replace(/\s+/g, ' ');
 }

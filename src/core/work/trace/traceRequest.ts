@@ -56,7 +56,7 @@ function unknownName(name: string): Fault {
     code: 'known.name',
     at: '--known',
     found: `"${name}" is no measurement that Garland knows`,
-    need: 'such as bodyLength, lowerBout, waist or upperBout',
+    need: 'a name such as bodyLength, lowerBout, waist or upperBout',
     remedy: 'use one of these names',
   };
 }
