@@ -1,7 +1,9 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Drawing } from '../../src/core/drawing/index.ts';
-import { derive, draft, drawInstrument } from '../../src/core/work/index.ts';
+import type { Design } from '../../src/core/design/index.ts';
+import type { Drawing, PaperName } from '../../src/core/drawing/index.ts';
+import { derive, draft, drawInstrument, make } from '../../src/core/work/index.ts';
 
 const MEASUREMENTS = {
   violin: { family: 'violin', name: 'Violin', values: { bodyLength: 355 } },
@@ -23,13 +25,29 @@ export function drawnInstrument(shown: Shown, name?: string): readonly Drawing[]
   const key = `${shown} ${name ?? ''}`;
   const known = made.get(key);
   if (known) return known;
-  const table = { format: 'garland-measurements', version: 1, ...MEASUREMENTS[shown], ...(name && { name }) };
-  const drafted = draft([{ name: 'table', json: table }]);
-  if (!drafted.ok) throw new Error(JSON.stringify(drafted.faults));
-  const instrument = derive(drafted.value.design);
+  const instrument = derive(designOf(shown, name));
   if (!instrument.ok) throw new Error(JSON.stringify(instrument.faults));
   const drawings = drawInstrument(instrument.value);
   if (!drawings.ok) throw new Error(JSON.stringify(drawings.faults));
   made.set(key, drawings.value);
   return drawings.value;
+}
+
+/** The files of an instrument's pack on a paper, by their path, as the verb of a maker makes them. */
+export async function madePack(shown: Shown, paper: PaperName): Promise<ReadonlyMap<string, Uint8Array>> {
+  const pack = await make(designOf(shown), {
+    kinds: ['print', 'laser'],
+    paper,
+    dxf: 'R2000',
+    digest: (bytes) => createHash('sha256').update(bytes).digest('hex'),
+  });
+  if (!pack.ok) throw new Error(JSON.stringify(pack.faults));
+  return new Map(pack.value.files.map(({ path, bytes }) => [path, bytes]));
+}
+
+function designOf(shown: Shown, name?: string): Design {
+  const table = { format: 'garland-measurements', version: 1, ...MEASUREMENTS[shown], ...(name && { name }) };
+  const drafted = draft([{ name: 'table', json: table }]);
+  if (!drafted.ok) throw new Error(JSON.stringify(drafted.faults));
+  return drafted.value.design;
 }

@@ -66,20 +66,17 @@ export function gaugeLettering(
   ];
 }
 
-/** The instrument's name, in two lines as even as its words allow where one would have to be written much smaller. */
+/** The instrument's name, in two lines where one would have to be written much smaller: between words where they allow. */
 function nameLines(name: string, roomMm: number): readonly string[] {
   const width = (text: string): number => letteringWidthMm({ text, heightMm: TEXT_MM });
   if (LEAST_SHRINK * width(name) <= roomMm) return [name];
   const half = Math.ceil(name.length / 2);
-  const splits = [...name.matchAll(/\s+/g)].map(({ index }) => [
-    name.slice(0, index),
-    name.slice(index).trim(),
-  ]);
+  const torn = [`${name.slice(0, half)}-`, name.slice(half)];
   const longest = (lines: readonly string[]): number => Math.max(...lines.map(width));
-  return splits.reduce(
-    (best, split) => (longest(split) < longest(best) ? split : best),
-    [`${name.slice(0, half)}-`, name.slice(half)],
-  );
+  const [split] = [...name.matchAll(/\s+/g)]
+    .map(({ index }) => [name.slice(0, index), name.slice(index).trim()])
+    .sort((one, other) => longest(one) - longest(other));
+  return split && longest(split) * LEAST_SHRINK <= longest(torn) ? split : torn;
 }
 
 /** Which way the lettered face looks, so that the plate falls away behind the gauge. */

@@ -1,12 +1,18 @@
 import { placeChain } from '../curve/index.ts';
+import { marginTextWidthMm } from './marginText.ts';
 import { type PageLine, type PageText, placedChain } from './page.ts';
 import type { PageBlock } from './pageBlock.ts';
 import type { PageGroup } from './pageGroup.ts';
 import { polyline, smallText } from './sheetFrame.ts';
+import { OVERLAP_MM } from './tiles.ts';
 
 const SCALES = [5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40].map((times) => 1 / times);
 const GAP_MM = 6;
 const LABEL_MM = 5;
+/** mm. The size of type of {@link smallText}. */
+const LABEL_SIZE_MM = 2.5;
+/** mm. From a tile's side to its name. */
+const INSET_MM = 0.8;
 
 /** A group with the numbers its pages carry. */
 export interface NumberedGroup {
@@ -32,7 +38,8 @@ function mapRows(groups: readonly NumberedGroup[], scale: number, widthMm: numbe
   let used = widthMm;
   for (const group of groups) {
     const { box } = group.group.map;
-    const width = (box.max.x - box.min.x) * scale;
+    const labelMm = marginTextWidthMm(labelOf(group), LABEL_SIZE_MM);
+    const width = Math.max((box.max.x - box.min.x) * scale, labelMm);
     if (rows.length === 0 || used + GAP_MM + width > widthMm) {
       rows.push([]);
       used = -GAP_MM;
@@ -83,23 +90,35 @@ function mapCell(
   );
   const small = (pen: PageLine['pen'], chains: readonly PageLine['chain'][]): PageLine[] =>
     chains.map((chain) => ({ pen, chain: placeChain<'page', 'page'>(chain, placement) }));
-  const numbers = windows.map((window, index): PageText => {
-    const x = placement.shift[0] + window.min.x * scale + 1;
-    const y = placement.shift[1] + window.max.y * scale - 3;
-    const tile = group.pages[index]?.tile;
-    const page = `p. ${firstPage + index}`;
-    return smallText(tile === undefined ? page : `${tile} · ${page}`, x, y);
-  });
-  const tiled = group.pages.length > 1;
-  const label: PageText = smallText(
-    tiled
-      ? `${group.pieces[0]?.number}  pages ${firstPage}–${firstPage + windows.length - 1}`
-      : `page ${firstPage}`,
-    x,
-    y - 3.4,
+  const names = tileNames(group, firstPage, scale);
+  const numbers = windows.map(({ min, max }, index) =>
+    smallText(
+      names[index] ?? '',
+      placement.shift[0] + min.x * scale + INSET_MM,
+      placement.shift[1] + max.y * scale - 3,
+    ),
   );
+  const tiled = group.pages.length > 1;
+  const label = smallText(labelOf({ group, firstPage }), x, y - 3.4);
   return {
     lines: [...small('rule', frames), ...small('map', pieces)],
     texts: tiled ? [...numbers, label] : [label],
   };
+}
+
+/** What stands in the corners of the tiles: with their pages where all have room for it, else the tiles' names alone. */
+function tileNames(group: PageGroup, firstPage: number, scale: number): readonly string[] {
+  const whole = group.pages.map(({ tile }, index) => `${tile ?? ''} · p. ${firstPage + index}`);
+  const fits = group.map.windows.every(
+    ({ min, max }, index) =>
+      marginTextWidthMm(whole[index] ?? '', LABEL_SIZE_MM) + 2 * INSET_MM <=
+      (max.x - min.x - OVERLAP_MM) * scale,
+  );
+  return fits ? whole : group.pages.map(({ tile }) => tile ?? '');
+}
+
+function labelOf({ group, firstPage }: NumberedGroup): string {
+  const count = group.pages.length;
+  if (count === 1) return `page ${firstPage}`;
+  return `${group.pieces[0]?.number}  pages ${firstPage}–${firstPage + count - 1}`;
 }

@@ -5,6 +5,8 @@ import type { DraftPage, PageGroup, Piece } from './pageGroup.ts';
 import { type SheetFrame, smallText } from './sheetFrame.ts';
 import { fitsRoom, packShelves, type ShelfItem, type ShelfPlace, type ShelfRoom } from './shelves.ts';
 
+/** mm. A piece may lie against the border: the outer half of its lines still shows. */
+const INK_MM = 0.5;
 /** mm. Room for scissors between pieces. */
 const GAP_MM = 8;
 const CAPTION_MM = 5.5;
@@ -103,7 +105,11 @@ function layPiece(
   const shift: Point<'page'> = place.turned
     ? { x: left + max.y, y: low - min.x }
     : { x: left - min.x, y: low - min.y };
-  const window: Box<'page'> = frame.printable;
+  const { min: lowest, max: highest } = frame.printable;
+  const window: Box<'page'> = {
+    min: { x: lowest.x - INK_MM, y: lowest.y - INK_MM },
+    max: { x: highest.x + INK_MM, y: highest.y + INK_MM },
+  };
   return {
     piece,
     placed: { drawing: piece.drawing, turnRad: place.turned ? Math.PI / 2 : 0, shift, window },
