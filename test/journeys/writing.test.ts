@@ -1,8 +1,9 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { sha256 } from '../../src/host/index.ts';
+import type { Checked } from '../../src/core/index.ts';
+import { sha256, writePack } from '../../src/host/index.ts';
 import { COMMAND, contentsOf, garland, isSentence, newFolder, ROOT } from './runGarland.ts';
 
 const folder = newFolder();
@@ -42,8 +43,8 @@ describe.concurrent('a place that cannot be written', () => {
     ['where nobody may write', ['draft', 'viola.json', '--out', '/proc/x.json']],
     ['a folder', ['draft', 'viola.json', '--out', '.', '--force']],
     ['a pack that would be a file', ['make', DESIGN, '--out', DESIGN, ...LASER]],
-    ['a pack under a file', ['make', DESIGN, '--out', `${DESIGN}/pack`, ...LASER]],
     ['a pack where nobody may write', ['make', DESIGN, '--out', '/proc/pack', ...LASER]],
+    ['a folder where nobody may write', ['draft', 'viola.json', '--out', '/proc/deep/deeper/x.json']],
     ['a sheet under a file', ['sheet', '--out', `${DESIGN}/x.pdf`]],
   ])('is named in one sentence, and what was there stays: %s', async (_what, words) => {
     const before = readFileSync(at(DESIGN), 'utf8');
@@ -57,11 +58,16 @@ describe.concurrent('a place that cannot be written', () => {
 });
 
 describe('the folder of a pack', () => {
+  const small = [
+    { path: 'laser/form.dxf', bytes: Buffer.from('form') },
+    { path: 'manifest.json', bytes: Buffer.from('{"format": "garland-pack", "version": 1, "files": []}') },
+  ];
+
   test('keeps the files that the maker put there', async () => {
-    mkdirSync(at('shared', 'laser'), { recursive: true });
+    cpSync(at('whole'), at('shared'), { recursive: true });
     for (const name of ['notes.txt', 'laser/own.dxf']) writeFileSync(at('shared', name), MINE);
-    for (const run of [1, 2])
-      expect((await inFolder('make', DESIGN, '--out', 'shared', ...LASER)).code, `${run}`).toBe(0);
+    const ended = await inFolder('make', DESIGN, '--out', 'shared', ...LASER);
+    expect(ended.code, ended.err).toBe(0);
     for (const name of ['notes.txt', 'laser/own.dxf'])
       expect(readFileSync(at('shared', name), 'utf8')).toBe(MINE);
   });
@@ -75,25 +81,30 @@ describe('the folder of a pack', () => {
     expect(contentsOf(at('taken'))).toEqual({ 'laser/form.dxf': MINE });
   });
 
-  test('is left alone where a manifest of something else lies in it', async () => {
+  test('is left alone where a manifest of something else lies in it', () => {
     mkdirSync(at('other'));
     writeFileSync(at('other', 'manifest.json'), '{"name": "something else"}');
-    const ended = await inFolder('make', DESIGN, '--out', 'other', ...LASER);
-    expect(ended.code).toBe(4);
+    expect(codesOf(writePack(at('other'), small, { force: false }))).toEqual(['file.exists']);
     expect(contentsOf(at('other'))).toEqual({ 'manifest.json': '{"name": "something else"}' });
   });
 
-  test('is left alone where a file stands in place of a folder', async () => {
+  test('is left alone where a file stands in place of a folder, even with --force', () => {
     mkdirSync(at('blocked'));
     writeFileSync(at('blocked', 'laser'), MINE);
-    const ended = await inFolder('make', DESIGN, '--out', 'blocked', ...LASER, '--force');
-    expect(isSentence(ended.err), ended.err).toBe(true);
-    expect(ended.code).toBe(4);
+    expect(codesOf(writePack(at('blocked'), small, { force: true }))).toEqual(['file.unwritable']);
     expect(contentsOf(at('blocked'))).toEqual({ laser: MINE });
   });
 
+  test('that is full of strange files is named in one sentence, not in one a file', () => {
+    const many = Array.from({ length: 40 }, (_, i) => ({ path: `${i}.svg`, bytes: Buffer.from('new') }));
+    mkdirSync(at('full'));
+    for (const { path } of many) writeFileSync(at('full', path), MINE);
+    expect(codesOf(writePack(at('full'), many, { force: false }))).toEqual(['file.exists']);
+    expect(new Set(Object.values(contentsOf(at('full'))))).toEqual(new Set([MINE]));
+  });
+
   test('is left alone where a file of the pack was changed by hand, until --force is given', async () => {
-    expect((await inFolder('make', DESIGN, '--out', 'edited', ...LASER)).code).toBe(0);
+    cpSync(at('whole'), at('edited'), { recursive: true });
     writeFileSync(at('edited', 'laser', 'form.svg'), MINE);
     const before = contentsOf(at('edited'));
     const ended = await inFolder('make', DESIGN, '--out', 'edited', ...LASER);
@@ -105,6 +116,10 @@ describe('the folder of a pack', () => {
     expect(contentsOf(at('edited'))).toEqual(contentsOf(at('whole')));
   });
 });
+
+function codesOf(written: Checked<string>): readonly string[] {
+  return written.ok ? [] : written.faults.map(({ code }) => code);
+}
 
 describe('a run killed half way', () => {
   test('leaves only whole files under their names, and running again makes the pack whole', async () => {

@@ -8,9 +8,10 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
   writeSync,
 } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { accept, type Checked, type Fault, refuse } from '../../core/index.ts';
 
 /** Bytes of a file the maker named, or why they could not be read. Fault: `file.unreadable`. */
@@ -69,7 +70,7 @@ export function writeWhole(
   const folder = dirname(path);
   const beside = join(folder, `.${basename(path)}.${randomBytes(4).toString('hex')}.part`);
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     const file = openSync(beside, 'wx');
     try {
       for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
@@ -84,6 +85,24 @@ export function writeWhole(
     clearAway(beside);
     return refuse(unwritable(path, error));
   }
+}
+
+/**
+ * Makes a folder and those above it that are missing; throws as the system does. Step by step, because making them
+ * all at once never ends where the system answers that even an existing folder's child cannot be found.
+ */
+export function makeFolder(path: string): void {
+  const missing: string[] = [];
+  for (let at = resolve(path); !existsSync(at); at = dirname(at)) missing.push(at);
+  for (const at of missing.reverse()) {
+    try {
+      mkdirSync(at);
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+    }
+  }
+  if (!statSync(path).isDirectory())
+    throw Object.assign(new Error('a file is in the way'), { code: 'EEXIST' });
 }
 
 /** Removes what a failed writing left; where even that fails there was nothing. */

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { accept, type Checked, type Fault, refuse } from '../../core/index.ts';
-import { clearAway, existing, unwritable, writeWhole } from './files.ts';
+import { clearAway, existing, makeFolder, unwritable, writeWhole } from './files.ts';
 
 export interface PackFile {
   readonly path: string;
@@ -32,7 +32,7 @@ export function writePack(
   const faults = options.force ? [] : inTheWay(folder, files, before);
   if (faults.length > 0) return refuse(...faults);
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
   } catch (error) {
     return refuse(unwritable(folder, error));
   }
