@@ -1,12 +1,12 @@
-import { Bug, type Frame, WELD_MM } from '../base/index.ts';
+import { Bug, type Frame, type Point, point, WELD_MM } from '../base/index.ts';
+import { blockBoxes, tableOfSegments } from './arcTable.ts';
 import type { Chain } from './chain.ts';
 import { areaOf } from './measure.ts';
-import { nearestOnSpans } from './nearestOn.ts';
-import { rawOffset } from './offsetRaw.ts';
+import { nearerThan } from './nearerThan.ts';
+import { type Kite, rawOffset } from './offsetRaw.ts';
+import { offsetRuns, type Run } from './offsetRuns.ts';
 import { reverseChain } from './placeChain.ts';
-import { pointOn, type Segment, segments } from './segment.ts';
-import { type Span, spanOf } from './span.ts';
-import { splitAtCrossings } from './splitAtCrossings.ts';
+import { segments } from './segment.ts';
 import { stitchLoops } from './stitchLoops.ts';
 
 /** How an offset passes a corner that it opens. */
@@ -24,8 +24,8 @@ export interface OffsetOptions {
  * lies so deep.
  *
  * Every point lies at the distance from the source to within WELD_MM, mitres apart, which lie further out.
- * Method: each arc and line moved, corners that open joined, all cut where they meet, and those pieces kept
- * that no part of the source comes nearer to than the distance; these close by themselves.
+ * Method: each arc and line moved, corners that open joined, all cut where they meet; of the runs between
+ * cuts those stay that no part of the source comes nearer to than the distance, and these close by themselves.
  */
 export function offsetChain<F extends Frame>(
   chain: Chain<F>,
@@ -36,28 +36,37 @@ export function offsetChain<F extends Frame>(
   if (!Number.isFinite(distanceMm)) throw new Bug(`an offset by ${distanceMm} mm`);
   if (distanceMm === 0) return [chain];
   const clockwise = areaOf(chain) < 0;
-  const source = segments(clockwise ? reverseChain(chain) : chain);
-  const { pieces, mitres } = rawOffset(source, distanceMm, options.join === 'mitre', options.mitreLimit ?? 4);
-  const sourceSpans = source.map(spanOf);
-  const kept = splitAtCrossings(pieces.map(spanOf)).filter((piece) =>
-    isOutermost(piece, sourceSpans, Math.abs(distanceMm), mitres),
+  const source = tableOfSegments(segments(clockwise ? reverseChain(chain) : chain));
+  const { pieces, mitres } = rawOffset<F>(
+    source,
+    distanceMm,
+    options.join === 'mitre',
+    options.mitreLimit ?? 4,
   );
-  const loops = stitchLoops(kept);
+  const { runs, closed } = offsetRuns<F>(pieces);
+  const blocks = blockBoxes(source);
+  const nearMm = Math.abs(distanceMm) - WELD_MM / 2;
+  const kept = runs.filter((run) => {
+    const { x, y } = middleOfLongest(run);
+    return !nearerThan(source, blocks, x, y, nearMm) && !mitres.some((kite) => isInside(kite, x, y));
+  });
+  const loops = stitchLoops(kept, closed);
   return clockwise ? loops.map(reverseChain) : loops;
 }
 
-/** The corners of a mitred corner's kite: the source's corner, the end of one side, the mitre, the start of the next. */
-export type Kite<F extends Frame> = readonly Segment<F>[];
-
-function isOutermost<F extends Frame>(
-  piece: Segment<F>,
-  source: readonly Span<F>[],
-  distanceMm: number,
-  mitres: readonly Kite<F>[],
-): boolean {
-  const middle = pointOn(piece, 0.5);
-  if (nearestOnSpans(source, middle).distanceMm < distanceMm - WELD_MM / 2) return false;
-  return !mitres.some((kite) => isInside(kite, middle.x, middle.y));
+/** The point of a run where rounding weighs least: what holds there holds for the whole run. */
+function middleOfLongest<F extends Frame>(run: Run<F>): Point<F> {
+  let longest = -1;
+  let middle = point<F>(0, 0);
+  for (const { start, end, bulge } of run) {
+    const chordX = end.x - start.x;
+    const chordY = end.y - start.y;
+    const square = chordX * chordX + chordY * chordY;
+    if (square <= longest) continue;
+    longest = square;
+    middle = point((start.x + end.x + bulge * chordY) / 2, (start.y + end.y - bulge * chordX) / 2);
+  }
+  return middle;
 }
 
 /** Whether a point lies inside a kite by more than WELD_MM; on its edge does not count. */

@@ -1,10 +1,30 @@
-import { distanceBetween, type Frame, type Point, point, WELD_MM } from '../base/index.ts';
-import { arcOf, bulgeOfSweep, headingOn, type Segment, wrapAngle } from './segment.ts';
+import { type Frame, WELD_MM } from '../base/index.ts';
+import {
+  ARRIVE_X,
+  ARRIVE_Y,
+  type ArcTable,
+  addArc,
+  arcTable,
+  BULGE,
+  END_X,
+  END_Y,
+  LEAVE_X,
+  LEAVE_Y,
+  RADIUS,
+  ROW,
+  START_X,
+  START_Y,
+  setHeadings,
+} from './arcTable.ts';
+import type { Segment } from './segment.ts';
+
+/** The corners of a mitred corner's kite: the source's corner, the end of one side, the mitre, the start of the next. */
+export type Kite<F extends Frame> = readonly Segment<F>[];
 
 /** The arcs and lines that an offset may be made of, untrimmed, and the kites that mitres add to the corners. */
 export interface RawOffset<F extends Frame> {
-  readonly pieces: readonly Segment<F>[];
-  readonly mitres: readonly (readonly Segment<F>[])[];
+  readonly pieces: ArcTable;
+  readonly mitres: readonly Kite<F>[];
 }
 
 /**
@@ -12,56 +32,106 @@ export interface RawOffset<F extends Frame> {
  * An arc whose radius the distance uses up is left out: all that it would give lies too near to the source.
  */
 export function rawOffset<F extends Frame>(
-  source: readonly Segment<F>[],
+  source: ArcTable,
   distanceMm: number,
   mitre: boolean,
   mitreLimit: number,
 ): RawOffset<F> {
-  const pieces: Segment<F>[] = [];
-  const mitres: Segment<F>[][] = [];
-  for (const [index, segment] of source.entries()) {
-    const next = source[(index + 1) % source.length] ?? segment;
-    const startRad = headingOn(segment, 0);
-    const endRad = headingOn(segment, 1);
-    const leaveRad = headingOn(next, 0);
-    const end = toRight(segment.end, endRad, distanceMm);
-    const arc = arcOf(segment);
-    if (!arc || arc.radiusMm + Math.sign(segment.bulge) * distanceMm > WELD_MM) {
-      pieces.push({ start: toRight(segment.start, startRad, distanceMm), end, bulge: segment.bulge });
-    }
-    const turn = openTurn(leaveRad - endRad, distanceMm);
-    const start = toRight(next.start, leaveRad, distanceMm);
-    if (turn === 0 || distanceBetween(start, end) <= WELD_MM) continue;
-    const reach = 1 / Math.cos(turn / 2);
-    if (mitre && reach > 0 && reach <= mitreLimit) {
-      const tip = toRight(segment.end, endRad + turn / 2, distanceMm * reach);
-      pieces.push({ start: end, end: tip, bulge: 0 }, { start: tip, end: start, bulge: 0 });
-      mitres.push(edges([segment.end, end, tip, start]));
+  const pieces = arcTable(source.count * (mitre ? 3 : 2));
+  const { rows } = source;
+  const mitres: Kite<F>[] = [];
+  for (let index = 0; index < source.count; index++) {
+    addMoved(pieces, rows, index * ROW, distanceMm);
+    const row = index * ROW;
+    const next = index + 1 === source.count ? 0 : row + ROW;
+    const arriveX = rows[row + ARRIVE_X];
+    const arriveY = rows[row + ARRIVE_Y];
+    const leaveX = rows[next + LEAVE_X];
+    const leaveY = rows[next + LEAVE_Y];
+    const bulge = openingBulge(arriveX, arriveY, leaveX, leaveY, distanceMm);
+    if (bulge === 0) continue;
+    const startX = rows[row + END_X] + distanceMm * arriveY;
+    const startY = rows[row + END_Y] - distanceMm * arriveX;
+    const endX = rows[next + START_X] + distanceMm * leaveY;
+    const endY = rows[next + START_Y] - distanceMm * leaveX;
+    const gapX = endX - startX;
+    const gapY = endY - startY;
+    if (gapX * gapX + gapY * gapY <= WELD_MM * WELD_MM) continue;
+    const slope = Math.abs((2 * bulge) / (1 - bulge * bulge));
+    if (mitre && Math.sqrt(1 + slope * slope) <= mitreLimit) {
+      const alongMm = Math.abs(distanceMm) * slope;
+      const tipX = startX + arriveX * alongMm;
+      const tipY = startY + arriveY * alongMm;
+      const side = addArc(pieces, startX, startY, tipX, tipY, 0);
+      setHeadings(pieces, side, arriveX, arriveY, arriveX, arriveY);
+      const other = addArc(pieces, tipX, tipY, endX, endY, 0);
+      setHeadings(pieces, other, leaveX, leaveY, leaveX, leaveY);
+      mitres.push(edges([rows[row + END_X], rows[row + END_Y], startX, startY, tipX, tipY, endX, endY]));
     } else {
-      pieces.push({ start: end, end: start, bulge: bulgeOfSweep(turn) });
+      setHeadings(
+        pieces,
+        addArc(pieces, startX, startY, endX, endY, bulge),
+        arriveX,
+        arriveY,
+        leaveX,
+        leaveY,
+      );
     }
   }
   return { pieces, mitres };
 }
 
-/** The turn of a joint when the offset opens there, else 0. A joint that turns right back opens on either side. */
-function openTurn(turnRad: number, distanceMm: number): number {
-  const turn = wrapAngle(turnRad);
-  if (turn * distanceMm > 0) return turn;
-  return Math.abs(turn) > Math.PI - BACK_RAD ? Math.sign(distanceMm) * Math.PI : 0;
+function addMoved(pieces: ArcTable, rows: Float64Array, row: number, distanceMm: number): void {
+  const bulge = rows[row + BULGE];
+  const radius = rows[row + RADIUS];
+  if (radius > 0 && radius + (bulge > 0 ? distanceMm : -distanceMm) <= WELD_MM) return;
+  const piece = addArc(
+    pieces,
+    rows[row + START_X] + distanceMm * rows[row + LEAVE_Y],
+    rows[row + START_Y] - distanceMm * rows[row + LEAVE_X],
+    rows[row + END_X] + distanceMm * rows[row + ARRIVE_Y],
+    rows[row + END_Y] - distanceMm * rows[row + ARRIVE_X],
+    bulge,
+  );
+  setHeadings(
+    pieces,
+    piece,
+    rows[row + LEAVE_X],
+    rows[row + LEAVE_Y],
+    rows[row + ARRIVE_X],
+    rows[row + ARRIVE_Y],
+  );
+}
+
+/**
+ * The bulge of the join at a joint that the offset opens, else 0. A joint that turns right back opens on
+ * either side.
+ */
+function openingBulge(
+  arriveX: number,
+  arriveY: number,
+  leaveX: number,
+  leaveY: number,
+  distanceMm: number,
+): number {
+  const sin = arriveX * leaveY - arriveY * leaveX;
+  const cos = arriveX * leaveX + arriveY * leaveY;
+  const opens = sin * distanceMm > 0;
+  if (cos < 0 && Math.abs(sin) < BACK_RAD) return opens ? quarterTan(sin, cos) : Math.sign(distanceMm);
+  return opens ? quarterTan(sin, cos) : 0;
+}
+
+/** tan of a quarter of an angle from its sine and cosine. */
+function quarterTan(sin: number, cos: number): number {
+  // The half angle's tangent, by whichever form does not cancel.
+  const half = cos > 0 ? sin / (1 + cos) : (1 - cos) / sin;
+  return half / (1 + Math.sqrt(1 + half * half));
 }
 
 /** rad. Within this of half a turn the side to which a joint turns is rounding. */
 const BACK_RAD = 0.000_000_1;
 
-function toRight<F extends Frame>(p: Point<F>, headingRad: number, distanceMm: number): Point<F> {
-  return point(p.x + distanceMm * Math.sin(headingRad), p.y - distanceMm * Math.cos(headingRad));
-}
-
-function edges<F extends Frame>(corners: readonly Point<F>[]): Segment<F>[] {
-  return corners.map((start, index) => ({
-    start,
-    end: corners[(index + 1) % corners.length] ?? start,
-    bulge: 0,
-  }));
+function edges<F extends Frame>(corners: readonly number[]): Kite<F> {
+  const at = (corner: number) => ({ x: corners[(2 * corner) % 8], y: corners[(2 * corner + 1) % 8] });
+  return [0, 1, 2, 3].map((corner) => ({ start: at(corner), end: at(corner + 1), bulge: 0 }));
 }

@@ -20,7 +20,7 @@ export interface Arc<F extends Frame> {
  * No unit. A bulge below this is a straight line: on a chord of 100 mm such an arc leaves its chord by less
  * than half a millionth of a millimetre, and rounding in its far centre would cost as much.
  */
-const STRAIGHT_BULGE = 0.000_000_01;
+export const STRAIGHT_BULGE = 0.000_000_01;
 
 /** Every arc and line of a chain in order; a closed chain ends with the one that returns to its first vertex. */
 export function segments<F extends Frame>(chain: Chain<F>): readonly Segment<F>[] {

@@ -1,52 +1,74 @@
 import { Bug, distanceBetween, type Frame, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { areaOf, lengthOf } from './measure.ts';
+import type { Run } from './offsetRuns.ts';
 import { headingOn, pointOn, type Segment, wrapAngle } from './segment.ts';
 
 /** mm. Ends this near are one end: a piece left out between them may be WELD_MM long, and so may either gap. */
 const STITCH_MM = 4 * WELD_MM;
 
 /**
- * Closed chains of directed pieces, each piece used once, largest area first. Where several pieces leave a
- * point, the sharpest turn to the left is taken, so that loops which touch stay apart and simple. Pieces that
- * lie on each other cancel when opposed and count once when alike; loops without area are left out.
+ * Closed chains of directed runs, each run used once, largest area first. Where several runs leave a point,
+ * the sharpest turn to the left is taken, so that loops which touch stay apart and simple. Runs that lie on
+ * each other cancel when opposed and count once when alike; loops without area are left out. With `closed`
+ * each run is a loop already.
  */
-export function stitchLoops<F extends Frame>(pieces: readonly Segment<F>[]): readonly Chain<F>[] {
-  const open = withoutDoubles(pieces);
-  const loops: Chain<F>[] = [];
-  for (let first = open.pop(); first; first = open.pop()) {
-    const run = [first];
+export function stitchLoops<F extends Frame>(runs: readonly Run<F>[], closed: boolean): readonly Chain<F>[] {
+  const found: { readonly loop: Chain<F>; readonly sizeMm2: number }[] = [];
+  for (const run of closed ? runs : joinedRuns(runs)) {
+    const loop: Chain<F> = {
+      closed: true,
+      vertices: run.map(({ start, bulge }) => ({ x: start.x, y: start.y, bulge })),
+    };
+    const sizeMm2 = Math.abs(areaOf(loop));
+    if (sizeMm2 > WELD_MM * lengthOf(loop)) found.push({ loop, sizeMm2 });
+  }
+  return found.sort((one, other) => other.sizeMm2 - one.sizeMm2).map(({ loop }) => loop);
+}
+
+interface OpenRun<F extends Frame> {
+  readonly pieces: Run<F>;
+  readonly first: Segment<F>;
+  readonly last: Segment<F>;
+}
+
+function joinedRuns<F extends Frame>(runs: readonly Run<F>[]): readonly Run<F>[] {
+  const open = withoutDoubles(runs);
+  const loops: Run<F>[] = [];
+  for (let start = open.pop(); start; start = open.pop()) {
+    const pieces = [...start.pieces];
     for (
-      let last = first;
-      distanceBetween(last.end, first.start) > STITCH_MM || touches(open, last, first);
+      let last = start.last;
+      distanceBetween(last.end, start.first.start) > STITCH_MM || touches(open, last, start.first);
     ) {
       const next = takeNext(open, last);
       if (!next)
-        throw new Bug(`a run of ${run.length} pieces ends at ${last.end.x}, ${last.end.y} without closing`);
-      run.push(next);
-      last = next;
+        throw new Bug(
+          `a run of ${pieces.length} pieces ends at ${last.end.x}, ${last.end.y} without closing`,
+        );
+      pieces.push(...next.pieces);
+      last = next.last;
     }
-    const loop = chainOfLoop(run);
-    if (Math.abs(areaOf(loop)) > WELD_MM * lengthOf(loop)) loops.push(loop);
+    loops.push(pieces);
   }
-  return loops.sort((one, other) => Math.abs(areaOf(other)) - Math.abs(areaOf(one)));
+  return loops;
 }
 
-/** Whether, at the point where a run could close, another piece turns more sharply to the left. */
-function touches<F extends Frame>(open: readonly Segment<F>[], last: Segment<F>, first: Segment<F>): boolean {
+/** Whether, at the point where a loop could close, another run turns more sharply to the left. */
+function touches<F extends Frame>(open: readonly OpenRun<F>[], last: Segment<F>, first: Segment<F>): boolean {
+  const others = open.filter((run) => distanceBetween(last.end, run.first.start) <= STITCH_MM);
+  if (others.length === 0) return false;
   const closing = leftTurn(last, first);
-  return open.some(
-    (piece) => distanceBetween(last.end, piece.start) <= STITCH_MM && leftTurn(last, piece) > closing,
-  );
+  return others.some((run) => leftTurn(last, run.first) > closing);
 }
 
-function takeNext<F extends Frame>(open: Segment<F>[], last: Segment<F>): Segment<F> | undefined {
+function takeNext<F extends Frame>(open: OpenRun<F>[], last: Segment<F>): OpenRun<F> | undefined {
   let best = -1;
   let sharpest = -Infinity;
-  for (const [index, piece] of open.entries()) {
-    const apart = Math.abs(piece.start.x - last.end.x) + Math.abs(piece.start.y - last.end.y);
-    if (apart > 2 * STITCH_MM || distanceBetween(last.end, piece.start) > STITCH_MM) continue;
-    const turn = leftTurn(last, piece);
+  for (const [index, { first }] of open.entries()) {
+    const apart = Math.abs(first.start.x - last.end.x) + Math.abs(first.start.y - last.end.y);
+    if (apart > 2 * STITCH_MM || distanceBetween(last.end, first.start) > STITCH_MM) continue;
+    const turn = leftTurn(last, first);
     if (turn > sharpest) {
       sharpest = turn;
       best = index;
@@ -63,32 +85,31 @@ function leftTurn<F extends Frame>(last: Segment<F>, next: Segment<F>): number {
   return wrapAngle(towards - straight);
 }
 
-function chainOfLoop<F extends Frame>(run: readonly Segment<F>[]): Chain<F> {
-  return { closed: true, vertices: run.map(({ start, bulge }) => ({ x: start.x, y: start.y, bulge })) };
-}
-
-function withoutDoubles<F extends Frame>(pieces: readonly Segment<F>[]): Segment<F>[] {
-  const kept: (Segment<F> | null)[] = [...pieces];
-  const middles = pieces.map((piece) => pointOn(piece, 0.5));
-  const order = pieces.map((_, index) => index).sort((a, b) => (middles[a]?.x ?? 0) - (middles[b]?.x ?? 0));
-  for (const [place, index] of order.entries()) {
-    const piece = kept[index];
-    const middle = middles[index];
-    if (!piece || !middle) continue;
-    for (const other of order.slice(place + 1)) {
-      const twin = kept[other];
-      const at = middles[other];
-      if (!at || at.x > middle.x + STITCH_MM) break;
-      if (!twin || Math.abs(at.y - middle.y) > STITCH_MM) continue;
-      if (near(piece.start, twin.start) && near(piece.end, twin.end)) kept[other] = null;
-      else if (near(piece.start, twin.end) && near(piece.end, twin.start)) {
-        kept[other] = null;
+/** The runs with their first and last pieces, less those that double another. Only single pieces can: meetings cut the rest. */
+function withoutDoubles<F extends Frame>(runs: readonly Run<F>[]): OpenRun<F>[] {
+  const kept: (Run<F> | null)[] = [...runs];
+  const single = runs
+    .map((run, index) => ({ index, piece: run[0], at: run[0] && pointOn(run[0], 0.5), length: run.length }))
+    .filter(({ length }) => length === 1)
+    .sort((one, other) => (one.at?.x ?? 0) - (other.at?.x ?? 0));
+  for (const [place, { index, piece, at }] of single.entries()) {
+    if (!piece || !at || !kept[index]) continue;
+    for (const other of single.slice(place + 1)) {
+      if (!other.at || !other.piece || other.at.x > at.x + STITCH_MM) break;
+      if (!kept[other.index] || Math.abs(other.at.y - at.y) > STITCH_MM) continue;
+      if (near(piece.start, other.piece.start) && near(piece.end, other.piece.end)) kept[other.index] = null;
+      else if (near(piece.start, other.piece.end) && near(piece.end, other.piece.start)) {
+        kept[other.index] = null;
         kept[index] = null;
         break;
       }
     }
   }
-  return kept.filter((piece) => piece !== null);
+  return kept.flatMap((run) => {
+    const first = run?.[0];
+    const last = run?.at(-1);
+    return run && first && last ? [{ pieces: run, first, last }] : [];
+  });
 }
 
 function near<F extends Frame>(a: Point<F>, b: Point<F>): boolean {
