@@ -14,8 +14,9 @@ import { fitSpan } from './fitSpan.ts';
 import { greedyWindows } from './fitWindows.ts';
 import { nearestOnSpans } from './nearestOn.ts';
 import { segments } from './segment.ts';
-import type { SettledSpline, SplineEnds } from './settleSpline.ts';
+import type { SettledSpline } from './settleSpline.ts';
 import { spanOf } from './span.ts';
+import type { SplineEnds } from './splineEnds.ts';
 
 /** What a fit keeps to. */
 export interface FitOptions {

@@ -2,7 +2,9 @@ import { DRAFT_MM, type Frame, type Point } from '../base/index.ts';
 import type { ArcSpline } from './arcSpline.ts';
 import { balancedWindows, greedyWindows, type Window } from './fitWindows.ts';
 import { wrapAngle } from './segment.ts';
-import { feetOf, type SettledSpline, type SplineEnds, settleSpline } from './settleSpline.ts';
+import { type SettledSpline, settleSpline } from './settleSpline.ts';
+import type { SplineEnds } from './splineEnds.ts';
+import { feetOf, type PointRows, pointRows } from './splineFeet.ts';
 
 /**
  * The tangent arcs, as few as were found, that pass a smooth run of points within a tolerance; null when even
@@ -45,12 +47,13 @@ function fitCount<F extends Frame>(
   if (!windows) return null;
   const weights = new Float64Array(points.length).fill(1);
   const start = startOf(points, windows, ends);
-  let settled = settleSpline(start, points, ends, weights, arcsOf(windows, points.length));
+  const rows = pointRows(points);
+  let settled = settleSpline(start, rows, ends, weights, arcsOf(windows, points.length));
   let best = settled;
   // Least squares leave the largest departure larger than it need be: higher powers press it down.
   for (let power = 3; power <= POWERS && best.maxMm > toleranceMm && best.maxMm < 4 * toleranceMm; power++) {
-    const sharpened = sharpenedWeights(points, settled, weights);
-    settled = settleSpline(settled.spline, points, ends, sharpened);
+    const sharpened = sharpenedWeights(rows, settled, weights);
+    settled = settleSpline(settled.spline, rows, ends, sharpened);
     if (settled.maxMm < best.maxMm && settled.endsOff <= DRAFT_MM) best = settled;
   }
   return best;
@@ -58,20 +61,16 @@ function fitCount<F extends Frame>(
 
 const POWERS = 10;
 
-function sharpenedWeights<F extends Frame>(
-  points: readonly Point<F>[],
-  settled: SettledSpline,
-  weights: Float64Array,
-): Float64Array {
-  const feet = feetOf(settled.spline, points);
+function sharpenedWeights(points: PointRows, settled: SettledSpline, weights: Float64Array): Float64Array {
+  const { leftMm } = feetOf(settled.spline, points);
   let sum = 0;
-  for (const [index, { leftMm }] of feet.entries()) {
-    const weight = (weights[index] ?? 0) * (Math.abs(leftMm) / settled.maxMm + WEIGHT_FLOOR);
+  for (let index = 0; index < leftMm.length; index++) {
+    const weight = weights[index] * (Math.abs(leftMm[index]) / settled.maxMm + WEIGHT_FLOOR);
     weights[index] = weight;
     sum += weight;
   }
   for (let index = 0; index < weights.length; index++) {
-    weights[index] = ((weights[index] ?? 0) * weights.length) / sum;
+    weights[index] *= weights.length / sum;
   }
   return weights;
 }

@@ -10,27 +10,25 @@ export function solveSquare(matrix: readonly Float64Array[], right: Float64Array
     const pivot = largestBelow(rows, column);
     const lead = rows[pivot];
     const swapped = rows[column];
-    if (!lead || !swapped || !((lead[column] ?? 0) !== 0)) return undefined;
+    if (!lead || !swapped || lead[column] === 0) return undefined;
     rows[pivot] = swapped;
     rows[column] = lead;
-    const value = solution[pivot] ?? 0;
-    solution[pivot] = solution[column] ?? 0;
+    const value = solution[pivot];
+    solution[pivot] = solution[column];
     solution[column] = value;
     for (let below = column + 1; below < size; below++) {
       const row = rows[below];
-      const factor = row ? (row[column] ?? 0) / (lead[column] ?? 1) : 0;
-      if (!row || factor === 0) continue;
-      for (let index = column; index < size; index++)
-        row[index] = (row[index] ?? 0) - factor * (lead[index] ?? 0);
-      solution[below] = (solution[below] ?? 0) - factor * value;
+      const factor = row[column] / lead[column];
+      if (factor === 0) continue;
+      for (let index = column; index < size; index++) row[index] -= factor * lead[index];
+      solution[below] -= factor * value;
     }
   }
   for (let column = size - 1; column >= 0; column--) {
     const row = rows[column];
-    if (!row) return undefined;
-    let sum = solution[column] ?? 0;
-    for (let index = column + 1; index < size; index++) sum -= (row[index] ?? 0) * (solution[index] ?? 0);
-    solution[column] = sum / (row[column] ?? 1);
+    let sum = solution[column];
+    for (let index = column + 1; index < size; index++) sum -= row[index] * solution[index];
+    solution[column] = sum / row[column];
   }
   return solution.every(Number.isFinite) ? solution : undefined;
 }
@@ -38,7 +36,7 @@ export function solveSquare(matrix: readonly Float64Array[], right: Float64Array
 function largestBelow(rows: readonly Float64Array[], column: number): number {
   let best = column;
   for (let row = column + 1; row < rows.length; row++) {
-    if (Math.abs(rows[row]?.[column] ?? 0) > Math.abs(rows[best]?.[column] ?? 0)) best = row;
+    if (Math.abs(rows[row][column]) > Math.abs(rows[best][column])) best = row;
   }
   return best;
 }
