@@ -7,6 +7,7 @@ import {
   blackBoxesOfMarker,
   type CalibrationSheet,
   type FoundMarker,
+  type MarkerFinder,
   type Picture,
 } from '../../src/core/photo/index.ts';
 
@@ -92,6 +93,20 @@ export function trueMarkers(sheet: CalibrationSheet, lens: Lens, seed: number): 
     const moved = seen.map(({ x, y }) => point<'photo'>(x + jitter(), y + jitter()));
     return inside ? [{ id, corners: moved as unknown as FoundMarker['corners'] }] : [];
   });
+}
+
+/** The same as a finder, for whatever size the picture is handed over in. */
+export function trueFinder(sheet: CalibrationSheet, lens: Lens, seed: number): MarkerFinder {
+  const full = trueMarkers(sheet, lens, seed);
+  return (gray) => {
+    const times = Math.round(lens.widthPx / gray.widthPx);
+    const small = (corner: Point<'photo'>) =>
+      point<'photo'>((corner.x + 0.5) / times - 0.5, (corner.y + 0.5) / times - 0.5);
+    return full.map(({ id, corners: [a, b, c, d] }) => ({
+      id,
+      corners: [small(a), small(b), small(c), small(d)],
+    }));
+  };
 }
 
 const CELL_MM = 0.1;

@@ -84,7 +84,7 @@ test('an unknown name is refused with the name that was probably meant', () => {
   expect(fault).toMatchObject({
     code: 'measurements.unknown-name',
     at: 'values.uperBout',
-    need: 'a known name: “upperBout”?',
+    need: 'a known name, such as “upperBout”',
   });
   expect(faultsOf(violin({ bodyLength: 355, colour: 3 }))[0]?.need).toBe('one of the known names');
 });

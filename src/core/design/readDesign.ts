@@ -75,7 +75,7 @@ function unknownValues(design: Design): readonly Finding[] {
         weight: 'remark',
         at: name,
         found: 'a value that this Garland does not know; it is kept and not used',
-        need: meant === undefined ? 'a known name, for it to be used' : `a known name: “${meant}”?`,
+        need: meant === undefined ? 'a known name, for it to be used' : `a known name, such as “${meant}”`,
         remedy: 'correct its name, or leave it',
       };
     });

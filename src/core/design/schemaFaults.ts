@@ -62,7 +62,7 @@ function unknownKey(
     code: `${codePrefix}.unknown-name`,
     at: pathText(path),
     found: `a name that is not known, “${key}”`,
-    need: meant === undefined ? 'one of the known names' : `a known name: “${meant}”?`,
+    need: meant === undefined ? 'one of the known names' : `a known name, such as “${meant}”`,
     remedy:
       meant === undefined ? 'remove it, or look the name up in the schema' : `write ${meant}, or remove it`,
   };

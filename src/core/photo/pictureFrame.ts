@@ -29,7 +29,7 @@ export function frameFault(picture: Picture, fit: BodyFit): Fault | null {
   return {
     code: 'trace.cut-off',
     at: 'photograph',
-    found: `the ${[...parts].join(' and the ')} of the body runs out of the picture at its ${border}`,
+    found: `the ${[...parts].join(' and the ')} of the body ${parts.size > 1 ? 'run' : 'runs'} out of the picture at its ${border}`,
     need: 'the whole body with some ground all round',
     remedy: 'step back and photograph it again, or use the picture before it was cropped',
   };

@@ -79,8 +79,8 @@ function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
     if (list[1]) faults.push(wrongInput(list[1].name, 'a second one of its kind'));
   const trace = traces[0] && readTrace(traces[0].json);
   const table = tables[0] && readMeasurements(tables[0].json);
-  if (trace && !trace.ok) faults.push(...trace.faults);
-  if (table && !table.ok) faults.push(...table.faults);
+  if (traces[0] && trace && !trace.ok) faults.push(...inFile(traces[0].name, trace.faults));
+  if (tables[0] && table && !table.ok) faults.push(...inFile(tables[0].name, table.faults));
   if (faults.length > 0) return refuse(...faults);
   return accept({ ...(trace?.ok && { trace: trace.value }), ...(table?.ok && { table: table.value }) });
 }
@@ -89,6 +89,11 @@ function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
 function kindOf(json: unknown): unknown {
   const { format, family } = (json ?? {}) as { readonly format?: unknown; readonly family?: unknown };
   return format === undefined && family !== undefined ? 'garland-measurements' : format;
+}
+
+/** The same faults with the file they lie in before each place. */
+function inFile(name: string, faults: readonly Fault[]): Fault[] {
+  return faults.map((fault) => ({ ...fault, at: `${name}, ${fault.at}` }));
 }
 
 function wrongInput(name: string, found: string): Fault {
