@@ -227,3 +227,13 @@ test('the bridge is marked on the long gauge of the top only', () => {
   expect(written('top')).toContain('bridge');
   expect(written('back')).not.toContain('bridge');
 });
+
+test.each(sets)('$plate, $state: the centre line runs from the working edge to the back', ({ drawings }) => {
+  for (const drawing of drawings) {
+    const ends = drawing.lines
+      .filter(({ centreLine }) => centreLine === true)
+      .flatMap(({ chain }) => chain.vertices.map(({ y }) => y));
+    expect(ends).toHaveLength(4);
+    expect(Math.max(...ends)).toBeCloseTo(boundsOf(cutOf(drawing)).max.y, 9);
+  }
+});

@@ -1,3 +1,4 @@
+import { WELD_MM } from '../base/index.ts';
 import { boundsOf, type Chain } from '../curve/index.ts';
 import { type ArchStation, insideLine, type PlateArch } from '../instrument/index.ts';
 import type { DrawnLine } from './drawing.ts';
@@ -58,8 +59,8 @@ function centreLine(
     const [from, to] = chain.vertices;
     if (!from || !to) return [];
     // The line stops short of the hole, so that the drill or the cut does not meet a scored line.
-    const startY = from.y === box.min.y || pieces[0] === chain ? from.y : from.y + CLEAR_MM;
-    const endY = to.y === box.max.y ? to.y : to.y - CLEAR_MM;
+    const startY = pieces[0] === chain ? from.y : from.y + CLEAR_MM;
+    const endY = box.max.y - to.y < WELD_MM ? to.y : to.y - CLEAR_MM;
     return [{ ...mark(x, startY, endY - startY), centreLine: true }];
   });
 }
