@@ -19,22 +19,36 @@ export function fitSpan<F extends Frame>(
   const most = Math.max(1, Math.floor((points.length - 1) / 2));
   let count = Math.min(most, greedyWindows(points, toleranceMm).length);
   let found = fitCount(points, ends, count, toleranceMm);
+  let tooFew = 0;
   while (!found || !fits(found, toleranceMm)) {
+    tooFew = count;
     if (count >= most) return null;
     const short = found ? Math.cbrt(Math.min(8, found.maxMm / toleranceMm)) - 1 : 0;
     count = Math.min(most, count + Math.max(1, Math.floor((count * short) / 2)));
     found = fitCount(points, ends, count, toleranceMm);
   }
-  for (; count > 1; count--) {
+  for (; count - 1 > tooFew; count--) {
     const fewer = fitCount(points, ends, count - 1, toleranceMm);
     if (!fewer || !fits(fewer, toleranceMm)) break;
     found = fewer;
   }
-  return found;
+  return finished(found, points, ends, toleranceMm);
 }
 
 function fits(found: SettledSpline, toleranceMm: number): boolean {
   return found.maxMm <= toleranceMm && found.endsOff <= DRAFT_MM;
+}
+
+/** The search stops at the first spline within the tolerance; the one that is kept goes on to the least squares. */
+function finished<F extends Frame>(
+  found: SettledSpline,
+  points: readonly Point<F>[],
+  ends: SplineEnds<F>,
+  toleranceMm: number,
+): SettledSpline {
+  const weights = new Float64Array(points.length).fill(1);
+  const settled = settleSpline(found.spline, pointRows(points), ends, weights, { rounds: ROUNDS });
+  return fits(settled, toleranceMm) && settled.rmsMm <= found.rmsMm ? settled : found;
 }
 
 function fitCount<F extends Frame>(
@@ -48,16 +62,28 @@ function fitCount<F extends Frame>(
   const weights = new Float64Array(points.length).fill(1);
   const start = startOf(points, windows, ends);
   const rows = pointRows(points);
-  let settled = settleSpline(start, rows, ends, weights, arcsOf(windows, points.length));
+  let settled = settleSpline(start, rows, ends, weights, {
+    rounds: ROUNDS,
+    firstArcs: arcsOf(windows, points.length),
+    enoughMm: toleranceMm,
+  });
   let best = settled;
   // Least squares leave the largest departure larger than it need be: higher powers press it down.
   for (let power = 3; power <= POWERS && best.maxMm > toleranceMm && best.maxMm < 4 * toleranceMm; power++) {
     const sharpened = sharpenedWeights(rows, settled, weights);
-    settled = settleSpline(settled.spline, rows, ends, sharpened);
+    settled = settleSpline(settled.spline, rows, ends, sharpened, {
+      rounds: SHARPEN_ROUNDS,
+      enoughMm: toleranceMm,
+    });
     if (settled.maxMm < best.maxMm && settled.endsOff <= DRAFT_MM) best = settled;
   }
   return best;
 }
+
+const ROUNDS = 40;
+
+/** Each power starts where the one before ended, so few steps do. */
+const SHARPEN_ROUNDS = 8;
 
 const POWERS = 10;
 

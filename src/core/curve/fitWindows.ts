@@ -110,11 +110,16 @@ function circleFits<F extends Frame>(
   if (to - from < 3) return true;
   if (turnsTooFar(points, from, to)) return false;
   const circle = fitCircle(points, from, to);
+  const { originX, originY, cos, sin, offset, slope, curvature } = circle;
   for (let index = from; index <= to; index++) {
-    const [u, v] = local(circle, points[index]);
-    const off = v - circle.offset - circle.slope * u - (circle.curvature * (u * u + v * v)) / 2;
-    const steep = Math.hypot(circle.slope + circle.curvature * u, 1 - circle.curvature * v);
-    if (!(Math.abs(off) <= toleranceMm * steep)) return false;
+    const x = points[index].x - originX;
+    const y = points[index].y - originY;
+    const u = cos * x + sin * y;
+    const v = cos * y - sin * x;
+    const off = v - offset - slope * u - (curvature * (u * u + v * v)) / 2;
+    const steepX = slope + curvature * u;
+    const steepY = 1 - curvature * v;
+    if (!(off * off <= toleranceMm * toleranceMm * (steepX * steepX + steepY * steepY))) return false;
   }
   return true;
 }
@@ -154,7 +159,10 @@ function fitCircle<F extends Frame>(points: readonly Point<F>[], from: number, t
   };
   let [n, su, sw, suu, suw, sww, sv, suv, swv] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
   for (let index = from; index <= to; index++) {
-    const [u, v] = local(frame, points[index]);
+    const x = points[index].x - frame.originX;
+    const y = points[index].y - frame.originY;
+    const u = frame.cos * x + frame.sin * y;
+    const v = frame.cos * y - frame.sin * x;
     const w = (u * u + v * v) / 2;
     n += 1;
     su += u;

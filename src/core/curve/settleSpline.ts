@@ -11,6 +11,15 @@ export interface SettledSpline extends Misfit {
   readonly endsOff: number;
 }
 
+export interface SettleOptions {
+  /** Steps at most. */
+  readonly rounds: number;
+  /** The arc that each point is counted to in the first steps of a rough start. */
+  readonly firstArcs?: Int32Array;
+  /** Stops as soon as no point lies further off than this, mm; never when left out. */
+  readonly enoughMm?: number;
+}
+
 /**
  * The spline moved to where the weighted squares of its distances from the points are least and its ends
  * keep what they must. Method: Gauss-Newton with Lagrange multipliers, damped; the feet follow each step.
@@ -20,13 +29,14 @@ export function settleSpline<F extends Frame>(
   points: PointRows,
   ends: SplineEnds<F>,
   weights: Float64Array,
-  firstArcs?: Int32Array,
+  options: SettleOptions,
 ): SettledSpline {
+  const { firstArcs, enoughMm = 0 } = options;
   let spline = start;
   let feet = feetOf(spline, points, firstArcs);
   let merit = meritOf(spline, feet, weights, ends);
   let damping = 0.001;
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < options.rounds; round++) {
     const system = normalSystem(spline, feet, weights, ends);
     let better = false;
     for (let tries = 0; tries < 6 && !better; tries++) {
@@ -36,11 +46,12 @@ export function settleSpline<F extends Frame>(
         const newFeet = feetOf(moved, points, round < 2 ? firstArcs : undefined);
         const newMerit = meritOf(moved, newFeet, weights, ends);
         if (newMerit <= merit || (round === 2 && firstArcs)) {
-          const settled = merit - newMerit <= MERIT_SHARE * merit && round > 3;
+          const settled =
+            round > 3 && (merit - newMerit <= MERIT_SHARE * merit || misfitOf(newFeet).maxMm <= enoughMm);
           spline = moved;
           feet = newFeet;
           merit = newMerit;
-          damping = Math.max(damping / 10, SETTLED);
+          if (tries === 0) damping = Math.max(damping / 10, SETTLED);
           if (settled) return closeEnds(spline, points, ends, weights);
           better = true;
           continue;
@@ -52,8 +63,6 @@ export function settleSpline<F extends Frame>(
   }
   return closeEnds(spline, points, ends, weights);
 }
-
-const ROUNDS = 40;
 
 /** Share of the merit below which a step no longer counts. */
 const MERIT_SHARE = 0.000_1;
