@@ -10,6 +10,7 @@ declare module 'clipper-lib' {
   }
   const library: {
     ClipperOffset: typeof ClipperOffset;
+    Clipper: { Area(path: readonly IntegerPoint[]): number };
     Paths: new () => IntegerPoint[][];
     JoinType: { jtRound: number };
     EndType: { etClosedPolygon: number };

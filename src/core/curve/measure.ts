@@ -1,6 +1,6 @@
 import { type Box, type Frame, type Point, point } from '../base/index.ts';
 import type { Chain } from './chain.ts';
-import { arcOf, pointOn, type Segment, segmentLength, segments, sweepOf } from './segment.ts';
+import { type Arc, arcOf, pointOn, type Segment, segmentLength, segments, sweepOf } from './segment.ts';
 
 /** Area, centroid, and second moments of area about the centroid (axes along x and y). */
 export interface Moments<F extends Frame> {
@@ -59,7 +59,8 @@ export function boundsOf<F extends Frame>(chain: Chain<F>): Box<F> {
   const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
   for (const vertex of chain.vertices) widen(box, vertex.x, vertex.y);
   for (const segment of segments(chain)) {
-    if (segment.bulge !== 0) widenByArc(box, segment);
+    const arc = arcOf(segment);
+    if (arc) widenByArc(box, arc);
   }
   return { min: point(box.minX, box.minY), max: point(box.maxX, box.maxY) };
 }
@@ -71,8 +72,8 @@ interface Extent {
   maxY: number;
 }
 
-/** Upright box of one arc or line. */
-export function segmentExtent<F extends Frame>(segment: Segment<F>): Readonly<Extent> {
+/** Upright box of one segment, whose arc is known already. */
+export function segmentExtent<F extends Frame>(segment: Segment<F>, arc: Arc<F> | null): Readonly<Extent> {
   const { start, end } = segment;
   const box = {
     minX: Math.min(start.x, end.x),
@@ -80,7 +81,7 @@ export function segmentExtent<F extends Frame>(segment: Segment<F>): Readonly<Ex
     maxX: Math.max(start.x, end.x),
     maxY: Math.max(start.y, end.y),
   };
-  if (segment.bulge !== 0) widenByArc(box, segment);
+  if (arc) widenByArc(box, arc);
   return box;
 }
 
@@ -91,9 +92,7 @@ function widen(box: Extent, x: number, y: number): void {
   box.maxY = Math.max(box.maxY, y);
 }
 
-function widenByArc<F extends Frame>(box: Extent, segment: Segment<F>): void {
-  const arc = arcOf(segment);
-  if (!arc) return;
+function widenByArc<F extends Frame>(box: Extent, arc: Arc<F>): void {
   const quarter = Math.PI / 2;
   const low = Math.min(arc.startAngleRad, arc.startAngleRad + arc.sweepRad) / quarter;
   const high = Math.max(arc.startAngleRad, arc.startAngleRad + arc.sweepRad) / quarter;

@@ -1,4 +1,4 @@
-import { Bug, type Frame, type Point, point, WELD_MM } from '../base/index.ts';
+import { Bug, type Frame, type Point, WELD_MM } from '../base/index.ts';
 import { blockBoxes, tableOfSegments } from './arcTable.ts';
 import type { Chain } from './chain.ts';
 import { areaOf } from './measure.ts';
@@ -6,7 +6,7 @@ import { nearerThan } from './nearerThan.ts';
 import { type Kite, rawOffset } from './offsetRaw.ts';
 import { offsetRuns, type Run } from './offsetRuns.ts';
 import { reverseChain } from './placeChain.ts';
-import { segments } from './segment.ts';
+import { middleOf, segments } from './segment.ts';
 import { stitchLoops } from './stitchLoops.ts';
 
 /** How an offset passes a corner that it opens. */
@@ -56,17 +56,16 @@ export function offsetChain<F extends Frame>(
 
 /** The point of a run where rounding weighs least: what holds there holds for the whole run. */
 function middleOfLongest<F extends Frame>(run: Run<F>): Point<F> {
-  let longest = -1;
-  let middle = point<F>(0, 0);
-  for (const { start, end, bulge } of run) {
-    const chordX = end.x - start.x;
-    const chordY = end.y - start.y;
-    const square = chordX * chordX + chordY * chordY;
-    if (square <= longest) continue;
-    longest = square;
-    middle = point((start.x + end.x + bulge * chordY) / 2, (start.y + end.y - bulge * chordX) / 2);
+  let longest = run[0];
+  let square = 0;
+  for (const piece of run) {
+    const chordX = piece.end.x - piece.start.x;
+    const chordY = piece.end.y - piece.start.y;
+    if (chordX * chordX + chordY * chordY <= square) continue;
+    square = chordX * chordX + chordY * chordY;
+    longest = piece;
   }
-  return middle;
+  return middleOf(longest);
 }
 
 /** Whether a point lies inside a kite by more than WELD_MM; on its edge does not count. */

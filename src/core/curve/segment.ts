@@ -97,6 +97,14 @@ export function pointOn<F extends Frame>(segment: Segment<F>, fraction: number):
   return point(start.x + chordX * cos - chordY * sin, start.y + chordX * sin + chordY * cos);
 }
 
+/** The point halfway along; as {@link pointOn} at a half, without its trigonometry. */
+export function middleOf<F extends Frame>({ start, end, bulge }: Segment<F>): Point<F> {
+  return point(
+    (start.x + end.x + bulge * (end.y - start.y)) / 2,
+    (start.y + end.y - bulge * (end.x - start.x)) / 2,
+  );
+}
+
 /** The heading of travel at a fraction of the length, rad, in (−π, π]. */
 export function headingOn<F extends Frame>(segment: Segment<F>, fraction: number): number {
   const chordRad = Math.atan2(segment.end.y - segment.start.y, segment.end.x - segment.start.x);

@@ -14,8 +14,9 @@ export interface Span<F extends Frame> {
 }
 
 export function spanOf<F extends Frame>(segment: Segment<F>): Span<F> {
-  const { minX, minY, maxX, maxY } = segmentExtent(segment);
-  return { segment, arc: arcOf(segment), lengthMm: segmentLength(segment), minX, minY, maxX, maxY };
+  const arc = arcOf(segment);
+  const { minX, minY, maxX, maxY } = segmentExtent(segment, arc);
+  return { segment, arc, lengthMm: segmentLength(segment), minX, minY, maxX, maxY };
 }
 
 /**

@@ -1,8 +1,8 @@
 import { Bug, distanceBetween, type Frame, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain } from './chain.ts';
-import { areaOf, lengthOf } from './measure.ts';
+import { areaOf } from './measure.ts';
 import type { Run } from './offsetRuns.ts';
-import { headingOn, pointOn, type Segment, wrapAngle } from './segment.ts';
+import { headingOn, middleOf, pointOn, type Segment, wrapAngle } from './segment.ts';
 
 /** mm. Ends this near are one end: a piece left out between them may be WELD_MM long, and so may either gap. */
 const STITCH_MM = 4 * WELD_MM;
@@ -15,66 +15,79 @@ const STITCH_MM = 4 * WELD_MM;
  */
 export function stitchLoops<F extends Frame>(runs: readonly Run<F>[], closed: boolean): readonly Chain<F>[] {
   const found: { readonly loop: Chain<F>; readonly sizeMm2: number }[] = [];
-  for (const run of closed ? runs : joinedRuns(runs)) {
+  for (const run of closed ? runs : joinedRuns(withoutDoubles(runs))) {
     const loop: Chain<F> = {
       closed: true,
       vertices: run.map(({ start, bulge }) => ({ x: start.x, y: start.y, bulge })),
     };
     const sizeMm2 = Math.abs(areaOf(loop));
-    if (sizeMm2 > WELD_MM * lengthOf(loop)) found.push({ loop, sizeMm2 });
+    if (sizeMm2 > WELD_MM * lengthBound(run)) found.push({ loop, sizeMm2 });
   }
   return found.sort((one, other) => other.sizeMm2 - one.sizeMm2).map(({ loop }) => loop);
 }
 
-interface OpenRun<F extends Frame> {
-  readonly pieces: Run<F>;
-  readonly first: Segment<F>;
-  readonly last: Segment<F>;
+/** At least the length of a run, and not much more: no arc is longer than (1 + bulge²) times its chord. */
+function lengthBound<F extends Frame>(run: Run<F>): number {
+  let sum = 0;
+  for (const { start, end, bulge } of run) {
+    const chordX = end.x - start.x;
+    const chordY = end.y - start.y;
+    sum += Math.sqrt(chordX * chordX + chordY * chordY) * (1 + bulge * bulge);
+  }
+  return sum;
 }
 
 function joinedRuns<F extends Frame>(runs: readonly Run<F>[]): readonly Run<F>[] {
-  const open = withoutDoubles(runs);
+  const starts = Float64Array.from(runs.flatMap(([first]) => [first.start.x, first.start.y]));
+  const used = new Uint8Array(runs.length);
   const loops: Run<F>[] = [];
-  for (let start = open.pop(); start; start = open.pop()) {
-    const pieces = [...start.pieces];
-    for (
-      let last = start.last;
-      distanceBetween(last.end, start.first.start) > STITCH_MM || touches(open, last, start.first);
-    ) {
-      const next = takeNext(open, last);
-      if (!next)
-        throw new Bug(
-          `a run of ${pieces.length} pieces ends at ${last.end.x}, ${last.end.y} without closing`,
-        );
-      pieces.push(...next.pieces);
-      last = next.last;
+  for (let first = 0; first < runs.length; first++) {
+    if (used[first] === 1) continue;
+    const pieces: Segment<F>[] = [];
+    for (let at = first, length = 1; ; length++) {
+      used[at] = 1;
+      for (const piece of runs[at]) pieces.push(piece);
+      const next = nextRun(runs, starts, used, pieces[pieces.length - 1], first);
+      if (next === undefined) {
+        const { x, y } = pieces[pieces.length - 1].end;
+        throw new Bug(`a line of ${length} runs ends at ${x}, ${y} without closing`);
+      }
+      if (next === first) break;
+      at = next;
     }
     loops.push(pieces);
   }
   return loops;
 }
 
-/** Whether, at the point where a loop could close, another run turns more sharply to the left. */
-function touches<F extends Frame>(open: readonly OpenRun<F>[], last: Segment<F>, first: Segment<F>): boolean {
-  const others = open.filter((run) => distanceBetween(last.end, run.first.start) <= STITCH_MM);
-  if (others.length === 0) return false;
-  const closing = leftTurn(last, first);
-  return others.some((run) => leftTurn(last, run.first) > closing);
-}
-
-function takeNext<F extends Frame>(open: OpenRun<F>[], last: Segment<F>): OpenRun<F> | undefined {
-  let best = -1;
-  let sharpest = -Infinity;
-  for (const [index, { first }] of open.entries()) {
-    const apart = Math.abs(first.start.x - last.end.x) + Math.abs(first.start.y - last.end.y);
-    if (apart > 2 * STITCH_MM || distanceBetween(last.end, first.start) > STITCH_MM) continue;
-    const turn = leftTurn(last, first);
-    if (turn > sharpest) {
-      sharpest = turn;
-      best = index;
+/** The run that goes on from a piece by the sharpest turn to the left: one that is free, or the first, which closes. */
+function nextRun<F extends Frame>(
+  runs: readonly Run<F>[],
+  starts: Float64Array,
+  used: Uint8Array,
+  last: Segment<F>,
+  first: number,
+): number | undefined {
+  const { x, y } = last.end;
+  let best: number | undefined;
+  let sharpest: number | undefined;
+  for (let run = 0; run < runs.length; run++) {
+    if (used[run] === 1 && run !== first) continue;
+    const apartX = starts[2 * run] - x;
+    const apartY = starts[2 * run + 1] - y;
+    if (apartX * apartX + apartY * apartY > STITCH_MM * STITCH_MM) continue;
+    if (best === undefined) {
+      best = run;
+      continue;
     }
+    sharpest ??= leftTurn(last, runs[best][0]);
+    const turn = leftTurn(last, runs[run][0]);
+    // Of equal turns the closing one is taken.
+    if (turn < sharpest || (turn === sharpest && run !== first)) continue;
+    sharpest = turn;
+    best = run;
   }
-  return best < 0 ? undefined : open.splice(best, 1)[0];
+  return best;
 }
 
 /** The turn from one piece into the next, left positive; of tangent ones the one that bends more to the left turns more. */
@@ -85,31 +98,25 @@ function leftTurn<F extends Frame>(last: Segment<F>, next: Segment<F>): number {
   return wrapAngle(towards - straight);
 }
 
-/** The runs with their first and last pieces, less those that double another. Only single pieces can: meetings cut the rest. */
-function withoutDoubles<F extends Frame>(runs: readonly Run<F>[]): OpenRun<F>[] {
-  const kept: (Run<F> | null)[] = [...runs];
-  const single = runs
-    .map((run, index) => ({ index, piece: run[0], at: run[0] && pointOn(run[0], 0.5), length: run.length }))
-    .filter(({ length }) => length === 1)
-    .sort((one, other) => (one.at?.x ?? 0) - (other.at?.x ?? 0));
-  for (const [place, { index, piece, at }] of single.entries()) {
-    if (!piece || !at || !kept[index]) continue;
-    for (const other of single.slice(place + 1)) {
-      if (!other.at || !other.piece || other.at.x > at.x + STITCH_MM) break;
-      if (!kept[other.index] || Math.abs(other.at.y - at.y) > STITCH_MM) continue;
-      if (near(piece.start, other.piece.start) && near(piece.end, other.piece.end)) kept[other.index] = null;
+/** The runs less those that double another. Only single pieces can: meetings cut all others. */
+function withoutDoubles<F extends Frame>(runs: readonly Run<F>[]): readonly Run<F>[] {
+  const single = runs.filter(({ length }) => length === 1).map(([piece]) => ({ piece, at: middleOf(piece) }));
+  single.sort((one, other) => one.at.x - other.at.x);
+  const dropped = new Set<Segment<F>>();
+  for (const [place, { piece, at }] of single.entries()) {
+    if (dropped.has(piece)) continue;
+    for (let next = place + 1; next < single.length && single[next].at.x <= at.x + STITCH_MM; next++) {
+      const other = single[next];
+      if (dropped.has(other.piece) || Math.abs(other.at.y - at.y) > STITCH_MM) continue;
+      if (near(piece.start, other.piece.start) && near(piece.end, other.piece.end)) dropped.add(other.piece);
       else if (near(piece.start, other.piece.end) && near(piece.end, other.piece.start)) {
-        kept[other.index] = null;
-        kept[index] = null;
+        dropped.add(other.piece);
+        dropped.add(piece);
         break;
       }
     }
   }
-  return kept.flatMap((run) => {
-    const first = run?.[0];
-    const last = run?.at(-1);
-    return run && first && last ? [{ pieces: run, first, last }] : [];
-  });
+  return dropped.size === 0 ? runs : runs.filter(([piece]) => !dropped.has(piece));
 }
 
 function near<F extends Frame>(a: Point<F>, b: Point<F>): boolean {
