@@ -8,6 +8,7 @@ import {
   type RestoredOutline,
   restoreOutline,
   type ScaleCorrection,
+  type SceneTrust,
   SHEET_TRUST,
   scaleFromKnown,
   toPhoto,
@@ -45,7 +46,7 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   if (!seen.ok) return seen;
   const first = restored(seen.value, seen.value.view, request.face);
   if (!first.ok) return first;
-  const trust = seen.value.sheet === null ? NO_SHEET_TRUST : SHEET_TRUST;
+  const trust = trustIn(seen.value, first.value);
   const known = request.known.map(({ name, mm, plusMinusMm }) => ({
     name,
     mm,
@@ -74,6 +75,16 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
     ],
   });
 }
+
+/** How far the scene's own millimetres go before callipers: with a sheet what camera, print and height leave open. */
+function trustIn(seen: SeenBody, first: RestoredOutline): SceneTrust {
+  if (seen.sheet === null) return NO_SHEET_TRUST;
+  const share = lengthPlusMinus(seen.view, first) / first.bodyLengthMm;
+  return { ...SHEET_TRUST, scalePlusMinus: Math.max(share, LEAST_SCALE_SHARE) };
+}
+
+/** Share, k = 2. No photograph of a sheet is trusted further than this (chosen by us). */
+const LEAST_SCALE_SHARE = 0.0005;
 
 /** What a square-on photograph leaves open, and two calliper lengths settle. */
 const HEIGHT_UNSURE = 'camera.heightUnsure';
