@@ -13,7 +13,15 @@ export {
   seededRandom,
 } from './base/index.ts';
 // curves, for benchmarks and other programs
-export { areaOf, type Chain, fitArcs, offsetChain, sampleChain, segments } from './curve/index.ts';
+export {
+  type ArcFit,
+  areaOf,
+  type Chain,
+  fitArcs,
+  offsetChain,
+  sampleChain,
+  segments,
+} from './curve/index.ts';
 export { type Design, type Family, readDesign } from './design/index.ts';
 export { type PackFile, readHints } from './files/index.ts';
 export type { Instrument } from './instrument/index.ts';
