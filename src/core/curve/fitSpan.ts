@@ -83,7 +83,7 @@ function fitCount<F extends Frame>(
 const ROUNDS = 40;
 
 /** Each power starts where the one before ended, so few steps do. */
-const SHARPEN_ROUNDS = 8;
+const SHARPEN_ROUNDS = 5;
 
 const POWERS = 10;
 
