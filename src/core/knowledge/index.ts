@@ -1,5 +1,5 @@
-export { familyOfLength } from './familyOfLength.ts';
 export { FAMILIES, type Family } from './family.ts';
+export { familyOfLength } from './familyOfLength.ts';
 export { type KindScope, kindScope } from './kindScope.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
 export { outlineHabit } from './outlineHabit.ts';
