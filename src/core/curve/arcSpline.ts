@@ -42,7 +42,7 @@ export function nodesOf(spline: ArcSpline): SplineNodes {
 }
 
 /** How far an arc of this curvature and length gets, along its first heading and to its left. */
-export function reach(curvature: number, lengthMm: number): { along: number; left: number } {
+function reach(curvature: number, lengthMm: number): { along: number; left: number } {
   const half = (curvature * lengthMm) / 2;
   const chord = half === 0 ? lengthMm : (lengthMm * Math.sin(half)) / half;
   return { along: chord * Math.cos(half), left: chord * Math.sin(half) };
