@@ -67,6 +67,9 @@ const HOPELESS_SCORE = 0.1;
 const HINT_COST = 0.5;
 const SURE_SUPPORT = 0.97;
 
+/** One fit under one setting: the candidate, or none where its equations could not be solved. */
+type Run = (start: BodyFit, setting: FitSetting, from: number, pose: number) => readonly Candidate[];
+
 /**
  * The body's template laid into the picture: candidates from several poses, settings and starting lengths under
  * one neutral measure. `poseLevel` is about 180 px long, `fitLevel` about a quarter of a million pixels.
@@ -74,33 +77,31 @@ const SURE_SUPPORT = 0.97;
 export function findBody(poseLevel: PictureLevel, fitLevel: PictureLevel, known: FitKnowledge): FoundBody {
   const poses = searchPoses(poseLevel.edges(0.7), lengthRange(poseLevel, fitLevel, known));
   const bench = fitBench(stationsOfTemplate(3.6));
-  const run = (start: BodyFit, setting: FitSetting, from: number, pose: number): Candidate => {
+  const run: Run = (start, setting, from, pose) => {
     const fit = fitTemplate(fitLevel, start, setting, PASSES.slice(from), known, bench);
-    return {
-      fit,
-      score: withHints(scoreFit(fitLevel, fit, bench), closedOutline(bench.placed), known),
-      pose,
-    };
+    if (fit === null) return [];
+    const score = withHints(scoreFit(fitLevel, fit, bench), closedOutline(bench.placed), known);
+    return [{ fit, score, pose }];
   };
   const starts = poses.map((pose) => startOf(pose, fitLevel.factor / poseLevel.factor));
   const firsts = starts.map((start, pose) => [
-    run(start, SETTINGS[0] as FitSetting, 0, pose),
-    run(start, SETTINGS[1] as FitSetting, 0, pose),
+    ...run(start, SETTINGS[0] as FitSetting, 0, pose),
+    ...run(start, SETTINGS[1] as FitSetting, 0, pose),
   ]);
   const all = firsts.flat();
   const order = firsts
     .map((pair, pose) => ({ pose, best: Math.max(...pair.map((one) => one.score.score)) }))
     .sort((a, b) => b.best - a.best);
   const leader = order[0];
-  if (leader === undefined) return { candidates: [], poses, quick: false };
+  if (leader === undefined || all.length === 0) return { candidates: [], poses, quick: false };
   const hopeless = leader.best < HOPELESS_SCORE;
   const quick = agree(firsts[leader.pose] as readonly Candidate[]);
   if (!quick && !hopeless) {
     for (const { pose } of order.slice(0, 2))
-      for (const setting of SETTINGS.slice(2)) all.push(run(starts[pose] as BodyFit, setting, 0, pose));
+      for (const setting of SETTINGS.slice(2)) all.push(...run(starts[pose] as BodyFit, setting, 0, pose));
     all.push(...otherLengths(sorted(all)[0] as Candidate, run));
     for (const one of sorted(all).slice(0, 2))
-      for (const setting of POLISH) all.push(run(one.fit, setting, POLISH_FROM, one.pose));
+      for (const setting of POLISH) all.push(...run(one.fit, setting, POLISH_FROM, one.pose));
   }
   return { candidates: sorted(all), poses, quick };
 }
@@ -183,12 +184,9 @@ export function alongAxis(fit: BodyFit, share: number): { readonly x: number; re
 }
 
 /** The leader started again with its length changed and one end held: finds the right basin when one end is hardly seen. */
-function otherLengths(
-  leader: Candidate,
-  run: (start: BodyFit, setting: FitSetting, from: number, pose: number) => Candidate,
-): Candidate[] {
+function otherLengths(leader: Candidate, run: Run): Candidate[] {
   return OTHER_LENGTHS.flatMap((factor) =>
-    [-0.5, 0.5].map((held) => {
+    [-0.5, 0.5].flatMap((held) => {
       const fit = Float64Array.from(leader.fit);
       fit[AT_LN_SCALE] = (fit[AT_LN_SCALE] as number) + Math.log(factor);
       const before = alongAxis(leader.fit, held);

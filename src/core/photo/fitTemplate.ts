@@ -99,7 +99,10 @@ export function fitBench(stations: TemplateStations): FitBench {
   };
 }
 
-/** Runs the passes from `start`; returns a new fit. Every pass looks, chooses the coherent edge, and takes one least-squares step. */
+/**
+ * Runs the passes from `start`; returns a new fit, or null where the equations of a pass have no finite solution.
+ * Every pass looks, chooses the coherent edge, and takes one least-squares step.
+ */
 export function fitTemplate(
   level: PictureLevel,
   start: BodyFit,
@@ -107,13 +110,13 @@ export function fitTemplate(
   passes: readonly FitPass[],
   known: FitKnowledge,
   bench: FitBench,
-): BodyFit {
+): BodyFit | null {
   const fit = Float64Array.from(start);
-  passes.forEach((pass, index) => {
+  for (const [index, pass] of passes.entries()) {
     const seat = lookAlongNormals(level, fit, setting, pass, bench);
     weighPlaces(bench, index >= setting.robustFrom);
-    step(fit, seat, pass.habit * setting.stiffness, known, bench);
-  });
+    if (!step(fit, seat, pass.habit * setting.stiffness, known, bench)) return null;
+  }
   return fit;
 }
 
@@ -182,7 +185,8 @@ function weighPlaces(bench: FitBench, robust: boolean): void {
   }
 }
 
-function step(fit: BodyFit, seat: Seat, habit: number, known: FitKnowledge, bench: FitBench): void {
+/** Takes one step; false, with `fit` unchanged, where it has no finite solution. */
+function step(fit: BodyFit, seat: Seat, habit: number, known: FitKnowledge, bench: FitBench): boolean {
   const { equations } = bench;
   measureSlopes(fit, bench);
   clearEquations(equations);
@@ -190,14 +194,14 @@ function step(fit: BodyFit, seat: Seat, habit: number, known: FitKnowledge, benc
   addHabits(fit, habit * habit, bench);
   addFrame(fit, seat, known, bench);
   addHandPlaces(seat, known, bench);
-  takeStep(fit, seat, equations);
+  return takeStep(fit, seat, equations);
 }
 
 /**
  * Solves and adds the step, held back as a whole until no number of it is too long for the straight-line view:
  * cutting numbers short one by one would break combinations that only together make a small change.
  */
-function takeStep(fit: BodyFit, seat: Seat, equations: NormalEquations): void {
+function takeStep(fit: BodyFit, seat: Seat, equations: NormalEquations): boolean {
   const longest = longestSteps(seat);
   const matrix = Float64Array.from(equations.matrix);
   const right = Float64Array.from(equations.right);
@@ -207,12 +211,13 @@ function takeStep(fit: BodyFit, seat: Seat, equations: NormalEquations): void {
     equations.right.set(right);
     if (holdBack > 0)
       for (let j = 0; j < FIT_NUMBERS; j++) addHold(equations, j, 0, holdBack / (longest[j] as number) ** 2);
-    if (!solveEquations(equations)) return;
+    if (!solveEquations(equations) || !equations.right.every(Number.isFinite)) return false;
     if (equations.right.every((value, j) => Math.abs(value) <= (longest[j] as number))) break;
     holdBack = holdBack === 0 ? 2 : 3 * holdBack;
   }
   for (let j = 0; j < FIT_NUMBERS; j++)
     fit[j] = (fit[j] as number) + clip(equations.right[j] as number, longest[j] as number);
+  return true;
 }
 
 function longestSteps(seat: Seat): Float64Array {

@@ -36,15 +36,19 @@ export const EDGE_STEP_MM = 1;
 const TIP_STEP_MM = 0.5;
 const TIP_REACH_MM = 12;
 
-/** Three fine passes of the template, then the coherent edge along dense normals: what the arcs do not hold is kept. */
+/**
+ * Three fine passes of the template, then the coherent edge along dense normals: what the arcs do not hold is kept.
+ * Null where the fine passes could not be solved.
+ */
 export function followEdge(
   level: PictureLevel,
   start: BodyFit,
   startFactor: number,
   known: FitKnowledge,
-): LocalEdge {
+): LocalEdge | null {
   const coarse = rescaleFit(start, level.factor / startFactor);
   const fit = fitTemplate(level, coarse, FINISH, FINISH_PASSES, known, fitBench(stationsOfTemplate(3.6)));
+  if (fit === null) return null;
   const bench = fitBench(stationsOfTemplate(EDGE_STEP_MM, TIP_STEP_MM, TIP_REACH_MM));
   lookAlongNormals(level, fit, FINISH, LOCAL_PASS, bench);
   const { evidence } = bench;

@@ -27,7 +27,7 @@ const LEAST_SIDE_PX = 120;
  * beyond the template's guess; sides keep their own edge.
  *
  * Faults: `trace.too-small`, `trace.no-body`, `trace.cut-off` (part of the body outside the picture),
- * `trace.uncertain`. Method: oriented-edge pose search, deformable template of thirteen arcs fitted under several
+ * `trace.uncertain`, `trace.unsolved` (no fit has a finite solution). Method: oriented-edge pose search, deformable template of thirteen arcs fitted under several
  * settings, local edge by dynamic programming, blurred-step profiles on native pixels.
  */
 export function traceBody(picture: Picture, options: TraceOptions = {}): Checked<BodyTrace> {
@@ -36,8 +36,9 @@ export function traceBody(picture: Picture, options: TraceOptions = {}): Checked
   const known = (level: PictureLevel): FitKnowledge => knowledgeAt(level.factor, options);
   const found = findBody(levels.pose, levels.fit, known(levels.fit));
   const leader = found.candidates[0];
-  if (leader === undefined) return refuse(noBody());
+  if (leader === undefined) return refuse(found.poses.length === 0 ? noBody() : unsolved());
   const edge = followEdge(levels.finish, leader.fit, levels.fit.factor, known(levels.finish));
+  if (edge === null) return refuse(unsolved());
   const bench = fitBench(stationsOfTemplate(3.6));
   const final = scoreFit(levels.fit, rescaleFit(edge.fit, levels.fit.factor / levels.finish.factor), bench);
   const board = options.face === 'back' ? null : findBoard(levels.finish.lab, edge.fit);
@@ -136,6 +137,16 @@ function noBody(): Fault {
     found: 'no body of a violin, viola or cello seen from the front or the back',
     need: 'the whole body, square to the camera, on a calm ground',
     remedy: 'photograph it lying flat on a plain ground, or draw the outline by hand',
+  };
+}
+
+function unsolved(): Fault {
+  return {
+    code: 'trace.unsolved',
+    at: 'photograph',
+    found: 'no outline for which the equations of the fit have a finite solution',
+    need: 'a picture and hints that agree, and a known length with a spread above zero',
+    remedy: 'give the known length with its spread, or leave it out',
   };
 }
 
