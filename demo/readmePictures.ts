@@ -33,8 +33,8 @@ if (!traced.ok) throw new Error(traced.faults[0]?.found);
 const outcome = traceOutcome(traced.value);
 await overPhotograph(traced.value, outcome);
 await wearPicture(outcome);
-printedPage(6, 'form-page');
-printedPage(25, 'gauges-page');
+printedPage(4, 'form-page');
+printedPage(23, 'gauges-page');
 
 /** The square-on picture turned neck up, the restored outline in blue over it. */
 async function overPhotograph({ seen, restored }: Traced, { document }: TraceOutcome): Promise<void> {

@@ -1,15 +1,12 @@
-import { pieceSizeMm } from './drawingExtent.ts';
+import { BODY, INDENT_MM, withHeading } from './coverText.ts';
 import type { Page, PageLine, PageText } from './page.ts';
-import { breakBlocks, moveBlock, type PageBlock, stackBlocks, textBlock } from './pageBlock.ts';
-import type { PageGroup, PageOptions, Piece } from './pageGroup.ts';
+import { breakBlocks, moveBlock, type PageBlock, textBlock } from './pageBlock.ts';
+import type { PageGroup, PageOptions } from './pageGroup.ts';
 import { type NumberedGroup, pageMap } from './pageMap.ts';
+import { pieceList } from './pieceList.ts';
 import { checkBars, footText, polyline, type SheetFrame, smallText } from './sheetFrame.ts';
 
 const TITLE = { sizeMm: 7, tone: 'black', bold: true } as const;
-const HEADING = { sizeMm: 3.6, tone: 'black', bold: true } as const;
-const BODY = { sizeMm: 3, tone: 'black', bold: false } as const;
-const NOTE = { sizeMm: 2.6, tone: 'grey', bold: false } as const;
-const INDENT_MM = 6;
 const MAP_SHARE = 0.45;
 
 const STEPS = [
@@ -128,61 +125,6 @@ function legend(): PageBlock {
     x += 14 + 3 + words.length * 1.25 + 6;
   }
   return { heightMm: 4, lines, texts };
-}
-
-function withHeading(heading: string, rows: readonly PageBlock[], widthMm: number): PageBlock {
-  return stackBlocks([textBlock(heading, HEADING, widthMm, 0, 2), ...rows]);
-}
-
-function pieceList(groups: readonly NumberedGroup[], widthMm: number): PageBlock[] {
-  const rows = groups
-    .flatMap(({ group, firstPage }) =>
-      group.pieces.map((piece) => ({ piece, firstPage, lastPage: firstPage + group.pages.length - 1 })),
-    )
-    .sort((a, b) => a.piece.number - b.piece.number)
-    .map(({ piece, firstPage, lastPage }) => pieceRow(piece, firstPage, lastPage, widthMm));
-  const [first, ...rest] = rows;
-  return first === undefined ? [] : [withHeading('Pieces', [first], widthMm), ...rest];
-}
-
-function pieceRow(piece: Piece, firstPage: number, lastPage: number, widthMm: number): PageBlock {
-  const { drawing } = piece;
-  const size = pieceSizeMm(drawing);
-  const columns = { size: widthMm - 72, make: widthMm - 32, page: widthMm };
-  const title = textBlock(drawing.title, BODY, columns.size - 4, INDENT_MM, 0.6);
-  const cell = (text: string, x: number, anchor: 'start' | 'end'): PageText => ({
-    ...smallText(text, x, -BODY.sizeMm),
-    sizeMm: BODY.sizeMm,
-    tone: 'black',
-    anchor,
-  });
-  const pages = firstPage === lastPage ? `page ${firstPage}` : `pages ${firstPage}–${lastPage}`;
-  const head: PageBlock = {
-    heightMm: title.heightMm,
-    lines: [],
-    texts: [
-      { ...cell(`${piece.number}`, 0, 'start'), bold: true },
-      ...title.texts,
-      cell(`${size.widthMm.toFixed(1)} × ${size.heightMm.toFixed(1)} mm`, columns.size, 'start'),
-      cell(`make ${drawing.count}`, columns.make, 'start'),
-      cell(pages, columns.page, 'end'),
-    ],
-  };
-  const notes = drawing.notes.map((note) => textBlock(note, NOTE, widthMm, INDENT_MM));
-  const rule: PageBlock = {
-    heightMm: 1.6,
-    lines: [
-      {
-        pen: 'rule',
-        chain: polyline([
-          [0, -0.6],
-          [widthMm, -0.6],
-        ]),
-      },
-    ],
-    texts: [],
-  };
-  return stackBlocks([head, ...notes, rule]);
 }
 
 function space(heightMm: number): PageBlock {
