@@ -74,8 +74,10 @@ export const VALUES = {
   gaugeThickness: { unit: 'mm', says: 'thickness of the stuff that gauges are cut from' },
 } as const satisfies Record<string, { unit: Unit; optional?: boolean; says: string }>;
 
+/** Name of a number that a maker may give; {@link VALUES} says what it is. */
 export type ValueName = keyof typeof VALUES;
 
+/** All of them, in the order in which they are listed to a maker. */
 export const VALUE_NAMES = Object.keys(VALUES) as readonly ValueName[];
 
 /** The names that a whole design always holds. */

@@ -5,8 +5,8 @@ import { makeRegister, type Register, type RegisterEntry } from '../quantity/ind
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
 import { plateArch } from './arching/plateArch.ts';
-import { planParts } from './instrument.ts';
-import type { PlanParts } from './instrumentParts.ts';
+import type { PlanParts } from './plan.ts';
+import { planParts } from './planParts.ts';
 
 /** Every part that a design stands for, and every number that it was made from. */
 export interface Instrument {

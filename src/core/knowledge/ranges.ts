@@ -150,7 +150,7 @@ export const NECK_TO_STOP: Readonly<Record<Family, number>> = { violin: 2 / 3, v
 
 /**
  * Proportions that a drafted body must keep (lowest and highest seen fit, chosen by us from measured
- * instruments): length over lower bout, and each width over the length.
+ * instruments): each width, and the stop, over the body length.
  */
 export const PROPORTIONS = {
   lowerBout: { low: 0.53, high: 0.66 },

@@ -23,10 +23,15 @@ export interface Size {
 /** A value of a table: the number, and the note that makes its origin. */
 export type Cell = readonly [value: number, origin: Origin];
 
+/** A figure as a source prints it. */
 export const read = (value: number, source: SourceName): Cell => [value, published(citation(source))];
+/** A figure from memory, with its spread where that is remembered too. */
 export const recalled = (value: number, note?: string): Cell => [value, fromMemory(note)];
+/** A figure of common practice. */
 export const practised = (value: number, note?: string): Cell => [value, commonPractice(note)];
+/** A figure that we chose, with the reason. */
 export const ours = (value: number, why: string): Cell => [value, chosen(`by us: ${why}`)];
+/** A figure worked out from others of the same size. */
 export const worked = (value: number, from: readonly string[], how: string): Cell => [
   value,
   derivedFrom(from, how),
@@ -56,6 +61,7 @@ function unitOfValue(name: string): Unit {
   return name.startsWith('fullness') ? 'ratio' : 'mm';
 }
 
+/** A size from its cells, every value with its unit. */
 export function sizeOf(family: Family, name: string, cells: Readonly<Record<string, Cell>>): Size {
   const values = Object.entries(cells).map(([key, [value, origin]]): [string, Quantity] => [
     key,
@@ -90,6 +96,7 @@ export function valueAtLength(size: Size, name: string, bodyLengthMm: number): Q
   return near && !FOLLOWS_LENGTH.has(name) ? quantity : scaledByLength(quantity, size, bodyLengthMm);
 }
 
+/** Body length of a size, mm. */
 export function lengthOf(size: Size): number {
   return size.values.bodyLength?.value ?? 0;
 }

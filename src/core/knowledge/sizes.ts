@@ -20,6 +20,7 @@ export function ordinarySize(family: Family): Size {
   return SIZES[family][0] as Size;
 }
 
+/** The size that the trade calls by this name, such as `3/4`; undefined when the family has none. */
 export function sizeNamed(family: Family, name: string): Size | undefined {
   return SIZES[family].find((size) => size.name === name);
 }

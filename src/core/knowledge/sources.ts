@@ -64,6 +64,7 @@ export const SOURCES = {
   },
 } as const satisfies Record<string, Source>;
 
+/** Key of a source in {@link SOURCES}. */
 export type SourceName = keyof typeof SOURCES;
 
 /** The source as one phrase for an origin: author, title, year. */

@@ -114,6 +114,7 @@ const eighth = scaledSize(quarter, '1/8', bodyAlone(255));
 const tenth = scaledSize(quarter, '1/10', bodyAlone(240));
 const sixteenth = scaledSize(quarter, '1/16', bodyAlone(230));
 
+/** The violin from full size down. The ordinary size of the family stands first. */
 export const VIOLIN_SIZES: readonly Size[] = [
   fullSize,
   sevenEighths,

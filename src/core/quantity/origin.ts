@@ -10,6 +10,7 @@ export function published(source: string): Origin {
   return { kind: 'published', source };
 }
 
+/** What makers usually do, without one source for it. */
 export function commonPractice(note?: string): Origin {
   return note === undefined ? { kind: 'common-practice' } : { kind: 'common-practice', note };
 }

@@ -1,12 +1,14 @@
 import { accept, type Checked, refuse } from '../base/index.ts';
 import { type LengthUnit, MM_PER_UNIT, printLength, readsAsThousands } from './printLength.ts';
 
+/** A length as it was understood. */
 export interface LengthReading {
   readonly mm: number;
   /** What was understood, to stand beside the field. */
   readonly echo: string;
 }
 
+/** What is known beforehand about a length that is to be read. */
 export interface LengthOptions {
   /** Which sign marks the decimals, where the maker has said so; it settles `1,234`. */
   readonly notation?: 'point' | 'comma';

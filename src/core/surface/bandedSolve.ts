@@ -5,6 +5,7 @@ export interface BandedMatrix {
   readonly entries: Float64Array;
 }
 
+/** A symmetric matrix of zeros with `band` diagonals beside the main one. */
 export function zeroBanded(size: number, band: number): BandedMatrix {
   return { size, band, entries: new Float64Array(size * (band + 1)) };
 }

@@ -10,6 +10,7 @@ export interface FairSpline {
   readonly coefficients: readonly number[];
 }
 
+/** What a fair curve from `from` to `to` must meet, and what it may only pass near. */
 export interface FairSplineTask {
   readonly from: number;
   readonly to: number;

@@ -1,8 +1,10 @@
 import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
 import type { Design, ValueName } from '../../design/index.ts';
 
+/** Which of the two plates. */
 export type Plate = 'back' | 'top';
 
+/** Names of the five stations, from the lower end up. */
 export const STATION_NAMES = ['lowerBout', 'lowerCorner', 'waist', 'upperCorner', 'upperBout'] as const;
 
 /** The five places across a plate where arches are laid down, from the lower end up. */

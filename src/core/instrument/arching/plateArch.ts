@@ -30,6 +30,7 @@ import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
 import { findStations, type StationPlace } from './stations.ts';
 
+/** What a maker may choose beside the values of the design. */
 export interface ArchChoices {
   /** A circle with the design's end fillets unless chosen otherwise. */
   readonly longArch?: LongArchForm;
@@ -37,7 +38,7 @@ export interface ArchChoices {
   readonly stationsMm?: Readonly<Partial<Record<StationName, number>>>;
 }
 
-/** At the corners the wing outside this share of the half width is what the surface gives (arching 5.3). */
+/** At the corners the wing outside this share of the half width is what the surface gives; no unit, chosen by us. */
 const CORNER_HELD_SHARE = 0.7;
 
 /**

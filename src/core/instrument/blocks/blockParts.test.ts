@@ -3,7 +3,7 @@ import { asymmetryMm, contourFaults, doubledFaults } from '../../../../test/laws
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
 import { boundsOf } from '../../curve/index.ts';
 import type { Family, ValueName } from '../../design/index.ts';
-import { planParts } from '../instrument.ts';
+import { planParts } from '../planParts.ts';
 
 function partsOf(family: Family, change: Partial<Record<ValueName, number>> = {}) {
   const parts = planParts(sampleDesign(family, change), sampleHalf(family));

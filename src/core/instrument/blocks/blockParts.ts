@@ -1,6 +1,6 @@
 import { accept, type Box, type Checked, refuse } from '../../base/index.ts';
 import { boundsOf, type Chain } from '../../curve/index.ts';
-import type { PlanValues } from '../instrumentValues.ts';
+import type { PlanValues } from '../planValues.ts';
 import type { RibLines } from '../ribs/ribLines.ts';
 import { type CornerBlock, cornerBlock } from './cornerBlock.ts';
 import { type EndBlock, endBlock } from './endBlock.ts';
@@ -31,6 +31,7 @@ export interface BlockPart {
   readonly blank: BlockBlank;
 }
 
+/** The blocks of the treble half and the end blocks, each with its blank. Body frame, mm. */
 export interface BlockParts {
   readonly lower: EndBlock;
   readonly lowerCorner: CornerBlock;

@@ -18,6 +18,7 @@ export interface ClampHole {
   readonly wallMm: number;
 }
 
+/** Sizes by which clamp holes are placed, mm. */
 export interface ClampHoleRule {
   readonly radiusMm: number;
   readonly wallMm: number;

@@ -1,6 +1,6 @@
 import type { Fault, Finding } from '../../base/index.ts';
 import type { BlockParts } from '../blocks/blockParts.ts';
-import type { PlanValues } from '../instrumentValues.ts';
+import type { PlanValues } from '../planValues.ts';
 import type { FormParts, PinHole } from './formParts.ts';
 
 /** mm of play so that the form slides out past the linings of one side; common practice. */

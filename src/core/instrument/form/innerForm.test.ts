@@ -4,7 +4,7 @@ import { asymmetryMm, contourFaults } from '../../../../test/laws/parts.ts';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
 import { areaOf, containsPoint, nearestOn } from '../../curve/index.ts';
 import type { Family, ValueName } from '../../design/index.ts';
-import { planParts } from '../instrument.ts';
+import { planParts } from '../planParts.ts';
 
 function formOf(family: Family, change: Partial<Record<ValueName, number>> = {}) {
   const parts = planParts(sampleDesign(family, change), sampleHalf(family));

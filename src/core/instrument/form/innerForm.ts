@@ -1,10 +1,10 @@
 import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
 import { boundsOf, selfCrossings } from '../../curve/index.ts';
 import type { BlockParts } from '../blocks/blockParts.ts';
-import type { PlanValues } from '../instrumentValues.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
 import { closeAcrossCentre, closeOnCentreLine, notchedEdge } from '../outline/halfLine.ts';
 import { stationsOf } from '../outline/stations.ts';
+import type { PlanValues } from '../planValues.ts';
 import type { RibLines } from '../ribs/ribLines.ts';
 import { clampHoles } from './clampHoles.ts';
 import { formHalf } from './formBoundary.ts';

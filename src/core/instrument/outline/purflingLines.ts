@@ -1,6 +1,6 @@
 import { accept, type Checked, type Finding, type Point } from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
-import type { PlanValues } from '../instrumentValues.ts';
+import type { PlanValues } from '../planValues.ts';
 import { type SectionLines, sectionLines } from './sectionLines.ts';
 
 /** Both lines of the purfling groove; at every corner they run to a mitre. Body frame, mm. */

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
 import type { Family, ValueName } from '../../design/index.ts';
-import { planValues } from '../instrumentValues.ts';
 import { bodyOutline } from '../outline/bodyOutline.ts';
+import { planValues } from '../planValues.ts';
 import { ribLines } from './ribLines.ts';
 
 function ribsOf(family: Family, change: Partial<Record<ValueName, number>> = {}) {

@@ -1,8 +1,8 @@
 import { accept, type Checked, type Finding } from '../../base/index.ts';
 import { lengthOf } from '../../curve/index.ts';
-import type { PlanValues } from '../instrumentValues.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
 import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
+import type { PlanValues } from '../planValues.ts';
 import { bendFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
 
 /** One kind of rib. */

@@ -1,6 +1,6 @@
 import type { ValueName } from '../design/index.ts';
 import type { RegisterEntry, Unit } from '../quantity/index.ts';
-import type { PlanParts } from './instrumentParts.ts';
+import type { PlanParts } from './plan.ts';
 
 /** What the shape of the outline depends on: for the register, where the outline itself is one line. */
 const OUTLINE = ['outline'] as const;

@@ -28,6 +28,7 @@ export const PLAN_VALUES = [
   'purflingWidth',
 ] as const satisfies readonly ValueName[];
 
+/** Name of a value that the parts in the plane need. */
 export type PlanValueName = (typeof PLAN_VALUES)[number];
 
 /** Bare millimetres by name. */

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { asymmetryMm, contourFaults } from '../../../test/laws/parts.ts';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../test/laws/partsSamples.ts';
 import { draftDesign, halfOf, type ValueName } from '../design/index.ts';
-import { planParts } from './instrument.ts';
-import { PLAN_VALUES } from './instrumentValues.ts';
+import { planParts } from './planParts.ts';
+import { PLAN_VALUES } from './planValues.ts';
 
 test.each(FAMILIES)('the same %s gives the same parts to the last bit', (family) => {
   const once = planParts(sampleDesign(family), sampleHalf(family));

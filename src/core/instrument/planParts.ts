@@ -3,13 +3,13 @@ import { type Chain, chainThrough, type HalfOutline, joinChains } from '../curve
 import type { Design } from '../design/index.ts';
 import { blockParts } from './blocks/blockParts.ts';
 import { innerForm } from './form/innerForm.ts';
-import type { PlanParts } from './instrumentParts.ts';
-import { registerOfPlan } from './instrumentRegister.ts';
-import { planValues } from './instrumentValues.ts';
 import { bodyOutline } from './outline/bodyOutline.ts';
 import { purflingLines } from './outline/purflingLines.ts';
 import { stationsOf } from './outline/stations.ts';
 import { templateParts } from './outline/templates.ts';
+import type { PlanParts } from './plan.ts';
+import { registerOfPlan } from './planRegister.ts';
+import { planValues } from './planValues.ts';
 import { ribLines } from './ribs/ribLines.ts';
 
 /**
