@@ -1,7 +1,9 @@
 import { AT_ANGLE, AT_LN_SCALE, AT_X, AT_Y, type BodyFit, FIT_NUMBERS, rescaleFit } from './bodySeat.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
+import type { FitKnowledge } from './fitRows.ts';
 import { type FitScore, scoreFit } from './fitScore.ts';
-import { type FitKnowledge, type FitPass, type FitSetting, fitBench, fitTemplate } from './fitTemplate.ts';
+import { type FitPass, type FitSetting, fitTemplate } from './fitTemplate.ts';
+import { fitBench } from './fitTemplateBench.ts';
 import type { PictureLevel } from './pictureLevel.ts';
 import { type Pose, searchPoses } from './poseSearch.ts';
 import { closedOutline } from './templateBoth.ts';

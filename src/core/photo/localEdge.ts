@@ -1,14 +1,8 @@
 import { type BodyFit, rescaleFit } from './bodySeat.ts';
 import { SAMPLES } from './edgeEvidence.ts';
-import {
-  type FitBench,
-  type FitKnowledge,
-  type FitPass,
-  type FitSetting,
-  fitBench,
-  fitTemplate,
-  lookAlongNormals,
-} from './fitTemplate.ts';
+import type { FitKnowledge } from './fitRows.ts';
+import { type FitPass, type FitSetting, fitTemplate, lookAlongNormals } from './fitTemplate.ts';
+import { type FitBench, fitBench } from './fitTemplateBench.ts';
 import type { PictureLevel } from './pictureLevel.ts';
 import { isCrossed } from './templateBoth.ts';
 import { STATION_STRIDE, stationsOfTemplate } from './templateStations.ts';
