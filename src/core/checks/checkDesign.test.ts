@@ -41,6 +41,7 @@ test('a full-size design drafted from its length alone has nothing unusual eithe
 const contradictions: readonly (readonly [string, Partial<Record<ValueName, number>>, string, RegExp])[] = [
   ['a stop longer than the body', { stop: 360 }, 'check.stop-beyond-body', /stop.*shorter than the body/],
   ['an overhang below zero', { overhang: -1 }, 'check.overhang-negative', /ribs would stand out/],
+  ['ribs flush with the plate', { overhang: 0 }, 'check.overhang-none', /flush with the ribs.*above zero/],
   [
     'an arch lower than its edge',
     { archHeightTop: 3.5 },
@@ -190,4 +191,11 @@ test('whatever the numbers, every finding has a place among the names and says s
     }),
     { numRuns: 60 },
   );
+});
+
+test('a value in a finding of several is not called unusual on top of it', () => {
+  const findings = checkDesign(designOf('violin', 355, { archHeightTop: 3 }));
+  expect(findings.filter(({ at }) => at.includes('archHeightTop')).map(({ code }) => code)).toEqual([
+    'check.arch-below-edge',
+  ]);
 });

@@ -25,7 +25,8 @@ export function checkDesign(design: Design): readonly Finding[] {
     ...archFindings(design),
     ...ribFindings(design),
   ];
-  const spokenOf = new Set(findings.map(({ at }) => at));
+  // A finding on several values names the one that it is about first.
+  const spokenOf = new Set(findings.map(({ at }) => at.split(', ')[0]));
   findings.push(...rangeFindings(design).filter(({ at }) => !spokenOf.has(at)));
   return heaviestFirst(findings);
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.ts';
+import { type Finding, WRITE_MM } from '../base/index.ts';
 import type { Design, ValueName } from '../design/index.ts';
 import { findingOn, shown, valueOf } from './valueOf.ts';
 
@@ -13,15 +13,21 @@ export function edgeFindings(design: Design): readonly Finding[] {
 }
 
 function overhangFindings(design: Design): readonly Finding[] {
-  return (['overhang', 'cornerOverhang'] as const)
-    .filter((name) => valueOf(design, name) < 0)
-    .map((name) =>
-      findingOn([name], 'contradiction', 'check.overhang-negative', {
-        found: `${shown(valueOf(design, name))} mm: the ribs would stand out beyond the plate`,
-        need: 'zero or more',
+  return (['overhang', 'cornerOverhang'] as const).flatMap((name) => {
+    const overhang = valueOf(design, name);
+    if (!(overhang < WRITE_MM)) return [];
+    const [code, trouble] =
+      overhang < 0
+        ? ['check.overhang-negative', 'the ribs would stand out beyond the plate']
+        : ['check.overhang-none', 'the plate would end flush with the ribs'];
+    return [
+      findingOn([name], 'contradiction', code, {
+        found: `${shown(overhang)} mm: ${trouble}`,
+        need: 'a length above zero',
         remedy: 'give the edge of the plate beyond the ribs as a positive length',
       }),
-    );
+    ];
+  });
 }
 
 /** No unit. Least width of the ribs' corner in rib thicknesses, below which their ends feather out; ours. */
