@@ -27,12 +27,14 @@ const LEAST_SIDE_PX = 120;
  * with outward normals, spread and state, the pose, and how far to believe it. Neither scale nor symmetry is used
  * beyond the template's guess; sides keep their own edge.
  *
- * Faults: `trace.too-small`, `trace.no-body`, `trace.cut-off` (part of the body outside the picture),
- * `trace.uncertain`, `trace.unsolved` (no fit has a finite solution). Method: oriented-edge pose search, deformable template of thirteen arcs fitted under several
+ * Faults: `trace.too-small`, `trace.known-length` (length or spread not above zero), `trace.no-body`, `trace.cut-off`
+ * (part of the body outside the picture), `trace.uncertain`, `trace.unsolved` (no fit has a finite solution). Method: oriented-edge pose search, deformable template of thirteen arcs fitted under several
  * settings, local edge by dynamic programming, blurred-step profiles on native pixels.
  */
 export function traceBody(picture: Picture, options: TraceOptions = {}): Checked<BodyTrace> {
   if (Math.min(picture.widthPx, picture.heightPx) < LEAST_SIDE_PX) return refuse(tooSmall(picture));
+  const { lengthPx } = options;
+  if (lengthPx && !isLength(lengthPx)) return refuse(noLength(lengthPx));
   const levels = levelsOf(picture, options);
   const known = (level: PictureLevel): FitKnowledge => knowledgeAt(level.factor, options);
   const found = findBody(levels.pose, levels.fit, known(levels.fit));
@@ -70,7 +72,14 @@ export function traceBody(picture: Picture, options: TraceOptions = {}): Checked
   });
 }
 
+/** Below this the likeliest outline is no body at all, whether or not it fits into the picture. */
 const NO_BODY_SUPPORT = 0.4;
+
+type KnownLength = NonNullable<TraceOptions['lengthPx']>;
+
+function isLength({ value, sigma }: KnownLength): boolean {
+  return value > 0 && sigma > 0 && Number.isFinite(value) && Number.isFinite(sigma);
+}
 
 interface Levels {
   readonly finish: PictureLevel;
@@ -131,6 +140,16 @@ function tooSmall(picture: Picture): Fault {
   };
 }
 
+function noLength({ value, sigma }: KnownLength): Fault {
+  return {
+    code: 'trace.known-length',
+    at: 'known body length in the photograph',
+    found: `${value} px with a spread of ${sigma} px`,
+    need: 'a length and a spread that are both above zero',
+    remedy: 'give the length with its standard deviation, or leave it out',
+  };
+}
+
 function noBody(): Fault {
   return {
     code: 'trace.no-body',
@@ -146,8 +165,8 @@ function unsolved(): Fault {
     code: 'trace.unsolved',
     at: 'photograph',
     found: 'no outline for which the equations of the fit have a finite solution',
-    need: 'a picture and hints that agree, and a known length with a spread above zero',
-    remedy: 'give the known length with its spread, or leave it out',
+    need: 'a picture and hints that agree, and a known length with a spread as large as it really is',
+    remedy: 'leave the known length and the hints out, and add them again one by one',
   };
 }
 
