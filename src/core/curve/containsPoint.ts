@@ -8,7 +8,7 @@ export function containsPoint<F extends Frame>(chain: Chain<F>, p: Point<F>): bo
 }
 
 /** How often closed arcs and lines go round a point, anticlockwise positive. */
-export function windingOf<F extends Frame>(loop: readonly Segment<F>[], p: Point<F>): number {
+function windingOf<F extends Frame>(loop: readonly Segment<F>[], p: Point<F>): number {
   let winding = 0;
   for (const { start, end, bulge } of loop) {
     const chordX = end.x - start.x;
