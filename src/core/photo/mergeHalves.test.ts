@@ -130,6 +130,43 @@ test('a body that only leans has no wear', () => {
   expect(mergeHalves(edge, axis.value).wear).toEqual([]);
 });
 
+/** Wear told of a body without lean or noise. */
+function wearOf(losses: readonly Loss[]) {
+  const edge = makeEdge(3, losses, 0, 0);
+  const axis = mirrorAxis(edge, nearStart());
+  if (!axis.ok) throw new Error('no axis');
+  return mergeHalves(edge, axis.value).wear;
+}
+
+test('two losses of one side less than 6 mm apart are told as one with the deeper place, farther apart as two', () => {
+  const pair = (apartMm: number): readonly Loss[] => [
+    { side: 'right', alongMm: 300 - apartMm / 2 - 12, reachMm: 12, depthMm: 0.8 },
+    { side: 'right', alongMm: 300 + apartMm / 2 + 12, reachMm: 12, depthMm: 1.4 },
+  ];
+  const [one, ...none] = wearOf(pair(1));
+  expect(none).toEqual([]);
+  expect(Math.abs(one.depthMm - 1.4)).toBeLessThan(0.05);
+  expect(one.extentMm).toBeGreaterThan(38);
+  expect(one.extentMm).toBeLessThan(50);
+  const two = wearOf(pair(8)).map((stretch) => stretch.depthMm);
+  expect(two).toHaveLength(2);
+  expect(Math.abs(two[0] - 0.8)).toBeLessThan(0.05);
+  expect(Math.abs(two[1] - 1.4)).toBeLessThan(0.05);
+});
+
+test('losses that lie close but on both sides stay apart', () => {
+  const wear = wearOf([
+    { side: 'left', alongMm: 287, reachMm: 12, depthMm: 0.8 },
+    { side: 'right', alongMm: 313, reachMm: 12, depthMm: 0.8 },
+  ]);
+  expect(wear.map((stretch) => stretch.side)).toEqual(['left', 'right']);
+});
+
+test('a loss is told as wear only if deeper than 0.3 mm', () => {
+  const one = (depthMm: number) => wearOf([{ side: 'left', alongMm: 300, reachMm: 20, depthMm }]).length;
+  expect([0.25, 0.29, 0.33].map(one)).toEqual([0, 0, 1]);
+});
+
 test('too little of an edge is refused in words', () => {
   const edge = makeEdge(3, [], 0, 0.03);
   const few = { right: edge.right.slice(0, 30), left: edge.left.slice(0, 30) };

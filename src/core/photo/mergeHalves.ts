@@ -31,8 +31,12 @@ export interface MergedHalves {
   readonly leanMaxMm: number;
 }
 
-/** mm. A loss must be at least this deep somewhere to count, and is followed out to where it is this shallow. */
+/** mm. A loss must be at least this deep somewhere to be put back, and is followed out to where it is this shallow. */
 const LOSS_MM = { counts: 0.22, ends: 0.07 };
+/** mm. A stretch is told as wear only if deeper than this; shallower ones are within what an edge is read to. */
+const TOLD_FROM_MM = 0.3;
+/** mm. Stretches of one side nearer than this along the edge are one piece of wear. */
+const ONE_STRETCH_MM = 6;
 /** A loss must also stand out of the noise by this many spreads. */
 const LOSS_SPREADS = 3;
 /** mm. Shorter losses are noise, except at a corner. */
@@ -198,26 +202,38 @@ function meantSpot(
   return { ...point<'body'>(pair.x + out * pair.normalX, pair.y + out * pair.normalY), ...common, from };
 }
 
+/** The losses worth telling, from the lower end up: near ones of one side joined, shallow ones left out. */
 function wearStretches(
   pairs: readonly Pair[],
   rest: readonly (number | null)[],
   lost: readonly ('left' | 'right' | null)[],
 ): readonly WearStretch[] {
-  const found: WearStretch[] = [];
-  for (let i = 0; i < pairs.length; i++) {
-    const side = lost[i];
-    if (side === null || (i > 0 && lost[i - 1] === side)) continue;
-    let to = i;
-    while (to + 1 < pairs.length && lost[to + 1] === side) to++;
-    let deepest = i;
-    for (let j = i; j <= to; j++) if (Math.abs(rest[j] ?? 0) > Math.abs(rest[deepest] ?? 0)) deepest = j;
-    const sign = side === 'left' ? -1 : 1;
-    found.push({
-      side,
-      at: point(sign * pairs[deepest].x, pairs[deepest].y),
-      depthMm: Math.abs(rest[deepest] ?? 0),
-      extentMm: pairs[to].alongMm - pairs[i].alongMm,
+  const depthMm = (i: number) => Math.abs(rest[i] ?? 0);
+  return (['left', 'right'] as const)
+    .flatMap((side) => joinedRuns(pairs, lost, side).map((run) => ({ ...run, side })))
+    .sort((a, b) => a.from - b.from)
+    .flatMap(({ from, to, side }) => {
+      let deepest = from;
+      for (let j = from; j <= to; j++) if (lost[j] === side && depthMm(j) > depthMm(deepest)) deepest = j;
+      if (depthMm(deepest) <= TOLD_FROM_MM) return [];
+      const sign = side === 'left' ? -1 : 1;
+      const at = point<'body'>(sign * pairs[deepest].x, pairs[deepest].y);
+      return [{ side, at, depthMm: depthMm(deepest), extentMm: pairs[to].alongMm - pairs[from].alongMm }];
     });
+}
+
+/** First and last station of each run that one side has lost, with runs that nearly touch made one. */
+function joinedRuns(
+  pairs: readonly Pair[],
+  lost: readonly ('left' | 'right' | null)[],
+  side: 'left' | 'right',
+): readonly { readonly from: number; readonly to: number }[] {
+  const runs: { from: number; to: number }[] = [];
+  for (let i = 0; i < pairs.length; i++) {
+    if (lost[i] !== side) continue;
+    const last = runs[runs.length - 1];
+    if (last && pairs[i].alongMm - pairs[last.to].alongMm <= ONE_STRETCH_MM) last.to = i;
+    else runs.push({ from: i, to: i });
   }
-  return found;
+  return runs;
 }
