@@ -160,6 +160,7 @@ test('losses that lie close but on both sides stay apart', () => {
     { side: 'right', alongMm: 313, reachMm: 12, depthMm: 0.8 },
   ]);
   expect(wear.map((stretch) => stretch.side)).toEqual(['left', 'right']);
+  expect(Math.max(...wear.map((stretch) => stretch.extentMm))).toBeLessThan(25);
 });
 
 test('a loss is told as wear only if deeper than 0.3 mm', () => {
