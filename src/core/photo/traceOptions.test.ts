@@ -135,7 +135,7 @@ test('of the back, the side at the right of the picture is the bass side, and a 
   expect(rmsMm(seen(trace), plain, small.pxPerMm)).toBeLessThan(0.2);
 });
 
-test('a checker band round the body draws the outline to itself, and no longer when it is masked', () => {
+test('a checker band round the body hides it from the search, and no longer when it is masked', () => {
   const [left, top, right, bottom] = [71, 39, 293, 420];
   const checker = (x: number, y: number): readonly [number, number, number] => {
     if (x > left && x < right && y > top && y < bottom) return [0.65, 0.52, 0.37];
