@@ -51,8 +51,9 @@ export function unsettledFault(): Fault {
     code: 'camera.unsettled',
     at: 'photograph',
     found: 'no camera could be found that explains how the sheet looks',
-    need: 'a plain photograph of a flat sheet',
-    remedy: 'photograph again from about a metre or more, the sheet flat and all of it in view',
+    need: 'bars measured on this very sheet, and a plain photograph of it lying flat',
+    remedy:
+      'measure both bars again or give their mean as one length; if that does not help, photograph again from about a metre or more, all of the sheet in view',
   };
 }
 
