@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
+import { accept, type Checked, type Fault, type Finding, refuse, SETTLED } from '../base/index.ts';
 import { SHEET_BAR_MM } from './calibrationSheet.ts';
 
 /** Millimetres on the print for a millimetre of the plan, along the sheet's two sides. */
@@ -39,10 +39,17 @@ export function printOf(
     return accept({ scale: { x: 1, y: 1 }, plusMinus: UNMEASURED, findings: [unmeasured()] });
   const single = given.includes(undefined);
   return accept({
-    scale: { x: x / SHEET_BAR_MM, y: y / SHEET_BAR_MM },
+    scale: scaleOf(x, y),
     plusMinus: single ? UNMEASURED / 2 : READING_MM / SHEET_BAR_MM,
     findings: single ? [oneBar()] : [],
   });
+}
+
+/** Readings that a careful hand may have of one length count as one: a difference that small says nothing. */
+function scaleOf(xMm: number, yMm: number): PrintScale {
+  const mean = (xMm + yMm) / 2 / SHEET_BAR_MM;
+  const isOne = Math.abs(xMm - yMm) <= 2 * READING_MM * (1 + SETTLED);
+  return isOne ? { x: mean, y: mean } : { x: xMm / SHEET_BAR_MM, y: yMm / SHEET_BAR_MM };
 }
 
 function isPlausible(measuredMm: number): boolean {
