@@ -91,6 +91,10 @@ test('a printed length is read back to the same length and printed the same agai
   );
 });
 
+test('decimals of an inch that are a fraction exactly are printed as that fraction', () => {
+  expect(printLength(1.58623, 'in')).toBe('1/16 in');
+});
+
 test('whatever is typed, it is read whole or refused: no digit is dropped', () => {
   const signs = fc.constantFrom(...'0123456789.,/ -"\'', 'mm', 'cm', 'in', '½', '”');
   fc.assert(

@@ -19,8 +19,10 @@ const FINEST_FRACTION = 64;
  * back to the same text. Inches come as a fraction where one down to 1/64 fits, else as decimals.
  */
 export function printLength(lengthMm: number, unit: LengthUnit = 'mm'): string {
-  const fraction = unit === 'in' ? inchFraction(lengthMm) : undefined;
-  return `${fraction ?? decimals(lengthMm / MM_PER_UNIT[unit], unit)} ${unit}`;
+  const text = decimals(lengthMm / MM_PER_UNIT[unit], unit);
+  if (unit !== 'in') return `${text} ${unit}`;
+  // Decimals that are a fraction exactly, such as 0.0625, would be read back as that fraction.
+  return `${inchFraction(lengthMm) ?? inchFraction(Number(text) * MM_PER_UNIT.in) ?? text} in`;
 }
 
 function inchFraction(lengthMm: number): string | undefined {
