@@ -1,32 +1,7 @@
-export type { BodyTrace, NamedStretch, TraceHints } from './bodyTrace.ts';
-export {
-  blackBoxesOfMarker,
-  type CalibrationSheet,
-  calibrationSheet,
-  paperOfMarker,
-  SHEET_BAR_MM,
-  SHEET_PAPERS,
-  type SheetBar,
-  type SheetMarker,
-  type SheetPaper,
-} from './calibrationSheet.ts';
-export { type Camera, type Projection, projection, type SheetPlace } from './camera.ts';
-export { cameraView, type ScenePlane } from './cameraView.ts';
-export { type EdgeInScene, edgeInScene } from './edgeInScene.ts';
-export { grayOf } from './grayPicture.ts';
-export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './knownLengths.ts';
-export {
-  type KnownMeasure,
-  LENGTHS_ACROSS,
-  LENGTHS_ALONG,
-  type SceneMeasure,
-  type SceneTrust,
-} from './knownRatio.ts';
-export type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
-export type { MirrorAxis } from './mirrorAxis.ts';
-export { type NearEdge, nearPlateEdge } from './nearPlateEdge.ts';
-export type { Picture } from './picture.ts';
-export { type PrintScale, printOf } from './printScale.ts';
+export type { BodyTrace, NamedStretch, TraceHints } from './body/bodyTrace.ts';
+export { traceBody } from './body/traceBody.ts';
+export { type Camera, type Projection, projection, type SheetPlace } from './camera/camera.ts';
+export { cameraView, type ScenePlane } from './camera/cameraView.ts';
 export {
   type Rectified,
   type RectifyOptions,
@@ -34,13 +9,8 @@ export {
   rectify,
   sceneBounds,
   sceneToRectified,
-} from './rectify.ts';
-export { type BodyWear, type RestoredOutline, restoreOutline } from './restoreOutline.ts';
-export { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
-export { sheetSquaresInScene } from './sheetMask.ts';
-export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheetReading.ts';
-export { type CameraOptions, type SolvedCamera, solveCamera } from './solveCamera.ts';
-export { traceBody } from './traceBody.ts';
+} from './camera/rectify.ts';
+export { type CameraOptions, type SolvedCamera, solveCamera } from './camera/solveCamera.ts';
 export {
   type CameraTrust,
   type CameraView,
@@ -52,5 +22,35 @@ export {
   type View,
   type ViewMap,
   viewMap,
-} from './view.ts';
-export { lengthBetween, type SceneLength } from './viewUncertainty.ts';
+} from './camera/view.ts';
+export { lengthBetween, type SceneLength } from './camera/viewUncertainty.ts';
+export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
+export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
+export type { MirrorAxis } from './meant/mirrorAxis.ts';
+export { type BodyWear, type RestoredOutline, restoreOutline } from './meant/restoreOutline.ts';
+export { grayOf } from './picture/grayPicture.ts';
+export type { Picture } from './picture/picture.ts';
+export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './scale/knownLengths.ts';
+export {
+  type KnownMeasure,
+  LENGTHS_ACROSS,
+  LENGTHS_ALONG,
+  type SceneMeasure,
+  type SceneTrust,
+} from './scale/knownRatio.ts';
+export {
+  blackBoxesOfMarker,
+  type CalibrationSheet,
+  calibrationSheet,
+  paperOfMarker,
+  SHEET_BAR_MM,
+  SHEET_PAPERS,
+  type SheetBar,
+  type SheetMarker,
+  type SheetPaper,
+} from './sheet/calibrationSheet.ts';
+export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
+export { type PrintScale, printOf } from './sheet/printScale.ts';
+export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
+export { sheetSquaresInScene } from './sheet/sheetMask.ts';
+export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';

@@ -1,0 +1,204 @@
+import type { Finding } from '../../base/index.ts';
+import type { BoardPlace } from './boardTest.ts';
+import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
+import { type Candidate, positionGapMm } from './findBody.ts';
+import { type FitScore, ZONES } from './fitScore.ts';
+
+/** What the verdict rests on. */
+export interface Confidence {
+  readonly verdict: 'accept' | 'ask' | 'refuse';
+  readonly spread: number;
+  readonly worstZone: { readonly name: string; readonly share: number };
+  readonly findings: readonly Finding[];
+}
+
+const ACCEPT_SUPPORT = 0.9;
+const ASK_SUPPORT = 0.55;
+const ACCEPT_ZONE = 0.8;
+const ACCEPT_STRAIN = 4;
+const ALIKE_SCORE = 0.06;
+const ALIKE_SETTINGS = 3;
+const ACCEPT_SPREAD = 0.03;
+const RIVAL_SCORE = 0.2;
+const ACCEPT_BOARD_MM = 7;
+const SECOND_BODY_SCORE = 0.9;
+const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, number])[] = [
+  ['length', 1.65, 1.83],
+  ['upper', 0.74, 0.84],
+  ['waist', 0.47, 0.57],
+];
+
+/**
+ * How far the found outline can be believed, and the one thing to ask when it cannot be believed outright.
+ * Method: support by the picture, the worst of six zones, agreement of independent settings, plausible
+ * proportions, the fingerboard's place, and no rival that ends elsewhere. Limits set on 39 photographs.
+ */
+export function judge(
+  final: FitScore,
+  candidates: readonly Candidate[],
+  quick: boolean,
+  board: BoardPlace | null,
+  sideNames: readonly [plus: string, minus: string],
+): Confidence {
+  const leader = candidates[0] as Candidate;
+  const alike = candidates.filter(
+    (one) => leader.score.score - one.score.score <= ALIKE_SCORE && positionGapMm(one.fit, leader.fit) < 60,
+  );
+  const spread = spreadOf(alike);
+  const worst = final.zones.reduce(
+    (least, share, zone) => (share < (final.zones[least] as number) ? zone : least),
+    0,
+  );
+  const worstZone = { name: zoneName(worst, sideNames), share: final.zones[worst] as number };
+  const asks = [
+    secondBody(candidates),
+    zoneDoubt(final, worstZone),
+    settingsDoubt(alike, spread, quick),
+    rivalDoubt(candidates),
+    ratioDoubt(final),
+    boardDoubt(board),
+    strainDoubt(final),
+  ].filter((one) => one !== null);
+  const first = asks[0];
+  const refused = final.support < ASK_SUPPORT;
+  return {
+    verdict: refused ? 'refuse' : first ? 'ask' : 'accept',
+    spread,
+    worstZone,
+    findings: first ? [first] : [],
+  };
+}
+
+function zoneName(zone: number, [plus, minus]: readonly [string, string]): string {
+  const [height, half] = (ZONES[zone] as string).split(' ') as [string, string];
+  const words = height === 'C' ? 'C bout' : `${height} bout`;
+  return `${words}, ${half === 'plus' ? plus : minus} side`;
+}
+
+/** Largest relative range of the three widths over the alike candidates. */
+function spreadOf(alike: readonly Candidate[]): number {
+  return Math.max(
+    ...(['lower', 'upper', 'waist'] as const).map((name) => {
+      const values = alike.map((one) => one.score.ratios[name]);
+      return (
+        (Math.max(...values) - Math.min(...values)) / (values.reduce((a, b) => a + b, 0) / values.length)
+      );
+    }),
+  );
+}
+
+function doubt(code: string, at: string, found: string, need: string, remedy: string): Finding {
+  return { code: `trace.${code}`, at, found, need, remedy, weight: 'caution' };
+}
+
+function secondBody(candidates: readonly Candidate[]): Finding | null {
+  const leader = candidates[0] as Candidate;
+  const second = candidates.find(
+    (one) =>
+      one.score.score > SECOND_BODY_SCORE && positionGapMm(one.fit, leader.fit) > 150 && apart(one, leader),
+  );
+  if (!second) return null;
+  return doubt(
+    'several-bodies',
+    'photograph',
+    'more than one instrument stands out',
+    'one of them chosen',
+    'click inside the body that is meant',
+  );
+}
+
+function apart(a: Candidate, b: Candidate): boolean {
+  const scale = Math.exp(b.fit[31] as number);
+  return (
+    Math.hypot((a.fit[29] as number) - (b.fit[29] as number), (a.fit[30] as number) - (b.fit[30] as number)) /
+      scale >
+    150
+  );
+}
+
+function zoneDoubt(final: FitScore, worst: Confidence['worstZone']): Finding | null {
+  if (final.support >= ACCEPT_SUPPORT && worst.share >= ACCEPT_ZONE) return null;
+  return doubt(
+    'zone-unseen',
+    worst.name,
+    `the edge is seen on only ${Math.round(100 * worst.share)} % of this stretch`,
+    `${Math.round(100 * ACCEPT_ZONE)} % or a look by the maker`,
+    'drag two points there onto the true edge, or confirm the outline as drawn',
+  );
+}
+
+function settingsDoubt(alike: readonly Candidate[], spread: number, quick: boolean): Finding | null {
+  if ((quick || alike.length >= ALIKE_SETTINGS) && spread <= ACCEPT_SPREAD) return null;
+  return doubt(
+    'settings-disagree',
+    'outline',
+    spread > ACCEPT_SPREAD
+      ? `several readings of the picture differ by ${(100 * spread).toFixed(1)} % in width`
+      : 'no second reading of the picture confirms this outline',
+    `agreement within ${100 * ACCEPT_SPREAD} %`,
+    'compare the outline with the picture and drag one point where it leaves the edge',
+  );
+}
+
+function rivalDoubt(candidates: readonly Candidate[]): Finding | null {
+  const leader = candidates[0] as Candidate;
+  const rival = candidates.find(
+    (one) =>
+      leader.score.score - one.score.score < RIVAL_SCORE &&
+      positionGapMm(one.fit, leader.fit) > 0.05 * TEMPLATE_LENGTH_MM &&
+      !apart(one, leader),
+  );
+  if (!rival) return null;
+  return doubt(
+    'rival-outline',
+    'ends of the body',
+    'a second outline that ends elsewhere is nearly as likely',
+    'one plain outline',
+    'click where the lower end of the body lies on the centre line',
+  );
+}
+
+function ratioDoubt(final: FitScore): Finding | null {
+  const { lower, upper, waist } = final.ratios;
+  const values = { length: TEMPLATE_LENGTH_MM / lower, upper: upper / lower, waist: waist / lower, lower: 1 };
+  const names = {
+    length: 'length to lower bout',
+    upper: 'upper to lower bout',
+    waist: 'waist to lower bout',
+    lower: '',
+  };
+  for (const [name, least, most] of RATIOS) {
+    const value = values[name];
+    if (value >= least && value <= most) continue;
+    return doubt(
+      'odd-proportions',
+      names[name],
+      `${value.toFixed(2)} in the picture`,
+      `${least} to ${most}, as bodies of this kind have`,
+      'check whether the camera was tilted or the instrument stands aslant; if not, confirm the outline',
+    );
+  }
+  return null;
+}
+
+function boardDoubt(board: BoardPlace | null): Finding | null {
+  if (board === null || Math.abs(board.offsetMm) <= ACCEPT_BOARD_MM) return null;
+  return doubt(
+    'turned',
+    'fingerboard',
+    `its middle stands ${Math.abs(board.offsetMm).toFixed(0)} mm beside the centre line`,
+    `${ACCEPT_BOARD_MM} mm or less`,
+    'check whether the instrument was turned about its long axis; photograph it squarely',
+  );
+}
+
+function strainDoubt(final: FitScore): Finding | null {
+  if (final.strain <= ACCEPT_STRAIN) return null;
+  return doubt(
+    'unusual-shape',
+    'outline',
+    `its shape lies ${final.strain.toFixed(1)} spreads from the usual`,
+    `${ACCEPT_STRAIN} or less`,
+    'confirm that this is a body of the violin family with four corners',
+  );
+}

@@ -1,0 +1,134 @@
+import { expect, test } from 'vitest';
+import { type Point, point, seededNormal, seededRandom } from '../../base/index.ts';
+import type { EdgePoint } from '../body/bodyTrace.ts';
+import type { Picture } from '../picture/picture.ts';
+import { nearPlateEdge } from './nearPlateEdge.ts';
+
+const PX_PER_MM = 8;
+const SIDE_PX = 200;
+/** px. Where the near plate ends in the middle row, and how it leans from row to row. */
+const NEAR_EDGE_PX = 104.3;
+const LEAN = 0.06;
+/** Outward unit normal of the edge, to the right. */
+const NORMAL: Point<'photo'> = point(1 / Math.hypot(1, LEAN), -LEAN / Math.hypot(1, LEAN));
+
+type Colour = readonly [number, number, number];
+const VARNISH: Colour = [196, 128, 62];
+const PURFLING: Colour = [58, 40, 26];
+const RIBS: Colour = [92, 50, 24];
+const FAR_PLATE: Colour = [170, 108, 52];
+const SHADOW: Colour = [150, 146, 140];
+const GROUND: Colour = [206, 203, 196];
+
+/** Dark lines, mm inside the near plate's edge from and to. */
+type Lines = readonly (readonly [number, number])[];
+const PURFLING_LINES: Lines = [
+  [3.6, 4.0],
+  [4.4, 4.8],
+];
+
+/**
+ * The colour so many mm outside the near plate's edge: dark lines inside, a soft shadow outside the silhouette. The
+ * far plate's rim shows lighter than the ribs only where more than 1 mm is looked over.
+ */
+function colourAt(outMm: number, gapMm: number, ribs: Colour, lines: Lines): Colour {
+  if (lines.some(([from, to]) => -outMm > from && -outMm < to)) return PURFLING;
+  if (outMm < 0) return VARNISH;
+  if (outMm < (gapMm > 1 ? 0.55 * gapMm : gapMm)) return ribs;
+  if (outMm < gapMm) return FAR_PLATE;
+  const light = Math.min(1, (outMm - gapMm) / 5);
+  const mixed = SHADOW.map((dark, c) => dark + light * (GROUND[c] - dark));
+  return [mixed[0], mixed[1], mixed[2]];
+}
+
+/** Signed px outside the near plate's edge. */
+function outPx(x: number, y: number): number {
+  return (x - NEAR_EDGE_PX) * NORMAL.x + (y - SIDE_PX / 2) * NORMAL.y;
+}
+
+/** Each pixel the mean of 25 places in it and round it, with two grey levels of noise. */
+function paint(gapMm: number, ribs: Colour = RIBS, lines: Lines = PURFLING_LINES): Picture {
+  const noise = seededRandom(11);
+  const rgb = new Uint8Array(3 * SIDE_PX * SIDE_PX);
+  for (let y = 0; y < SIDE_PX; y++)
+    for (let x = 0; x < SIDE_PX; x++) {
+      const sum = [0, 0, 0];
+      for (let i = -2; i <= 2; i++)
+        for (let j = -2; j <= 2; j++) {
+          const colour = colourAt(outPx(x + 0.3 * i, y + 0.3 * j) / PX_PER_MM, gapMm, ribs, lines);
+          for (let c = 0; c < 3; c++) sum[c] += colour[c] / 25;
+        }
+      for (let c = 0; c < 3; c++)
+        rgb[3 * (y * SIDE_PX + x) + c] = Math.round(sum[c] + 2 * seededNormal(noise));
+    }
+  return { widthPx: SIDE_PX, heightPx: SIDE_PX, rgb };
+}
+
+/** Places every 6 px along an edge so many mm outside the near plate's. */
+function placesAt(outMm: number): readonly EdgePoint[] {
+  return Array.from({ length: 24 }, (_, i): EdgePoint => {
+    const y = 30 + 6 * i;
+    const x = NEAR_EDGE_PX - ((y - SIDE_PX / 2) * NORMAL.y) / NORMAL.x;
+    return {
+      point: point(x + outMm * PX_PER_MM * NORMAL.x, y + outMm * PX_PER_MM * NORMAL.y),
+      normal: NORMAL,
+      side: 'treble',
+      section: 'cBout',
+      along: 200 + i,
+      state: 'seen',
+      sigmaPx: 0.3,
+    };
+  });
+}
+
+function offMm(edge: readonly EdgePoint[]): readonly number[] {
+  return edge.map((place) => outPx(place.point.x, place.point.y) / PX_PER_MM);
+}
+
+function largest(values: readonly number[]): number {
+  return Math.max(...values.map(Math.abs));
+}
+
+test.each([0.8, 1.5, 2.5])(
+  'places on a far plate that shows %s mm beyond the near one move to the near one',
+  (gapMm) => {
+    const places = placesAt(gapMm);
+    const near = nearPlateEdge(paint(gapMm), places, () => gapMm * PX_PER_MM, PX_PER_MM);
+    expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+    expect(near).toMatchObject({ moved: places.length, untold: 0 });
+    expect(near.edge.every((place) => place.state === 'seen')).toBe(true);
+  },
+);
+
+test('places already on the near plate stay on it where the far one shows beside it', () => {
+  const near = nearPlateEdge(paint(1.5), placesAt(0.05), () => 1.5 * PX_PER_MM, PX_PER_MM);
+  expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+  expect(near).toMatchObject({ moved: 0, untold: 0 });
+});
+
+test('places without an overlook stay untouched', () => {
+  const places = placesAt(0.2);
+  expect(nearPlateEdge(paint(0), places, () => 0, PX_PER_MM)).toEqual({ edge: places, moved: 0, untold: 0 });
+});
+
+test('a gap that is predicted but shows no ribs is told and not guessed', () => {
+  const places = placesAt(0);
+  const near = nearPlateEdge(paint(0), places, () => 1.5 * PX_PER_MM, PX_PER_MM);
+  expect(near).toMatchObject({ moved: 0, untold: places.length });
+  expect(near.edge.map((place) => place.point)).toEqual(places.map((place) => place.point));
+  expect(near.edge.every((place) => place.state === 'doubtful')).toBe(true);
+});
+
+test.each([2.5, 3.2, 4.5])(
+  'from a far plate that shows %s mm no purfling line inside the near edge is taken',
+  (gapMm) => {
+    const near = nearPlateEdge(paint(gapMm), placesAt(gapMm), () => gapMm * PX_PER_MM, PX_PER_MM);
+    expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+  },
+);
+
+test('a single thin dark line within reach, inside the near edge, is not taken for it', () => {
+  const picture = paint(2.5, RIBS, [[1.6, 2.0]]);
+  const near = nearPlateEdge(picture, placesAt(0), () => 2.5 * PX_PER_MM, PX_PER_MM);
+  expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+});

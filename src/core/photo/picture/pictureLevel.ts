@@ -1,0 +1,79 @@
+import {
+  COLOUR_GRID,
+  type ColourKind,
+  type ColourScratch,
+  colourCells,
+  colourScratch,
+} from '../body/colourModel.ts';
+import { type EdgeMap, edgeMapOf } from '../body/edgeMap.ts';
+import { fillPolygon } from './fillPolygon.ts';
+import type { LabPicture } from './labPicture.ts';
+import { labOf } from './labPicture.ts';
+import type { LinearPicture } from './linearPicture.ts';
+
+/** One size of the picture with what a fit needs of it; blurred gradients are made once a blur and kept. */
+export interface PictureLevel {
+  readonly lab: LabPicture;
+  /** Pixels of this level a pixel of the photo, along a side. */
+  readonly factor: number;
+  readonly masked: Uint8Array | undefined;
+  readonly scratch: ColourScratch;
+  /** The body's colour odds on the colour grid, as last learned. */
+  readonly posterior: Float32Array;
+  cells(kind: ColourKind): Uint16Array;
+  /** The gradient after a blur of about `sigmaPx` (steps of a quarter octave). */
+  edges(sigmaPx: number): EdgeMap;
+}
+
+/** A level of the picture; `masked` holds closed polygons in photo px whose inside is ignored. */
+export function levelOf(
+  linear: LinearPicture,
+  factor: number,
+  masked: readonly (readonly { readonly x: number; readonly y: number }[])[],
+): PictureLevel {
+  const lab = labOf(linear);
+  const mask = maskOf(linear.widthPx, linear.heightPx, factor, masked);
+  const cells = new Map<ColourKind, Uint16Array>();
+  const edges = new Map<number, EdgeMap>();
+  return {
+    lab,
+    factor,
+    masked: mask,
+    scratch: colourScratch(linear.widthPx, linear.heightPx),
+    posterior: new Float32Array(
+      Math.ceil(linear.widthPx / COLOUR_GRID) * Math.ceil(linear.heightPx / COLOUR_GRID),
+    ),
+    cells: (kind) => kept(cells, kind, () => colourCells(lab, kind)),
+    edges: (sigmaPx) => {
+      const step = Math.round(4 * Math.log2(sigmaPx));
+      return kept(edges, step, () => edgeMapOf(lab, 2 ** (step / 4), mask));
+    },
+  };
+}
+
+function kept<K, V>(store: Map<K, V>, key: K, make: () => V): V {
+  const known = store.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  store.set(key, made);
+  return made;
+}
+
+function maskOf(
+  widthPx: number,
+  heightPx: number,
+  factor: number,
+  polygons: readonly (readonly { readonly x: number; readonly y: number }[])[],
+): Uint8Array | undefined {
+  if (polygons.length === 0) return undefined;
+  const mask = new Uint8Array(widthPx * heightPx);
+  for (const polygon of polygons)
+    fillPolygon(
+      mask,
+      widthPx,
+      heightPx,
+      polygon.flatMap((p) => [(p.x + 0.5) * factor - 0.5, (p.y + 0.5) * factor - 0.5]),
+      1,
+    );
+  return mask;
+}

@@ -1,0 +1,17 @@
+import type { Point } from '../../base/index.ts';
+
+/** An eight-bit picture in grey, row by row from the top left. */
+export interface GrayPicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly data: Uint8Array;
+}
+
+/** A square code as found: corners clockwise from the code's own upper left, good to about a pixel. */
+export interface FoundMarker {
+  readonly id: number;
+  readonly corners: readonly [Point<'photo'>, Point<'photo'>, Point<'photo'>, Point<'photo'>];
+}
+
+/** What finds square codes; the host brings one. */
+export type MarkerFinder = (picture: GrayPicture) => readonly FoundMarker[];

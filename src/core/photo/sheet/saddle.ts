@@ -1,0 +1,133 @@
+import { distanceBetween, type Point, point } from '../../base/index.ts';
+import { brightnessAt } from '../picture/grayPicture.ts';
+import type { GrayPicture } from './markerFinder.ts';
+
+/** Where black and white meet crosswise, to a few hundredths of a pixel. */
+export interface Saddle {
+  readonly at: Point<'photo'>;
+  /** Spread to expect in x and in y, from the noise in the window. */
+  readonly sigmaPx: number;
+}
+
+/** What is known of a crossing before it is measured. */
+export interface SaddleGuess {
+  readonly at: Point<'photo'>;
+  /** Directions of the two edges in the photograph, of length 1. */
+  readonly edges: readonly [Direction, Direction];
+  /** How far along each edge, to both sides, the picture shows nothing but that edge. */
+  readonly armPx: number;
+  /** How far to the sides of an edge the picture is plain. */
+  readonly sidePx: number;
+}
+
+export interface Direction {
+  readonly x: number;
+  readonly y: number;
+}
+
+const MOST_STEPS = 25;
+/** px. A step this small is far under the noise of a single saddle. */
+const SETTLED_PX = 0.001;
+
+/**
+ * The saddle nearest a first guess, in pixels whose centres have whole numbers; null when it wanders farther from the
+ * guess than the plain strips are wide, when they leave the picture, or when no two edges cross there.
+ *
+ * Method: the point to which the gradients in the four arms are square in the sense of least squares, re-centred
+ * until it stands still (the gradient of either edge is square to the line from the crossing to it). Ink that spread
+ * moves opposite arms opposite ways and cancels. Source of the idea: Förstner and Gülch, "A fast operator for
+ * detection and precise location of distinct points, corners and centres of circular features", 1987.
+ */
+export function refineSaddle(picture: GrayPicture, guess: SaddleGuess): Saddle | null {
+  let at = guess.at;
+  const window = armWindow(guess);
+  for (let step = 0; step < MOST_STEPS; step++) {
+    if (!windowInside(picture, at, window.half + 1)) return null;
+    const sums = gradientSums(picture, at, window);
+    const determinant = sums.xx * sums.yy - sums.xy * sums.xy;
+    if (!(determinant > WEAKEST_CROSSING * sums.xx * sums.yy)) return null;
+    const moveX = (sums.yy * sums.alongX - sums.xy * sums.alongY) / determinant;
+    const moveY = (sums.xx * sums.alongY - sums.xy * sums.alongX) / determinant;
+    at = point(at.x + moveX, at.y + moveY);
+    if (distanceBetween(at, guess.at) > guess.sidePx + WANDER_PX) return null;
+    if (Math.hypot(moveX, moveY) < SETTLED_PX) return { at, sigmaPx: spread(sums, determinant) };
+  }
+  return null;
+}
+
+/** px. Guesses come from codes that are good to a pixel or two. */
+const WANDER_PX = 1;
+
+/** Of the product of both directions' edge strength: two edges less than about 15° apart do not cross sharply. */
+const WEAKEST_CROSSING = 0.05;
+
+/** Pixel weights round the crossing: 1 in its middle, falling along the arms, 0 off them. */
+interface Window {
+  readonly half: number;
+  readonly weights: Float64Array;
+}
+
+function armWindow({ edges, armPx, sidePx }: SaddleGuess): Window {
+  const half = Math.floor(armPx);
+  const side = 2 * half + 1;
+  const weights = new Float64Array(side * side);
+  const off = (edge: Direction, dx: number, dy: number) => Math.abs(edge.x * dy - edge.y * dx);
+  for (let dy = -half; dy <= half; dy++)
+    for (let dx = -half; dx <= half; dx++) {
+      const isPlain = Math.min(off(edges[0], dx, dy), off(edges[1], dx, dy)) <= sidePx;
+      const square = dx * dx + dy * dy;
+      if (isPlain && square <= armPx * armPx)
+        weights[(dy + half) * side + dx + half] = Math.exp(-square / (armPx * armPx));
+    }
+  return { half, weights };
+}
+
+interface GradientSums {
+  readonly xx: number;
+  readonly xy: number;
+  readonly yy: number;
+  readonly alongX: number;
+  readonly alongY: number;
+  readonly residual: number;
+  readonly count: number;
+}
+
+function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights }: Window): GradientSums {
+  const side = 2 * half + 3;
+  const patch = new Float64Array(side * side);
+  for (let row = 0; row < side; row++)
+    for (let column = 0; column < side; column++)
+      patch[row * side + column] = brightnessAt(picture, at.x + column - half - 1, at.y + row - half - 1);
+  let [xx, xy, yy, alongX, alongY, residual, count] = [0, 0, 0, 0, 0, 0, 0];
+  for (let dy = -half; dy <= half; dy++)
+    for (let dx = -half; dx <= half; dx++) {
+      const weight = weights[(dy + half) * (2 * half + 1) + dx + half];
+      if (weight === 0) continue;
+      const place = (dy + half + 1) * side + dx + half + 1;
+      const gx = (patch[place + 1] - patch[place - 1]) / 2;
+      const gy = (patch[place + side] - patch[place - side]) / 2;
+      const projected = gx * dx + gy * dy;
+      xx += weight * gx * gx;
+      xy += weight * gx * gy;
+      yy += weight * gy * gy;
+      alongX += weight * gx * projected;
+      alongY += weight * gy * projected;
+      residual += weight * projected * projected;
+      count++;
+    }
+  return { xx, xy, yy, alongX, alongY, residual, count };
+}
+
+function spread(sums: GradientSums, determinant: number): number {
+  const perSample = sums.residual / Math.max(1, sums.count - 2);
+  return Math.sqrt((perSample * (sums.xx + sums.yy)) / (2 * determinant));
+}
+
+function windowInside(picture: GrayPicture, at: Point<'photo'>, reachPx: number): boolean {
+  return (
+    at.x >= reachPx &&
+    at.y >= reachPx &&
+    at.x <= picture.widthPx - 1 - reachPx &&
+    at.y <= picture.heightPx - 1 - reachPx
+  );
+}
