@@ -17,8 +17,7 @@ const picture = await readPicture(join('demo', 'photographs', 'fiddle-top.jpg'))
 if (!picture.ok) throw new Error(picture.faults[0]?.found);
 const traced = trace(
   {
-    name: 'fiddle-top.jpg',
-    picture: picture.value,
+    photographs: [{ name: 'fiddle-top.jpg', picture: picture.value }],
     face: 'top',
     edgeHeightMm: 36.5,
     sheetBarMm: { xMm: 150, yMm: 150 },

@@ -52,6 +52,7 @@ export {
   type MakeOptions,
   make,
   type Pack,
+  type Photograph,
   parseKnownLength,
   parseMakeOptions,
   parseSheetBar,

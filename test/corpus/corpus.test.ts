@@ -19,8 +19,7 @@ const VERBS = {
   trace: (request: object): Checked<unknown> =>
     trace(
       {
-        name: 'dot.png',
-        picture: { widthPx: 1, heightPx: 1, rgb: new Uint8Array(3) },
+        photographs: [{ name: 'dot.png', picture: { widthPx: 1, heightPx: 1, rgb: new Uint8Array(3) } }],
         face: 'top',
         known: [],
         ...request,

@@ -31,8 +31,7 @@ beforeAll(async () => {
     if (!picture.ok) throw new Error(JSON.stringify(picture.faults));
     const traced = trace(
       {
-        name: `fiddle-${face}.jpg`,
-        picture: picture.value,
+        photographs: [{ name: `fiddle-${face}.jpg`, picture: picture.value }],
         face,
         edgeHeightMm: 36.5,
         sheetBarMm: { xMm: 150, yMm: 150 },

@@ -97,8 +97,7 @@ export async function traceFiles(
   progress('Looking for the calibration sheet and the body …');
   const traced = trace(
     {
-      name: basename(path),
-      picture: picture.value,
+      photographs: [{ name: basename(path), picture: picture.value }],
       face: face.value,
       known: known.value,
       ...(hints.value && { hints: hints.value }),

@@ -9,4 +9,6 @@ export { nearestName } from './nearestName.ts';
 export { readDesign } from './readDesign.ts';
 export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';
+export { takenAsDrawn } from './taken.ts';
+export { markedPlaces, meantWishes, type TraceRecord, traceRecordSchema } from './traceRecord.ts';
 export { NEEDED_VALUES, VALUE_NAMES, VALUES, type ValueName } from './values.ts';

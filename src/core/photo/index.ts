@@ -25,6 +25,7 @@ export {
 } from './camera/view.ts';
 export { lengthBetween, type SceneLength } from './camera/viewUncertainty.ts';
 export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
+export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
 export type { MirrorAxis } from './meant/mirrorAxis.ts';
 export { type BodyWear, type RestoredOutline, restoreOutline } from './meant/restoreOutline.ts';

@@ -6,9 +6,5 @@ export { type MakeKind, type MakeOptions, parseMakeOptions } from './make/makeOp
 export { sheet } from './sheet.ts';
 export { type Traced, trace } from './trace/trace.ts';
 export { type TraceOutcome, traceOutcome } from './trace/traceOutcome.ts';
-export {
-  type KnownLength,
-  parseKnownLength,
-  parseSheetBar,
-  type TraceRequest,
-} from './trace/traceRequest.ts';
+export type { KnownLength, Photograph, TraceRequest } from './trace/traceRequest.ts';
+export { parseKnownLength, parseSheetBar } from './trace/traceWords.ts';

@@ -1,39 +1,43 @@
 import { accept, type Checked, type Finding, type Point, refuse } from '../../base/index.ts';
-import { outlineHabit } from '../../knowledge/index.ts';
 import {
-  edgeInScene,
   lengthBetween,
   type MarkerFinder,
   NO_SHEET_TRUST,
   type RestoredOutline,
-  restoreOutline,
   type ScaleCorrection,
   type SceneTrust,
   SHEET_TRUST,
   scaleFromKnown,
   toPhoto,
   type View,
-  viewMap,
 } from '../../photo/index.ts';
+import { apartFindings } from './apartFindings.ts';
 import { edgeHeightFaults, edgeHeightFindings } from './edgeHeight.ts';
-import { type SeenBody, sceneWay, seeBody } from './seeScene.ts';
+import { knownAsDrawn } from './knownAsDrawn.ts';
+import { familyOfSeen, restoreSeen } from './restoreSeen.ts';
+import { seeBodies } from './seeBodies.ts';
+import type { SeenBody } from './seenBody.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
-/** What a photograph gave: the restored outline with everything it was found from. */
+/** What photographs gave: the restored outline with everything it was found from. */
 export interface Traced {
-  readonly request: Pick<TraceRequest, 'name' | 'face' | 'known'>;
+  readonly request: TraceRequest;
+  /** The first photograph's body; `others` holds those of the further ones. */
   readonly seen: SeenBody;
-  /** The view after the known lengths corrected it. */
+  readonly others: readonly SeenBody[];
+  /** The first view after the known lengths corrected it. */
   readonly view: View;
   readonly correction: ScaleCorrection;
   readonly restored: RestoredOutline;
   /** Half interval (k = 2) of the body length. */
   readonly lengthPlusMinusMm: number;
+  /** How far several photographs lie apart; null for one. */
+  readonly apart: { readonly rmsMm: number; readonly maxMm: number } | null;
   readonly findings: readonly Finding[];
 }
 
 /**
- * Photograph to restored outline: scene, body, edge, mirror axis, halves merged, arcs, and the scale checked and
+ * Photographs to restored outline: scene, body, edge, mirror axis, halves merged, arcs, and the scale checked and
  * corrected by the lengths that are known. Faults: those of the stages; a trace that the picture leaves in doubt is
  * given with findings that ask.
  */
@@ -42,42 +46,49 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   const heightFaults = edgeHeightFaults(request.edgeHeightMm);
   if (!absurd.ok || heightFaults.length > 0)
     return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults);
-  const seen = seeBody(request, finder);
-  if (!seen.ok) return seen;
-  const first = restored(seen.value, seen.value.view, request.face);
+  const all = seeBodies(request, finder);
+  if (!all.ok) return all;
+  const [seen, ...others] = all.value;
+  const first = restoreSeen(all.value, null, request.face);
   if (!first.ok) return first;
-  const trust = trustIn(seen.value, first.value);
-  const known = request.known.map(({ name, mm, plusMinusMm }) => ({
-    name,
-    mm,
-    ...(plusMinusMm && { plusMinusMm }),
-  }));
-  const correction = scaleFromKnown(first.value.measures, known, trust);
+  const known = knownAsDrawn(request.known, familyOfSeen(seen));
+  const correction = scaleFromKnown(
+    first.value.outline.measures,
+    known,
+    trustIn(request, seen, first.value.outline),
+  );
   if (!correction.ok) return correction;
-  const view = corrected(seen.value.view, first.value, correction.value);
-  const second = restored(seen.value, view, request.face);
+  const stretch = stretchOf(first.value.outline, correction.value);
+  const second = restoreSeen(all.value, stretch, request.face);
   if (!second.ok) return second;
+  const view: View = { ...seen.view, stretch };
+  const { outline, apart } = second.value;
   return accept({
     request,
-    seen: seen.value,
+    seen,
+    others,
     view,
     correction: correction.value,
-    restored: second.value,
-    lengthPlusMinusMm: lengthPlusMinus(view, second.value),
+    restored: outline,
+    lengthPlusMinusMm: lengthPlusMinus(view, outline),
+    apart,
     findings: [
-      ...seen.value.findings.filter(
-        ({ code }) => code !== HEIGHT_UNSURE || !isCorrected(first.value, request),
-      ),
+      ...all.value
+        .flatMap(({ findings }) => findings)
+        .filter(({ code }) => code !== HEIGHT_UNSURE || !isCorrected(first.value.outline, request)),
       ...correction.value.findings,
-      ...(seen.value.sheet === null
-        ? []
-        : edgeHeightFindings(request.edgeHeightMm, second.value.bodyLengthMm)),
+      ...apartFindings(apart),
+      ...(seen.sheet === null ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
     ],
   });
 }
 
-/** How far the scene's own millimetres go before callipers: with a sheet what camera, print and height leave open. */
-function trustIn(seen: SeenBody, first: RestoredOutline): SceneTrust {
+/**
+ * How far the scene's own millimetres go before callipers: with a sheet what camera, print and height leave open, in a
+ * scan what its resolution is good to.
+ */
+function trustIn({ scan }: TraceRequest, seen: SeenBody, first: RestoredOutline): SceneTrust {
+  if (scan) return { ...SHEET_TRUST, scalePlusMinus: Math.max(scan.plusMinus, LEAST_SCALE_SHARE) };
   if (seen.sheet === null) return NO_SHEET_TRUST;
   const share = lengthPlusMinus(seen.view, first) / first.bodyLengthMm;
   return { ...SHEET_TRUST, scalePlusMinus: Math.max(share, LEAST_SCALE_SHARE) };
@@ -95,33 +106,11 @@ function isCorrected({ measures }: RestoredOutline, { known }: TraceRequest): bo
   return used.some(({ name }) => name === 'bodyLength') && used.some(({ name }) => name !== 'bodyLength');
 }
 
-function restored(seen: SeenBody, view: View, face: 'top' | 'back'): Checked<RestoredOutline> {
-  const { edge, start } = edgeInScene(
-    seen.trace,
-    sceneWay(seen, viewMap(view).toScene),
-    seen.mmPerPixel,
-    face,
-  );
-  const { lowerEnd, upperEnd } = seen.trace.pose;
-  const lengthMm = Math.hypot(upperEnd.x - lowerEnd.x, upperEnd.y - lowerEnd.y) * seen.mmPerPixel;
-  const family = lengthMm < VIOLINS_BELOW_MM ? 'violin' : lengthMm < VIOLAS_BELOW_MM ? 'viola' : 'cello';
-  const found = restoreOutline(edge, start, outlineHabit(family), face);
-  return found.ok ? found : refuse(...found.faults.map((fault) => ({ ...fault, at: 'photograph' })));
-}
-
-/** mm. Which family's habit helps the fit: between the largest violins and the smallest violas, and so on. */
-const VIOLINS_BELOW_MM = 374;
-const VIOLAS_BELOW_MM = 520;
-
-function corrected(
-  view: View,
+function stretchOf(
   first: RestoredOutline,
   { along, across, alongPlusMinus, acrossPlusMinus }: ScaleCorrection,
-): View {
-  return {
-    ...view,
-    stretch: { alongRad: first.axis.headingRad, along, across, alongPlusMinus, acrossPlusMinus },
-  };
+): NonNullable<View['stretch']> {
+  return { alongRad: first.axis.headingRad, along, across, alongPlusMinus, acrossPlusMinus };
 }
 
 function lengthPlusMinus(view: View, { axis, bodyLengthMm }: RestoredOutline): number {

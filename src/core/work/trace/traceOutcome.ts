@@ -38,7 +38,7 @@ function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm 
     version: 1,
     units: 'mm',
     frame: 'body',
-    name: request.name,
+    name: request.photographs[0].name,
     face: request.face,
     bodyLength: { value: toFile(bodyLengthMm), plusMinus: toFile(lengthPlusMinusMm) },
     measures: restored.measures.map(({ name, mm }) => ({ name, value: toFile(mm) })),
@@ -78,7 +78,7 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request }: Traced): s
   const arcs = [restored.half.lowerBout, restored.half.cBout, restored.half.upperBout];
   const count = arcs.reduce((sum, chain) => sum + chain.vertices.length - 1, 0);
   return [
-    `${request.name}: body ${mm(restored.bodyLengthMm)} ± ${lengthPlusMinusMm.toFixed(1)} long, as meant`,
+    `${request.photographs.map(({ name }) => name).join(' and ')}: body ${mm(restored.bodyLengthMm)} ± ${lengthPlusMinusMm.toFixed(1)} long, as meant`,
     ...restored.measures
       .filter(({ name }) => name !== 'bodyLength')
       .map(({ name, mm: value }) => `  ${WORDS[name] ?? name} ${mm(value)} as found`),

@@ -1,40 +1,27 @@
 import { accept, type Checked, type Finding, type Point, point, refuse } from '../../base/index.ts';
 import {
-  type BodyTrace,
   type CalibrationSheet,
   type CameraView,
   cameraView,
-  type MarkerFinder,
   type NamedStretch,
   type NearEdge,
-  NO_SHEET_TRUST,
   nearPlateEdge,
+  type Picture,
   projection,
   type Rectified,
-  readAnySheet,
-  rectifiedToScene,
   rectify,
-  scaleFromKnown,
+  type SheetReading,
   sceneBounds,
   sceneToRectified,
   sheetSquaresInScene,
   solveCamera,
   toPhoto,
+  toScene,
   traceBody,
-  type View,
 } from '../../photo/index.ts';
-import type { TraceRequest } from './traceRequest.ts';
-
-/** The body as it was traced, with the way from where it was traced to the scene. */
-export interface SeenBody {
-  readonly trace: BodyTrace;
-  readonly view: View;
-  /** The square-on picture that was traced; none where the photograph itself was. */
-  readonly rectified: Rectified | null;
-  readonly sheet: CalibrationSheet | null;
-  readonly mmPerPixel: number;
-  readonly findings: readonly Finding[];
-}
+import { movedHints } from './movedHints.ts';
+import type { SeenBody } from './seenBody.ts';
+import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /** mm of the scene kept round the sheet: a body may stand out over it. */
 const ROUND_THE_SHEET_MM = 30;
@@ -46,32 +33,26 @@ const HEIGHT_PLUS_MINUS_MM = 0.5;
 const LENGTH_SPREAD = 0.02;
 
 /**
- * The body in a photograph: through the calibration sheet where there is one, else in the photograph as it is, with
- * the scale still open. Faults: those of the sheet, the camera and the tracing; `trace.edge-height` when there is a
- * sheet and no height; `known.none` when there is neither sheet nor length. Finding of its own: `trace.no-sheet`.
+ * The body on its calibration sheet: camera, square-on picture at the edge's height, outline, and the near plate told
+ * from the far one. Faults: those of camera and tracing; `trace.edge-height` without a height.
  */
-export function seeBody(request: TraceRequest, finder: MarkerFinder): Checked<SeenBody> {
-  const reading = readAnySheet(request.picture, finder);
-  if (reading.ok) return throughSheet(request, reading.value);
-  if (reading.faults.every((fault) => fault.code === 'sheet.notFound')) return asPhotographed(request);
-  return reading;
-}
-
-function throughSheet(
+export function seeOnSheet(
   request: TraceRequest,
-  reading: Extract<ReturnType<typeof readAnySheet>, { ok: true }>['value'],
+  photograph: Photograph,
+  reading: SheetReading,
 ): Checked<SeenBody> {
+  const { picture, hints } = photograph;
   if (request.edgeHeightMm === undefined) return refuse(noHeight());
-  const solved = solveCamera(reading, request.picture, { sheetBarMm: request.sheetBarMm });
+  const solved = solveCamera(reading, picture, { sheetBarMm: request.sheetBarMm });
   if (!solved.ok) return solved;
   const plane = { heightMm: request.edgeHeightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM };
   const seen = cameraView(solved.value, reading.sheet, plane);
   if (!seen.ok) return seen;
   const { view } = seen.value;
   const mmPerPixel = Math.max(FINEST_PIXEL_MM, nativePixelMm(view, reading.sheet));
-  const rectified = rectify(request.picture, view, {
+  const rectified = rectify(picture, view, {
     mmPerPixel,
-    box: boxRound(request, view, reading.sheet),
+    box: boxRound(picture, view, reading.sheet),
   });
   const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
   const trace = traceBody(rectified.picture, {
@@ -82,11 +63,14 @@ function throughSheet(
     ...(length !== undefined && {
       lengthPx: { value: length / mmPerPixel, sigma: (LENGTH_SPREAD * length) / mmPerPixel },
     }),
-    ...(request.hints && { hints: request.hints }),
+    ...(hints && {
+      hints: movedHints(hints, (at) => sceneToRectified(rectified, toScene(view, at))),
+    }),
   });
   if (!trace.ok) return trace;
   const near = nearPlateEdge(rectified.picture, trace.value.edge, overlook(rectified, view), 1 / mmPerPixel);
   return accept({
+    photograph,
     trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
     view,
     rectified,
@@ -140,46 +124,6 @@ function untoldFindings({ untold }: NearEdge): readonly Finding[] {
 /** Fewer untold places than this are a speck or a shadow. */
 const LEAST_UNTOLD = 6;
 
-function asPhotographed(request: TraceRequest): Checked<SeenBody> {
-  const usable = scaleFromKnown(request.known, request.known, NO_SHEET_TRUST);
-  if (!usable.ok && usable.faults.some(({ code }) => code === 'known.none')) return usable;
-  const trace = traceBody(request.picture, {
-    face: request.face,
-    ...(request.hints && { hints: request.hints }),
-  });
-  if (!trace.ok) return trace;
-  const { lowerEnd, upperEnd } = trace.value.pose;
-  const lengthPx = Math.hypot(upperEnd.x - lowerEnd.x, upperEnd.y - lowerEnd.y);
-  const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
-  const mmPerPixel = (length ?? USUAL_LENGTH_MM) / lengthPx;
-  return accept({
-    trace: trace.value,
-    view: { kind: 'scale', mmPerPixel, plusMinus: LENGTH_SPREAD },
-    rectified: null,
-    sheet: null,
-    mmPerPixel,
-    findings: [...trace.value.findings, ...noSheetFindings(request)],
-  });
-}
-
-/** What was said of a sheet that cannot be read in the photograph. */
-function noSheetFindings({ edgeHeightMm, sheetBarMm }: TraceRequest): readonly Finding[] {
-  if (edgeHeightMm === undefined && sheetBarMm === undefined) return [];
-  return [
-    {
-      weight: 'caution',
-      code: 'trace.no-sheet',
-      at: edgeHeightMm === undefined ? '--sheet-bar' : '--edge-height',
-      found: 'no calibration sheet can be read in the photograph, so this was not used',
-      need: 'our printed sheet in view, sharp and evenly lit',
-      remedy: 'photograph again with the sheet, or rest on the known lengths alone',
-    },
-  ];
-}
-
-/** mm. A first scale where no length is known; the known lengths then correct it, or the trace is refused. */
-const USUAL_LENGTH_MM = 355;
-
 function nativePixelMm(view: CameraView, sheet: CalibrationSheet): number {
   const middle = point<'scene'>(sheet.widthMm / 2, sheet.heightMm / 2);
   const step = point<'scene'>(middle.x + 10, middle.y);
@@ -187,8 +131,8 @@ function nativePixelMm(view: CameraView, sheet: CalibrationSheet): number {
   return 10 / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
 }
 
-function boxRound(request: TraceRequest, view: CameraView, sheet: CalibrationSheet) {
-  const shown = sceneBounds(request.picture, view);
+function boxRound(picture: Picture, view: CameraView, sheet: CalibrationSheet) {
+  const shown = sceneBounds(picture, view);
   const low = point<'scene'>(
     Math.max(shown.min.x, -ROUND_THE_SHEET_MM),
     Math.max(shown.min.y, -ROUND_THE_SHEET_MM),
@@ -198,13 +142,6 @@ function boxRound(request: TraceRequest, view: CameraView, sheet: CalibrationShe
     Math.min(shown.max.y, sheet.heightMm + ROUND_THE_SHEET_MM),
   );
   return { min: low, max: high };
-}
-
-/** From the picture that was traced to the scene, through a view that may have been corrected since. */
-export function sceneWay(seen: SeenBody, map: (photo: Point<'photo'>) => Point<'scene'>) {
-  const { rectified, view } = seen;
-  if (rectified === null) return map;
-  return (at: Point<'photo'>): Point<'scene'> => map(toPhoto(view, rectifiedToScene(rectified, at)));
 }
 
 function noHeight() {

@@ -1,0 +1,48 @@
+import { accept, type Checked, refuse } from '../../base/index.ts';
+import { type Family, outlineHabit } from '../../knowledge/index.ts';
+import {
+  edgeInScene,
+  joinedEdges,
+  type RestoredOutline,
+  restoreOutline,
+  type View,
+  viewMap,
+} from '../../photo/index.ts';
+import { type SeenBody, sceneWay } from './seenBody.ts';
+
+/** The outline as meant from the bodies of all photographs, and how far these lay apart. */
+export interface RestoredFromAll {
+  readonly outline: RestoredOutline;
+  readonly apart: { readonly rmsMm: number; readonly maxMm: number } | null;
+}
+
+/** The seen edges brought to the scene, joined and restored, all views stretched alike. Faults: those of restoring. */
+export function restoreSeen(
+  all: readonly [SeenBody, ...SeenBody[]],
+  stretch: View['stretch'] | null,
+  face: 'top' | 'back',
+): Checked<RestoredFromAll> {
+  const [first, ...others] = all;
+  const start = placed(first, stretch, face);
+  const joined = joinedEdges([start.edge, ...others.map((one) => placed(one, stretch, face).edge)]);
+  const found = restoreOutline(joined.edge, start.start, outlineHabit(familyOfSeen(first)), face);
+  return found.ok
+    ? accept({ outline: found.value, apart: joined.apart })
+    : refuse(...found.faults.map((fault) => ({ ...fault, at: 'photograph' })));
+}
+
+function placed(seen: SeenBody, stretch: View['stretch'] | null, face: 'top' | 'back') {
+  const view: View = stretch ? { ...seen.view, stretch } : seen.view;
+  return edgeInScene(seen.trace, sceneWay(seen, viewMap(view).toScene), seen.mmPerPixel, face);
+}
+
+/** Which family's habit helps the fit, by the body's length as it was traced. */
+export function familyOfSeen(seen: SeenBody): Family {
+  const { lowerEnd, upperEnd } = seen.trace.pose;
+  const lengthMm = Math.hypot(upperEnd.x - lowerEnd.x, upperEnd.y - lowerEnd.y) * seen.mmPerPixel;
+  return lengthMm < VIOLINS_BELOW_MM ? 'violin' : lengthMm < VIOLAS_BELOW_MM ? 'viola' : 'cello';
+}
+
+/** mm. Between the largest violins and the smallest violas, and so on. */
+const VIOLINS_BELOW_MM = 374;
+const VIOLAS_BELOW_MM = 520;

@@ -1,0 +1,100 @@
+import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { VALUES } from '../../design/index.ts';
+import { parseLength } from '../../quantity/index.ts';
+import type { KnownLength, LengthTaken, TraceRequest } from './traceRequest.ts';
+
+const TAKEN: readonly LengthTaken[] = ['straight', 'over-arch', 'edge', 'purfling'];
+
+/**
+ * A known length as typed: a value's name, `=`, a length, if wanted `±` (or `+-`) and its half interval, and how it
+ * was taken: `straight` or `over-arch` for the body length, `edge` or `purfling` for a width.
+ * Faults: `known.form`, `known.name`, `known.taken`, those of reading a length.
+ */
+export function parseKnownLength(text: string): Checked<KnownLength> {
+  const word = TAKEN.find((one) => text.trimEnd().endsWith(one));
+  const rest = word
+    ? text
+        .trimEnd()
+        .slice(0, -word.length)
+        .replace(/[\s,;]+$/, '')
+    : text;
+  const match = /^\s*([A-Za-z]+)\s*=\s*(.+?)\s*(?:(?:±|\+-|\+\/-)\s*(.+))?$/.exec(rest);
+  const [, name, length, spread] = match ?? [];
+  if (name === undefined || length === undefined) return refuse(form(text));
+  if (!Object.hasOwn(VALUES, name)) return refuse(unknownName(name));
+  const isLength = name === 'bodyLength';
+  if (word && isLength !== (word === 'straight' || word === 'over-arch'))
+    return refuse(wrongTaken(name, word));
+  const mm = parseLength(length);
+  if (!mm.ok) return refuse(...mm.faults.map((fault) => ({ ...fault, at: `--known ${name}` })));
+  const known = { name, mm: mm.value.mm, ...(word && { taken: word }) };
+  if (spread === undefined) return accept(known);
+  const plusMinus = parseLength(spread);
+  if (!plusMinus.ok) return refuse(...plusMinus.faults.map((fault) => ({ ...fault, at: `--known ${name}` })));
+  return accept({ ...known, plusMinusMm: plusMinus.value.mm });
+}
+
+function wrongTaken(name: string, word: LengthTaken): Fault {
+  const isLength = name === 'bodyLength';
+  return {
+    code: 'known.taken',
+    at: `--known ${name}`,
+    found: `"${word}"`,
+    need: isLength ? 'straight or over-arch for the body length' : 'edge or purfling for a width',
+    remedy: 'say how this length was taken',
+  };
+}
+
+function form(text: string): Fault {
+  return {
+    code: 'known.form',
+    at: '--known',
+    found: `"${text}"`,
+    need: 'a name and a length, such as bodyLength=354, lowerBout=206±0.3 or "bodyLength=357 over-arch"',
+    remedy: 'write it so',
+  };
+}
+
+function unknownName(name: string): Fault {
+  return {
+    code: 'known.name',
+    at: '--known',
+    found: `"${name}" is no measurement that Garland knows`,
+    need: 'a name such as bodyLength, lowerBout, waist or upperBout',
+    remedy: 'use one of these names',
+  };
+}
+
+/** The sheet's bars (`149.6` or `149.6,149.8` with a point as decimal mark) and the edge height as typed. */
+export function parseSheetBar(
+  bars: string | undefined,
+  edgeHeight: string | undefined,
+): Checked<Pick<TraceRequest, 'sheetBarMm' | 'edgeHeightMm'>> {
+  const parts = bars === undefined ? [] : bars.split(/[;x]|,\s*(?=\d{3})/);
+  const lengths = [...parts, ...(edgeHeight === undefined ? [] : [edgeHeight])].map((part) =>
+    parseLength(part),
+  );
+  const faults = lengths.flatMap((length, i) =>
+    length.ok
+      ? []
+      : length.faults.map((fault) => ({ ...fault, at: i < parts.length ? '--sheet-bar' : '--edge-height' })),
+  );
+  if (parts.length > 2) faults.push(tooManyBars(bars ?? ''));
+  if (faults.length > 0) return refuse(...faults);
+  const [x, y] = lengths.slice(0, parts.length).map((length) => (length.ok ? length.value.mm : 0));
+  const last = lengths.at(-1);
+  return accept({
+    ...(x !== undefined && { sheetBarMm: { xMm: x, ...(y !== undefined && { yMm: y }) } }),
+    ...(edgeHeight !== undefined && last?.ok && { edgeHeightMm: last.value.mm }),
+  });
+}
+
+function tooManyBars(bars: string): Fault {
+  return {
+    code: 'sheet.bars',
+    at: '--sheet-bar',
+    found: `"${bars}"`,
+    need: 'one length, or two with a comma: along the long side, then the short side',
+    remedy: 'measure the two 150 mm bars of the printed sheet',
+  };
+}
