@@ -42,6 +42,13 @@ const WORDS: ReadonlySet<string> = new Set([
   'make.dxf',
   'known.form',
   'known.name',
+  'known.taken',
+  'scan.both',
+  'scan.resolution',
+  'scan.bar',
+  'meant.follow',
+  'meant.stretch',
+  'meant.corner-end',
 ]);
 
 const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;

@@ -23,7 +23,7 @@ export {
   segments,
 } from './curve/index.ts';
 export { type Design, type Family, readDesign } from './design/index.ts';
-export { type PackFile, readHints } from './files/index.ts';
+export { type PackFile, type PhotographHints, readHints } from './files/index.ts';
 export type { Instrument } from './instrument/index.ts';
 export {
   blackBoxesOfMarker,
@@ -55,7 +55,11 @@ export {
   type Photograph,
   parseKnownLength,
   parseMakeOptions,
+  parseMeant,
+  parseScan,
   parseSheetBar,
+  recordedRequest,
+  requestOf,
   sheet,
   type Traced,
   type TraceOutcome,

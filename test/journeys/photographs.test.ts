@@ -55,7 +55,11 @@ const REFUSED: readonly (readonly [string, readonly string[], RegExp])[] = [
   ['an edge as high as a table', ['fiddle.jpg', '--edge-height', '365'], /--edge-height: an edge 365 mm/],
   ['an edge below the sheet', ['fiddle.jpg', '--edge-height', '-5'], /--edge-height/],
   ['a bar of fifteen', ['fiddle.jpg', ...HEIGHT, '--sheet-bar', '15'], /150 mm is said to measure 15 mm/],
-  ['two photographs', ['fiddle.jpg', 'no-sheet.jpg', ...LENGTH], /one photograph at a time/],
+  [
+    'two photographs, one without the sheet',
+    ['fiddle.jpg', 'no-sheet.jpg', ...HEIGHT, ...LENGTH],
+    /no-sheet\.jpg: no calibration sheet can be read/,
+  ],
 ];
 
 describe.concurrent('a photograph or a length that cannot serve', () => {

@@ -14,7 +14,7 @@ import {
 } from '../../core/index.ts';
 import { readJson, sha256, writePack } from '../../host/index.ts';
 import { makeVoice, progress, reportFaults, reportFindings, type Voice } from '../report.ts';
-import { traceFiles } from './trace.ts';
+import { traceFiles } from '../tracePhotographs.ts';
 
 /** The demo's photographs and tables, beside the built program. */
 const DEMO = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', '..', 'demo');
@@ -25,6 +25,8 @@ const PHOTOGRAPH = {
   sheetBar: '150,150',
   known: ['bodyLength=356.5±0.3', 'lowerBout=206.3±0.3'],
   face: 'top',
+  hints: [],
+  stretch: [],
 } as const;
 
 interface DemoOptions {

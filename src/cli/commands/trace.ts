@@ -1,28 +1,10 @@
-import { basename } from 'node:path';
 import type { Command } from 'commander';
-import {
-  accept,
-  type Checked,
-  type KnownLength,
-  parseKnownLength,
-  parseSheetBar,
-  readHints,
-  refuse,
-  type TraceHints,
-  type TraceOutcome,
-  trace,
-  traceOutcome,
-} from '../../core/index.ts';
-import { openMarkerFinder, readJson, readPicture, writeWhole } from '../../host/index.ts';
-import { oneOf } from '../oneOf.ts';
-import { makeVoice, progress, reportFaults, reportFindings, type Voice } from '../report.ts';
+import type { TraceOutcome } from '../../core/index.ts';
+import { writeWhole } from '../../host/index.ts';
+import { makeVoice, reportFaults, reportFindings, type Voice } from '../report.ts';
+import { DEFAULT_FACE, type TraceWords, traceFiles } from '../tracePhotographs.ts';
 
-export interface TraceOptions {
-  readonly edgeHeight?: string;
-  readonly sheetBar?: string;
-  readonly known: readonly string[];
-  readonly hints?: string;
-  readonly face: string;
+interface TraceOptions extends TraceWords {
   readonly out?: string;
   readonly force: boolean;
   readonly json: boolean;
@@ -31,18 +13,31 @@ export interface TraceOptions {
 export function addTrace(program: Command): void {
   program
     .command('trace')
-    .description('find the body in a photograph and restore its true, symmetric, unworn outline')
-    .argument('<photo...>', 'photograph, JPEG or PNG')
+    .description('find the body in photographs and restore its true, symmetric, unworn outline')
+    .argument('<photo...>', 'photographs of one face, JPEG or PNG; several are put together by their sheet')
     .option('--edge-height <length>', "height of the near plate's edge above the calibration sheet")
     .option('--sheet-bar <x[,y]>', 'what the 150 mm bars of the printed sheet measure, along and across')
     .option(
       '--known <name=length>',
-      'a length of the instrument as measured, such as bodyLength=354 or lowerBout=206±0.3',
+      'a length as measured, such as bodyLength=354, lowerBout=206±0.3, "bodyLength=357 over-arch"',
       collect,
       [],
     )
-    .option('--face <face>', 'which side is photographed: top or back', 'top')
-    .option('--hints <file>', 'places marked by hand')
+    .option('--scan <resolution>', 'a flatbed scan or life-size print: its pixels an inch, such as 300')
+    .option('--scan-bar <places=length>', 'a scale bar in it, in pixels, such as "120,80 1320,80 = 100 mm"')
+    .option('--face <face>', 'which side is photographed: top or back', DEFAULT_FACE)
+    .option('--body <number>', 'which of several bodies in the picture')
+    .option('--hints <file>', 'places marked by hand, one file for each photograph', collect, [])
+    .option('--follow <side>', 'where the halves differ slowly: average them, or follow bass or treble')
+    .option('--keep-asymmetry', 'keep both halves as they are, each unworn')
+    .option('--corner-end <width[,upper]>', 'width of the corner ends, lower and upper')
+    .option(
+      '--stretch <ruling>',
+      'overrule a stretch of wear, such as "bass 120-150 as-found" (outer, as-found, other, mean)',
+      collect,
+      [],
+    )
+    .option('--as <file>', 'trace as an earlier TRACE.json or design says; what is given here goes before it')
     .option('--out <file>', 'trace to write')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'print the trace as JSON', false)
@@ -67,57 +62,6 @@ async function run(photos: readonly string[], options: TraceOptions) {
   if (voice.json) voice.data(text);
   else describe(voice, traced.value, options.out);
   return reportFindings(voice, traced.value.findings);
-}
-
-/** The photographs that the words of a command name, traced. */
-export async function traceFiles(
-  photos: readonly string[],
-  options: Pick<TraceOptions, 'edgeHeight' | 'sheetBar' | 'known' | 'hints' | 'face'>,
-): Promise<Checked<TraceOutcome>> {
-  const known = all(options.known.map(parseKnownLength));
-  if (!known.ok) return known;
-  const settings = parseSheetBar(options.sheetBar, options.edgeHeight);
-  if (!settings.ok) return settings;
-  if (photos.length > 1)
-    return refuse({
-      code: 'trace.one-photograph',
-      at: photos[1] as string,
-      found: `${photos.length} photographs`,
-      need: 'one photograph at a time in this version',
-      remedy: 'trace each alone and compare the traces',
-    });
-  const face = oneOf('--face', options.face, FACES);
-  if (!face.ok) return face;
-  const hints = options.hints === undefined ? accept(undefined) : readHintsFile(options.hints);
-  if (!hints.ok) return hints;
-  const path = photos[0] as string;
-  progress(`Reading ${path} …`);
-  const picture = await readPicture(path);
-  if (!picture.ok) return picture;
-  progress('Looking for the calibration sheet and the body …');
-  const traced = trace(
-    {
-      photographs: [{ name: basename(path), picture: picture.value }],
-      face: face.value,
-      known: known.value,
-      ...(hints.value && { hints: hints.value }),
-      ...settings.value,
-    },
-    await openMarkerFinder(),
-  );
-  return traced.ok ? accept(traceOutcome(traced.value)) : traced;
-}
-
-const FACES = ['top', 'back'] as const;
-
-function readHintsFile(path: string): Checked<TraceHints> {
-  const json = readJson(path);
-  return json.ok ? readHints(json.value) : json;
-}
-
-function all(list: readonly Checked<KnownLength>[]): Checked<readonly KnownLength[]> {
-  const faults = list.flatMap((one) => (one.ok ? [] : one.faults));
-  return faults.length > 0 ? refuse(...faults) : accept(list.flatMap((one) => (one.ok ? [one.value] : [])));
 }
 
 /** The few lines a maker reads first. */

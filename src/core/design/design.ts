@@ -1,6 +1,7 @@
 import type { HalfOutline } from '../curve/index.ts';
 import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
+import type { TraceRecord } from './traceRecord.ts';
 import type { ValueName } from './values.ts';
 
 /** How far an outline taken from a photograph may be trusted, and what was restored in it. */
@@ -10,6 +11,8 @@ export interface TracedOutline {
   readonly fitRmsMm: number;
   readonly fitMaxMm: number;
   readonly plusMinusMm: number;
+  /** What the trace was asked for, so that it can be run again to the same result. */
+  readonly request?: TraceRecord;
 }
 
 /** The outline is solved from the values each time; the same values give the same outline. */

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
+import { traceRecordSchema } from './traceRecord.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
 
 const origin = z
@@ -43,6 +44,7 @@ const outline = z.discriminatedUnion('kind', [
     fitRmsMm: z.number(),
     fitMaxMm: z.number(),
     plusMinusMm: z.number(),
+    request: traceRecordSchema.optional(),
   }),
 ]);
 

@@ -1,39 +1,70 @@
 import * as z from 'zod';
 import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
-import { kindFaults, schemaFaults } from '../design/index.ts';
+import { kindFaults, markedPlaces, schemaFaults } from '../design/index.ts';
 import type { TraceHints } from '../photo/index.ts';
-
-const spot = z.tuple([z.number(), z.number()]);
 
 /** Places marked by hand on a photograph, in pixels of the upright picture, (0, 0) the centre of its top left one. */
 export const hintsSchema = z
   .looseObject({
     format: z.literal('garland-hints'),
     version: z.literal(1),
-    inside: z.array(spot).describe('surely on the body').optional(),
-    outside: z.array(spot).describe('surely beside the body').optional(),
-    onEdge: z.array(spot).describe('on the edge').optional(),
-    excluded: z
-      .array(z.array(spot).min(3, { error: 'three corners or more' }))
-      .describe('closed polygons round what is not to be believed')
-      .optional(),
+    photograph: z.string().describe('which photograph, where there are several').optional(),
+    ...markedPlaces,
   })
   .describe('Hints for tracing: places marked by hand on a photograph, px.');
 
+/** Hints for one photograph; without a name they are for the only one. */
+export interface PhotographHints {
+  readonly photograph?: string;
+  readonly hints: TraceHints;
+}
+
 /** The hints in a parsed document. Faults, each with its path: `file.kind`, `file.newer`, `hints.missing`, `hints.wrong`. */
-export function readHints(json: unknown): Checked<TraceHints> {
+export function readHints(json: unknown): Checked<PhotographHints> {
   const wrongKind = kindFaults(json, 'garland-hints', 1);
   if (wrongKind.length > 0) return refuse(...wrongKind);
   const parsed = hintsSchema.safeParse(json);
   if (!parsed.success)
     return refuse(...schemaFaults(parsed.error, json, 'hints', Object.keys(hintsSchema.shape)));
-  const { inside, outside, onEdge, excluded } = parsed.data;
-  return accept({
+  const { photograph } = parsed.data;
+  return accept({ ...(photograph !== undefined && { photograph }), hints: hintsFrom(parsed.data) });
+}
+
+type Marked = { readonly [Name in keyof typeof markedPlaces]?: z.infer<(typeof markedPlaces)[Name]> };
+
+/** Marked places as a document holds them, as points. */
+export function hintsFrom(marked: Marked): TraceHints {
+  const { inside, outside, onEdge, insideStrokes, outsideStrokes, excluded } = marked;
+  return {
     ...(inside && { inside: places(inside) }),
     ...(outside && { outside: places(outside) }),
     ...(onEdge && { onEdge: places(onEdge) }),
+    ...(insideStrokes && { insideStrokes: insideStrokes.map(places) }),
+    ...(outsideStrokes && { outsideStrokes: outsideStrokes.map(places) }),
     ...(excluded && { excluded: excluded.map(places) }),
-  });
+  };
+}
+
+/** The same the other way. */
+export function hintsToFile(hints: TraceHints): Marked {
+  return Object.fromEntries(
+    Object.entries(hintsFromPoints(hints)).filter(([, marked]) => marked !== undefined),
+  );
+}
+
+function hintsFromPoints(hints: TraceHints): Marked {
+  return {
+    inside: hints.inside?.map(pair),
+    outside: hints.outside?.map(pair),
+    onEdge: hints.onEdge?.map(pair),
+    insideStrokes: hints.insideStrokes?.map((stroke) => stroke.map(pair)),
+    outsideStrokes: hints.outsideStrokes?.map((stroke) => stroke.map(pair)),
+    excluded: hints.excluded?.map((polygon) => polygon.map(pair)),
+  };
+}
+
+function pair({ x, y }: Point<'photo'>): [number, number] {
+  return [x, y];
 }
 
 function places(list: readonly (readonly [number, number])[]): readonly Point<'photo'>[] {

@@ -1,7 +1,7 @@
 export { canonicalJson, type Json } from './canonicalJson.ts';
 export { chainFromDocument, chainToDocument, pointsToDocument, toFile } from './chainDocument.ts';
 export { documentText } from './documentText.ts';
-export { hintsSchema, readHints } from './hintsDocument.ts';
+export { hintsFrom, hintsSchema, hintsToFile, type PhotographHints, readHints } from './hintsDocument.ts';
 export { instrumentDocument } from './instrumentDocument.ts';
 export { packSchema } from './packDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { accept, type Checked, refuse } from '../base/index.ts';
-import { kindFaults, schemaFaults } from '../design/index.ts';
+import { kindFaults, schemaFaults, traceRecordSchema } from '../design/index.ts';
 import { chainDocument } from './chainDocument.ts';
 
 const spot = z.tuple([z.number(), z.number()]);
@@ -32,6 +32,7 @@ export const traceSchema = z
     wear: z.array(z.looseObject({ side, at: spot, depth: z.number(), extent: z.number() })).optional(),
     bridged: z.array(z.looseObject({ name: z.string(), side })).optional(),
     fit: z.looseObject({ rms: z.number(), max: z.number() }).optional(),
+    request: traceRecordSchema.optional(),
     bodyLength: z.looseObject({ value: z.number(), plusMinus: z.number() }).optional(),
   })
   .describe('A trace: an outline restored from a photograph. Body frame, mm.');

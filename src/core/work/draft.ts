@@ -126,6 +126,7 @@ function tracedValues(
       fitRmsMm: trace.fit?.rms ?? 0,
       fitMaxMm: trace.fit?.max ?? 0,
       plusMinusMm,
+      ...(trace.request && { request: trace.request }),
     },
     values: {
       bodyLength: of(bodyLengthMm),

@@ -2,6 +2,7 @@ import sharp from 'sharp';
 import { accept, type Checked, type Fault, type Picture, refuse } from '../../core/index.ts';
 import { readBytes } from './files.ts';
 import { focal35MmOf } from './focalNote.ts';
+import { sha256 } from './packFolder.ts';
 
 /** More pixels than this do not fit the memory of an old laptop while they are worked on. */
 const MOST_PIXELS = 120_000_000;
@@ -15,6 +16,16 @@ const SHORTEST_SIDE_PX = 300;
 export async function readPicture(path: string): Promise<Checked<Picture>> {
   const bytes = readBytes(path);
   return bytes.ok ? await decodePicture(bytes.value, path) : bytes;
+}
+
+/** The same with the fingerprint of the file, so that another picture of the same name can be told. */
+export async function readPhotograph(
+  path: string,
+): Promise<Checked<{ readonly picture: Picture; readonly sha256: string }>> {
+  const bytes = readBytes(path);
+  if (!bytes.ok) return bytes;
+  const picture = await decodePicture(bytes.value, path);
+  return picture.ok ? accept({ picture: picture.value, sha256: sha256(bytes.value) }) : picture;
 }
 
 /** The same from bytes; `name` is what the faults call them. */

@@ -6,6 +6,9 @@ export interface TraceHints {
   /** Places that surely lie on the body, or surely beside it: they choose between several bodies. */
   readonly inside?: readonly Point<'photo'>[];
   readonly outside?: readonly Point<'photo'>[];
+  /** Lines drawn on the body, or beside it. */
+  readonly insideStrokes?: readonly (readonly Point<'photo'>[])[];
+  readonly outsideStrokes?: readonly (readonly Point<'photo'>[])[];
   /** Places dragged onto the edge. */
   readonly onEdge?: readonly Point<'photo'>[];
   /** Closed polygons round stretches that are not to be believed. */

@@ -8,6 +8,7 @@ import {
   toFile,
 } from '../../files/index.ts';
 import type { Traced } from './trace.ts';
+import { recordOf } from './traceRecord.ts';
 
 /** A trace as a document, and in a few lines. */
 export interface TraceOutcome {
@@ -40,6 +41,7 @@ function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm 
     frame: 'body',
     name: request.photographs[0].name,
     face: request.face,
+    request: recordOf(request),
     bodyLength: { value: toFile(bodyLengthMm), plusMinus: toFile(lengthPlusMinusMm) },
     measures: restored.measures.map(({ name, mm }) => ({ name, value: toFile(mm) })),
     scale: { mmPerPixel: seen.mmPerPixel * correction.along, uncertainty: lengthPlusMinusMm / bodyLengthMm },

@@ -1,3 +1,4 @@
+import type { TraceRecord } from '../../design/index.ts';
 import type { Picture, TraceHints } from '../../photo/index.ts';
 
 /** How a length was taken: the body straight or over the arch, a width from edge to edge or over the purfling. */
@@ -35,4 +36,6 @@ export interface TraceRequest {
   readonly known: readonly KnownLength[];
   /** Which of several bodies in the picture, as a trace numbers them. */
   readonly body?: number;
+  /** What the maker wishes of the outline as meant, where it is not the habit. */
+  readonly meant?: NonNullable<TraceRecord['meant']>;
 }

@@ -98,3 +98,82 @@ function tooManyBars(bars: string): Fault {
     remedy: 'measure the two 150 mm bars of the printed sheet',
   };
 }
+
+/** Share, k = 2. What a flatbed's resolution is good to along and across its travel (from memory). */
+const SCANNER_SHARE = 0.001;
+/** px, k = 2. How well a place is pointed at on a picture. */
+const POINTED_PX = 1;
+const MM_IN_INCH = 25.4;
+
+/**
+ * The scale of a scan or of a photographed life-size print: its resolution in pixels an inch (`300`), or two places on
+ * a scale bar in it with the length between them (`120,80 1320,80 = 100 mm`). Null when neither is given.
+ * Faults: `scan.resolution`, `scan.bar`, `scan.both`, those of reading a length.
+ */
+export function parseScan(
+  resolution: string | undefined,
+  bar: string | undefined,
+): Checked<NonNullable<TraceRequest['scan']> | null> {
+  if (resolution !== undefined && bar !== undefined) return refuse(bothScales());
+  if (resolution !== undefined) return parseResolution(resolution);
+  return bar === undefined ? accept(null) : parseScaleBar(bar);
+}
+
+function parseResolution(text: string): Checked<NonNullable<TraceRequest['scan']>> {
+  const [, number] = /^\s*(\d+(?:[.,]\d+)?)\s*(?:dpi|ppi)?\s*$/i.exec(text) ?? [];
+  const perInch = Number((number ?? '').replace(',', '.'));
+  if (!(perInch >= LEAST_PER_INCH && perInch <= MOST_PER_INCH)) return refuse(noResolution(text));
+  return accept({ mmPerPixel: MM_IN_INCH / perInch, plusMinus: SCANNER_SHARE });
+}
+
+const LEAST_PER_INCH = 50;
+const MOST_PER_INCH = 4800;
+
+function parseScaleBar(text: string): Checked<NonNullable<TraceRequest['scan']>> {
+  const number = '(-?\\d+(?:\\.\\d+)?)';
+  const form = new RegExp(`^\\s*${number},\\s*${number}[\\s;]+${number},\\s*${number}\\s*=\\s*(.+)$`);
+  const match = form.exec(text);
+  if (match === null)
+    return refuse(noScaleBar(text, 'two places and a length, such as "120,80 1320,80 = 100 mm"'));
+  const [ax, ay, bx, by] = match.slice(1, 5).map(Number) as [number, number, number, number];
+  const length = parseLength(match[5] as string);
+  if (!length.ok) return refuse(...length.faults.map((fault) => ({ ...fault, at: '--scan-bar' })));
+  const pixels = Math.hypot(bx - ax, by - ay);
+  if (pixels < LEAST_BAR_PX) return refuse(noScaleBar(text, `places at least ${LEAST_BAR_PX} pixels apart`));
+  return accept({
+    mmPerPixel: length.value.mm / pixels,
+    plusMinus: Math.max((2 * POINTED_PX) / pixels, SCANNER_SHARE),
+  });
+}
+
+const LEAST_BAR_PX = 100;
+
+function bothScales(): Fault {
+  return {
+    code: 'scan.both',
+    at: '--scan, --scan-bar',
+    found: 'a resolution and a scale bar',
+    need: 'one of them',
+    remedy: 'leave out the one that you trust less, and give it as a known length instead',
+  };
+}
+
+function noResolution(found: string): Fault {
+  return {
+    code: 'scan.resolution',
+    at: '--scan',
+    found: `"${found}"`,
+    need: `pixels an inch, between ${LEAST_PER_INCH} and ${MOST_PER_INCH}, such as 300`,
+    remedy: 'look at what the scanner was set to',
+  };
+}
+
+function noScaleBar(found: string, need: string): Fault {
+  return {
+    code: 'scan.bar',
+    at: '--scan-bar',
+    found: `"${found}"`,
+    need,
+    remedy: 'read the pixels of both ends of the bar in a picture viewer',
+  };
+}

@@ -1,0 +1,175 @@
+import { basename } from 'node:path';
+import {
+  accept,
+  type Checked,
+  type Finding,
+  type KnownLength,
+  type Photograph,
+  type PhotographHints,
+  parseKnownLength,
+  parseMeant,
+  parseScan,
+  parseSheetBar,
+  readHints,
+  recordedRequest,
+  refuse,
+  requestOf,
+  type TraceOutcome,
+  type TraceRequest,
+  trace,
+  traceOutcome,
+} from '../core/index.ts';
+import { openMarkerFinder, readJson, readPhotograph } from '../host/index.ts';
+import { oneOf } from './oneOf.ts';
+import { progress } from './report.ts';
+
+/** The words of a command that say how photographs are to be traced. */
+export interface TraceWords {
+  readonly edgeHeight?: string;
+  readonly sheetBar?: string;
+  readonly scan?: string;
+  readonly scanBar?: string;
+  readonly known: readonly string[];
+  readonly hints: readonly string[];
+  readonly face: string;
+  readonly body?: string;
+  readonly follow?: string;
+  readonly keepAsymmetry?: boolean;
+  readonly cornerEnd?: string;
+  readonly stretch: readonly string[];
+  readonly as?: string;
+}
+
+/** The photographs that the words of a command name, traced. */
+export async function traceFiles(
+  paths: readonly string[],
+  words: TraceWords,
+): Promise<Checked<TraceOutcome>> {
+  const wishes = wishesOf(words);
+  if (!wishes.ok) return wishes;
+  const record = words.as === undefined ? accept(null) : recordIn(words.as);
+  if (!record.ok) return record;
+  const photographs = await photographsOf(paths, words.hints);
+  if (!photographs.ok) return photographs;
+  const repeated = record.value && requestOf(record.value, photographs.value);
+  const request: TraceRequest = repeated
+    ? { ...repeated.request, ...given(wishes.value, words) }
+    : { ...wishes.value, photographs: photographs.value };
+  progress('Looking for the calibration sheet and the body …');
+  const traced = trace(request, await openMarkerFinder());
+  if (!traced.ok) return traced;
+  const outcome = traceOutcome(traced.value);
+  const said: readonly Finding[] = repeated ? repeated.findings : [];
+  return accept({ ...outcome, findings: [...said, ...outcome.findings] });
+}
+
+type Wishes = Omit<TraceRequest, 'photographs'>;
+
+const FACES = ['top', 'back'] as const;
+
+function wishesOf(words: TraceWords): Checked<Wishes> {
+  const known = words.known.map(parseKnownLength);
+  const bars = parseSheetBar(words.sheetBar, words.edgeHeight);
+  const scan = parseScan(words.scan, words.scanBar);
+  const face = oneOf('--face', words.face, FACES);
+  const body = words.body === undefined ? accept(null) : numberOf(words.body);
+  const meant = parseMeant({
+    ...(words.follow !== undefined && { follow: words.follow }),
+    ...(words.keepAsymmetry && { keepAsymmetry: true }),
+    ...(words.cornerEnd !== undefined && { cornerEnd: words.cornerEnd }),
+    stretches: words.stretch,
+  });
+  if (!bars.ok || !scan.ok || !face.ok || !body.ok || !meant.ok || known.some((one) => !one.ok))
+    return refuse(...[...known, bars, scan, face, body, meant].flatMap((one) => (one.ok ? [] : one.faults)));
+  return accept({
+    face: face.value,
+    known: known.flatMap((one): KnownLength[] => (one.ok ? [one.value] : [])),
+    ...bars.value,
+    ...(scan.value && { scan: scan.value }),
+    ...(body.value !== null && { body: body.value }),
+    ...(meant.value && { meant: meant.value }),
+  });
+}
+
+/** What was said now goes before what was recorded; the face and the known lengths only where they were said. */
+function given({ face, known, ...rest }: Wishes, words: TraceWords): Partial<Wishes> {
+  return {
+    ...rest,
+    ...(words.face !== DEFAULT_FACE && { face }),
+    ...(words.known.length > 0 && { known }),
+  };
+}
+
+export const DEFAULT_FACE = 'top';
+
+function numberOf(text: string): Checked<number> {
+  const number = Number(text);
+  if (Number.isInteger(number) && number > 0) return accept(number);
+  return refuse({
+    code: 'option.unknown',
+    at: '--body',
+    found: `"${text}"`,
+    need: 'a whole number, 1 or more, as the trace numbers the bodies in the picture',
+    remedy: 'trace without it first: the bodies are listed with their numbers',
+  });
+}
+
+function recordIn(path: string): ReturnType<typeof recordedRequest> {
+  const json = readJson(path);
+  return json.ok ? recordedRequest(json.value) : json;
+}
+
+async function photographsOf(
+  paths: readonly string[],
+  hintFiles: readonly string[],
+): Promise<Checked<readonly [Photograph, ...Photograph[]]>> {
+  const hints = hintFiles.map(hintsIn);
+  const faults = hints.flatMap((one) => (one.ok ? [] : one.faults));
+  if (faults.length > 0) return refuse(...faults);
+  const marked = hints.flatMap((one) => (one.ok ? [one.value] : []));
+  const read: Photograph[] = [];
+  for (const path of paths) {
+    progress(`Reading ${path} …`);
+    const photograph = await readPhotograph(path);
+    if (!photograph.ok) return photograph;
+    const name = basename(path);
+    const own = marked.find((one) => one.photograph === name) ?? lone(marked, paths);
+    read.push({ name, ...photograph.value, ...(own && { hints: own.hints }) });
+  }
+  const astray = marked.find(
+    ({ photograph }) => photograph !== undefined && !read.some(({ name }) => name === photograph),
+  );
+  if (astray) return refuse(hintsAstray(astray.photograph as string));
+  const nameless = paths.length > 1 && marked.some(({ photograph }) => photograph === undefined);
+  if (nameless) return refuse(hintsNameless());
+  return accept(read as [Photograph, ...Photograph[]]);
+}
+
+function lone(marked: readonly PhotographHints[], paths: readonly string[]): PhotographHints | undefined {
+  return paths.length === 1 ? marked.find(({ photograph }) => photograph === undefined) : undefined;
+}
+
+function hintsIn(path: string): Checked<PhotographHints> {
+  const json = readJson(path);
+  return json.ok ? readHints(json.value) : json;
+}
+
+function hintsAstray(photograph: string) {
+  return {
+    code: 'hints.photograph',
+    at: '--hints',
+    found: `hints for "${photograph}", which is not among the photographs`,
+    need: 'the name of one of the photographs that are traced',
+    remedy: 'correct the name in the hints, or trace that photograph too',
+  };
+}
+
+function hintsNameless() {
+  return {
+    code: 'hints.photograph',
+    at: '--hints',
+    found: 'hints that do not say which of the photographs they are for',
+    need: 'the name of one of them',
+    remedy: 'add "photograph" with its file name to the hints',
+  };
+}
