@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { point } from '../../base/index.ts';
 import { knownAsDrawn } from './knownAsDrawn.ts';
-import { parseKnownLength } from './traceWords.ts';
+import { parseMeant } from './meantWords.ts';
+import { recordOf, requestOf } from './traceRecord.ts';
+import type { TraceRequest } from './traceRequest.ts';
+import { parseKnownLength, parseScan } from './traceWords.ts';
 
 describe('a known length as typed', () => {
   test.each([
@@ -48,4 +52,96 @@ describe('known lengths as the photograph shows them', () => {
       { name: 'waist', mm: 112, plusMinusMm: 0.2 },
     ]);
   });
+});
+
+describe('the scale of a scan', () => {
+  test('a resolution is turned into millimetres a pixel', () => {
+    const scan = parseScan('300 dpi', undefined);
+    expect(scan.ok && scan.value?.mmPerPixel).toBeCloseTo(0.084667, 6);
+  });
+
+  test('a scale bar gives the scale, and is good to what a pointed pixel is worth', () => {
+    const scan = parseScan(undefined, '120,80 1320,80 = 100 mm');
+    if (!scan.ok || scan.value === null) throw new Error();
+    expect(scan.value.mmPerPixel).toBeCloseTo(100 / 1200, 12);
+    expect(scan.value.plusMinus).toBeCloseTo(2 / 1200, 12);
+  });
+
+  test.each([
+    [['3000000', undefined], 'scan.resolution'],
+    [['fine', undefined], 'scan.resolution'],
+    [[undefined, '120,80 = 100'], 'scan.bar'],
+    [[undefined, '120,80 121,80 = 100 mm'], 'scan.bar'],
+    [['300', '120,80 1320,80 = 100 mm'], 'scan.both'],
+  ] as const)('%j is refused as %s', ([resolution, bar], code) => {
+    const result = parseScan(resolution, bar);
+    expect(result.ok ? [] : result.faults.map((fault) => fault.code)).toEqual([code]);
+  });
+});
+
+describe('wishes for the outline as meant', () => {
+  test('all of them at once', () => {
+    const words = {
+      follow: 'bass',
+      keepAsymmetry: true,
+      cornerEnd: '7,6.5',
+      stretches: ['bass 120-150 as-found', 'treble 40 to 62.5 other'],
+    };
+    expect(parseMeant(words)).toEqual({
+      ok: true,
+      value: {
+        slow: 'bass',
+        asymmetry: 'keep',
+        cornerEnd: { lower: 7, upper: 6.5 },
+        stretches: [
+          { side: 'bass', from: 120, to: 150, take: 'asFound' },
+          { side: 'treble', from: 40, to: 62.5, take: 'other' },
+        ],
+      },
+    });
+  });
+
+  test('nothing said is no wish', () => {
+    expect(parseMeant({})).toEqual({ ok: true, value: null });
+  });
+
+  test.each([
+    [{ follow: 'left' }, 'meant.follow'],
+    [{ cornerEnd: '70' }, 'meant.corner-end'],
+    [{ stretches: ['bass 150-120 outer'] }, 'meant.stretch'],
+    [{ stretches: ['bass 120-150 wood'] }, 'meant.stretch'],
+  ])('%j is refused as %s', (words, code) => {
+    const result = parseMeant(words);
+    expect(result.ok ? [] : result.faults.map((fault) => fault.code)).toEqual([code]);
+  });
+});
+
+test('a request written down and read again is the same request', () => {
+  const picture = { widthPx: 1, heightPx: 1, rgb: new Uint8Array(3) };
+  const spot = (x: number, y: number) => point<'photo'>(x, y);
+  const request: TraceRequest = {
+    photographs: [
+      {
+        name: 'a.jpg',
+        picture,
+        sha256: 'aa',
+        hints: { inside: [spot(3, 4)], outsideStrokes: [[spot(1, 2), spot(5, 6)]] },
+      },
+      { name: 'b.jpg', picture, sha256: 'bb' },
+    ],
+    face: 'back',
+    edgeHeightMm: 36.5,
+    sheetBarMm: { xMm: 149.8, yMm: 150 },
+    known: [{ name: 'bodyLength', mm: 356, plusMinusMm: 0.3, taken: 'over-arch' }],
+    body: 2,
+    meant: { slow: 'treble' },
+  };
+  const record = JSON.parse(JSON.stringify(recordOf(request)));
+  const again = requestOf(record, [
+    { name: 'renamed.jpg', picture, sha256: 'aa' },
+    { name: 'b.jpg', picture, sha256: 'cc' },
+  ]);
+  expect(again.request.photographs[0]?.hints).toEqual(request.photographs[0].hints);
+  expect({ ...again.request, photographs: [] }).toEqual({ ...request, photographs: [] });
+  expect(again.findings.map(({ code, at }) => [code, at])).toEqual([['trace.other-photograph', 'b.jpg']]);
 });
