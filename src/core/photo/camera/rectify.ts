@@ -25,19 +25,15 @@ export function rectify(picture: Picture, view: View, { mmPerPixel, box }: Recti
   const heightPx = Math.max(1, Math.round((box.max.y - box.min.y) / mmPerPixel));
   const origin = point<'scene'>(box.min.x + mmPerPixel / 2, box.max.y - mmPerPixel / 2);
   const ways = wayGrid(viewMap(view), origin, mmPerPixel, widthPx, heightPx);
-  const rgb = new Uint8Array(3 * widthPx * heightPx);
   const samples = Math.max(1, Math.min(MOST_SAMPLES, Math.round(ways.photoPxPerPixel)));
-  const sum = new Float64Array(3);
-  for (let y = 0; y < heightPx; y++)
-    for (let x = 0; x < widthPx; x++) {
-      sum.fill(0);
-      for (let j = 0; j < samples; j++)
-        for (let i = 0; i < samples; i++) {
-          const share = (step: number) => (step + 1 / 2) / samples - 1 / 2;
-          addColour(sum, picture, ways, x + share(i), y + share(j));
-        }
-      for (let c = 0; c < 3; c++) rgb[3 * (y * widthPx + x) + c] = Math.round(sum[c] / (samples * samples));
-    }
+  const rgb = new Uint8Array(3 * widthPx * heightPx);
+  const rows = wayRows(ways, samples);
+  for (let y = 0; y < heightPx; y += TILE_PX) {
+    const high = Math.min(TILE_PX, heightPx - y);
+    for (let row = 0; row < high * samples; row++) fillWayRow(ways, y + spot(row, samples), rows, row);
+    for (let x = 0; x < widthPx; x += TILE_PX)
+      fillTile(picture, rows, { x, y, wide: Math.min(TILE_PX, widthPx - x), high, widthPx }, rgb);
+  }
   return { picture: { widthPx, heightPx, rgb }, mmPerPixel, origin };
 }
 
@@ -71,6 +67,8 @@ export function sceneBounds(picture: Pick<Picture, 'widthPx' | 'heightPx'>, view
 const RIM_STEPS = 32;
 const GRID_PX = 8;
 const MOST_SAMPLES = 6;
+/** px. A side of the tiles that the picture is filled by. */
+const TILE_PX = 64;
 
 interface WayGrid {
   readonly columns: number;
@@ -103,29 +101,98 @@ function wayGrid(
   return { columns, places, photoPxPerPixel: Math.max(step(-2), step(-2 * columns)) / GRID_PX };
 }
 
-function addColour(sum: Float64Array, picture: Picture, ways: WayGrid, x: number, y: number): void {
-  const [gridX, gridY] = [x / GRID_PX + 1, y / GRID_PX + 1];
-  const [column, row] = [Math.floor(gridX), Math.floor(gridY)];
-  const [right, down] = [gridX - column, gridY - row];
-  const at = 2 * (row * ways.columns + column);
-  const below = at + 2 * ways.columns;
-  const p = ways.places;
-  const mix = (place: 0 | 1) =>
-    (p[at + place] * (1 - right) + p[at + 2 + place] * right) * (1 - down) +
-    (p[below + place] * (1 - right) + p[below + 2 + place] * right) * down;
-  addBetween(sum, picture, mix(0), mix(1));
+/** Where the `step`-th of the look-ups that lie `samples` a pixel stands, px. */
+function spot(step: number, samples: number): number {
+  return (step + 1 / 2) / samples - 1 / 2;
 }
 
-function addBetween(sum: Float64Array, { widthPx, heightPx, rgb }: Picture, x: number, y: number): void {
-  const inX = Math.min(Math.max(x, 0), widthPx - 1);
-  const inY = Math.min(Math.max(y, 0), heightPx - 1);
-  const column = Math.max(0, Math.min(Math.floor(inX), widthPx - 2));
-  const row = Math.max(0, Math.min(Math.floor(inY), heightPx - 2));
-  const [right, down] = [inX - column, inY - row];
-  const at = 3 * (row * widthPx + column);
-  const below = at + 3 * widthPx;
-  for (let c = 0; c < 3; c++)
-    sum[c] +=
-      (rgb[at + c] * (1 - right) + rgb[at + 3 + c] * right) * (1 - down) +
-      (rgb[below + c] * (1 - right) + rgb[below + 3 + c] * right) * down;
+/** The ways of the rows of look-ups in one band of tiles: photo x and y at every column of the grid. */
+interface WayRows {
+  readonly columns: number;
+  readonly samples: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+function wayRows({ columns }: WayGrid, samples: number): WayRows {
+  const size = columns * samples * TILE_PX;
+  return { columns, samples, x: new Float64Array(size), y: new Float64Array(size) };
+}
+
+function fillWayRow({ places, columns }: WayGrid, y: number, rows: WayRows, row: number): void {
+  const gridY = y / GRID_PX + 1;
+  const gridRow = Math.floor(gridY);
+  const down = gridY - gridRow;
+  const upper = 2 * gridRow * columns;
+  const lower = upper + 2 * columns;
+  const to = row * columns;
+  for (let column = 0; column < columns; column++) {
+    const at = 2 * column;
+    rows.x[to + column] = places[upper + at] * (1 - down) + places[lower + at] * down;
+    rows.y[to + column] = places[upper + at + 1] * (1 - down) + places[lower + at + 1] * down;
+  }
+}
+
+interface Tile {
+  readonly x: number;
+  readonly y: number;
+  readonly wide: number;
+  readonly high: number;
+  readonly widthPx: number;
+}
+
+/** Fills one tile: small enough that the photograph's pixels stay at hand, however it was turned. */
+function fillTile(picture: Picture, rows: WayRows, tile: Tile, rgb: Uint8Array): void {
+  const { samples } = rows;
+  const sum = new Float32Array(3 * tile.wide);
+  const weight = 1 / (samples * samples);
+  for (let row = 0; row < tile.high; row++) {
+    sum.fill(0);
+    for (let j = 0; j < samples; j++)
+      for (let i = 0; i < samples; i++)
+        addColours(picture, rows, row * samples + j, tile.x + spot(i, samples), sum);
+    const to = 3 * ((tile.y + row) * tile.widthPx + tile.x);
+    for (let i = 0; i < sum.length; i++) rgb[to + i] = (sum[i] * weight + 1 / 2) | 0;
+  }
+}
+
+/** Adds the photograph's colours, each between its four nearest pixels, at steps of a pixel from `fromX`. */
+function addColours(
+  { widthPx, heightPx, rgb }: Picture,
+  rows: WayRows,
+  row: number,
+  fromX: number,
+  sum: Float32Array,
+): void {
+  const [lastX, lastY] = [widthPx - 1, heightPx - 1];
+  const [lastLeft, lastUpper] = [Math.max(0, widthPx - 2), Math.max(0, heightPx - 2)];
+  const right3 = widthPx > 1 ? 3 : 0;
+  const below3 = heightPx > 1 ? 3 * widthPx : 0;
+  const base = row * rows.columns;
+  const { x: waysX, y: waysY } = rows;
+  for (let to = 0, i = fromX; to < sum.length; to += 3, i++) {
+    const gridX = i / GRID_PX + 1;
+    const column = gridX | 0;
+    const along = gridX - column;
+    const way = base + column;
+    const x = Math.min(lastX, Math.max(0, waysX[way] + (waysX[way + 1] - waysX[way]) * along));
+    const y = Math.min(lastY, Math.max(0, waysY[way] + (waysY[way + 1] - waysY[way]) * along));
+    const left = Math.min(lastLeft, x | 0);
+    const upper = Math.min(lastUpper, y | 0);
+    const right = x - left;
+    const down = y - upper;
+    const at = 3 * (upper * widthPx + left);
+    const beside = at + right3;
+    const below = at + below3;
+    const across = below + right3;
+    const shareBeside = right * (1 - down);
+    const shareBelow = down * (1 - right);
+    const shareAcross = right * down;
+    const shareHere = 1 - right - down + shareAcross;
+    for (let c = 0; c < 3; c++) {
+      const upperMix = rgb[at + c] * shareHere + rgb[beside + c] * shareBeside;
+      const lowerMix = rgb[below + c] * shareBelow + rgb[across + c] * shareAcross;
+      sum[to + c] += upperMix + lowerMix;
+    }
+  }
 }
