@@ -14,6 +14,7 @@ const READERS = [
   ['python3-scipy', '/usr/bin/python3', ['-c', 'import scipy.optimize']],
   ['python3-opencv', '/usr/bin/python3', ['-c', 'import cv2']],
   ['python3-shapely', '/usr/bin/python3', ['-c', 'import shapely']],
+  ['chromium', 'chromium', ['--version']],
 ];
 
 needNode20();

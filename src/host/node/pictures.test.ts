@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { focal35MmOf } from './focalNote.ts';
+import { focal35MmOf } from '../pictures/focalNote.ts';
 import { decodePicture, readPicture } from './pictures.ts';
 
 /** Left half red, right half blue. */

@@ -1,13 +1,9 @@
 import sharp from 'sharp';
-import { accept, type Checked, type Fault, type Picture, refuse } from '../../core/index.ts';
+import { accept, type Checked, type Picture, refuse } from '../../core/index.ts';
+import { focal35MmOf } from '../pictures/focalNote.ts';
+import { heicFaults, sizeFaults, unreadableFault } from '../pictures/pictureTrouble.ts';
 import { readBytes } from './files.ts';
-import { focal35MmOf } from './focalNote.ts';
 import { sha256 } from './packFolder.ts';
-
-/** More pixels than this do not fit the memory of an old laptop while they are worked on. */
-const MOST_PIXELS = 120_000_000;
-/** px. With a shorter side than this no outline can be found to a millimetre. */
-const SHORTEST_SIDE_PX = 300;
 
 /**
  * A photograph from a file, upright as the camera noted it, in eight-bit sRGB, on white where it is transparent.
@@ -30,12 +26,13 @@ export async function readPhotograph(
 
 /** The same from bytes; `name` is what the faults call them. */
 export async function decodePicture(bytes: Uint8Array, name: string): Promise<Checked<Picture>> {
-  if (isHeic(bytes)) return refuse(heicFault(name));
+  const heic = heicFaults(bytes, name);
+  if (heic.length > 0) return refuse(...heic);
   try {
     const source = sharp(bytes, { limitInputPixels: false });
     const { width, height, exif } = await source.metadata();
-    if (width * height > MOST_PIXELS) return refuse(tooLargeFault(name, width, height));
-    if (Math.min(width, height) < SHORTEST_SIDE_PX) return refuse(tooSmallFault(name, width, height));
+    const size = sizeFaults(width, height, name);
+    if (size.length > 0) return refuse(...size);
     const { data, info } = await source
       .autoOrient()
       .flatten({ background: '#ffffff' })
@@ -54,54 +51,3 @@ export async function decodePicture(bytes: Uint8Array, name: string): Promise<Ch
     return refuse(unreadableFault(name, error));
   }
 }
-
-/** Brands of the HEIF file family that phones write (ISO/IEC 23008-12). */
-const HEIC_BRANDS = ['heic', 'heix', 'heim', 'heis', 'hevc', 'hevx', 'mif1', 'msf1'];
-
-function isHeic(bytes: Uint8Array): boolean {
-  const text = new TextDecoder('latin1').decode(bytes.subarray(4, 12));
-  return text.startsWith('ftyp') && HEIC_BRANDS.includes(text.slice(4));
-}
-
-function heicFault(at: string): Fault {
-  return {
-    code: 'picture.heic',
-    at,
-    found: 'this is a HEIC picture, as some phones save them',
-    need: 'a JPEG or PNG',
-    remedy: 'set the phone to save JPEG, or export the picture as JPEG at full size',
-  };
-}
-
-function unreadableFault(at: string, error: unknown): Fault {
-  const reason = error instanceof Error ? error.message.split('\n')[0] : String(error);
-  return {
-    code: 'picture.unreadable',
-    at,
-    found: `it cannot be read as a picture (${reason})`,
-    need: 'a whole JPEG or PNG',
-    remedy: 'open it in a picture viewer; if that fails too, copy it from the camera again',
-  };
-}
-
-function tooLargeFault(at: string, width: number, height: number): Fault {
-  return {
-    code: 'picture.tooLarge',
-    at,
-    found: `${width} by ${height} pixels, ${Math.round((width * height) / MEGAPIXEL)} megapixels`,
-    need: `at most ${MOST_PIXELS / MEGAPIXEL} megapixels`,
-    remedy: 'save it at half the size; 12 to 50 megapixels are plenty',
-  };
-}
-
-function tooSmallFault(at: string, width: number, height: number): Fault {
-  return {
-    code: 'picture.tooSmall',
-    at,
-    found: `only ${width} by ${height} pixels`,
-    need: `at least ${SHORTEST_SIDE_PX} pixels each way, better 4000`,
-    remedy: 'use the picture as the camera saved it, not a preview of it',
-  };
-}
-
-const MEGAPIXEL = 1_000_000;

@@ -1,0 +1,2 @@
+export { openMarkerFinderHere } from './markerFinder.ts';
+export { decodePictureHere } from './pictures.ts';

@@ -1,0 +1,95 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { trace, traceOutcome } from '../../src/core/index.ts';
+import { decodePicture, openMarkerFinder } from '../../src/host/index.ts';
+import { type ServedPage, servePage } from './builtPage.ts';
+
+const CHROMIUM = '/usr/bin/chromium';
+const ROOT = join(import.meta.dirname, '..', '..');
+const REQUEST = {
+  face: 'top',
+  edgeHeightMm: 36.5,
+  sheetBarMm: { xMm: 150, yMm: 150 },
+  known: [
+    { name: 'bodyLength', mm: 356.5, plusMinusMm: 0.3 },
+    { name: 'lowerBout', mm: 206.3, plusMinusMm: 0.3 },
+  ],
+} as const;
+
+interface Answer {
+  readonly text?: string;
+  readonly ms?: number;
+  readonly faults?: readonly { readonly code: string }[];
+}
+
+describe.skipIf(!existsSync(CHROMIUM))('in a browser worker', () => {
+  let served: ServedPage;
+  let browser: Browser;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+    page = await browser.newPage();
+    await page.goto(served.address);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    served?.close();
+  });
+  const asked = async (name: string, bytes: Uint8Array): Promise<Answer> => {
+    served.offer(name, bytes);
+    return await page.evaluate(
+      ([address, file, request]) =>
+        (globalThis as unknown as { traceInWorker: (...words: unknown[]) => Promise<Answer> }).traceInWorker(
+          address,
+          file,
+          request,
+        ),
+      [served.address + name, name, REQUEST] as const,
+    );
+  };
+
+  test('a photograph gives the same trace as in Node, to the last digit written', async () => {
+    const png = await sharp(join(ROOT, 'demo', 'photographs', 'fiddle-top.jpg'))
+      .resize(2400)
+      .png({ compressionLevel: 1 })
+      .toBuffer();
+    const picture = await decodePicture(png, 'fiddle.png');
+    if (!picture.ok) throw new Error(picture.faults[0]?.found);
+    const here = trace(
+      { ...REQUEST, photographs: [{ name: 'fiddle.png', picture: picture.value }] },
+      await openMarkerFinder(),
+    );
+    if (!here.ok) throw new Error(JSON.stringify(here.faults));
+    const there = await asked('fiddle.png', png);
+    expect(there.faults).toBeUndefined();
+    expect(there.text).toBe(traceOutcome(here.value).text);
+  }, 120_000);
+
+  test.each([
+    ['a text', new TextEncoder().encode('no picture at all, whatever its name'), 'picture.unreadable'],
+    ['a HEIC', Uint8Array.from([0, 0, 0, 24, ...new TextEncoder().encode('ftypheic'), 0, 0]), 'picture.heic'],
+    ['a picture said to have 30000 pixels a side', pngOf(30_000, 30_000), 'picture.tooLarge'],
+    ['a picture of one pixel', pngOf(1, 1), 'picture.tooSmall'],
+    ['a picture without its end', pngOf(800, 800), 'picture.unreadable'],
+  ])('%s is refused by name', async (_what, bytes, code) => {
+    const answer = await asked('odd.png', bytes);
+    expect(answer.faults?.map((fault) => fault.code)).toEqual([code]);
+  });
+});
+
+/** A PNG's header alone. */
+function pngOf(widthPx: number, heightPx: number): Uint8Array {
+  const bytes = new Uint8Array(33);
+  const view = new DataView(bytes.buffer);
+  bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  view.setUint32(8, 13);
+  bytes.set(new TextEncoder().encode('IHDR'), 12);
+  view.setUint32(16, widthPx);
+  view.setUint32(20, heightPx);
+  bytes.set([8, 2, 0, 0, 0], 24);
+  return bytes;
+}
