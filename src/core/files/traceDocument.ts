@@ -28,6 +28,10 @@ export const traceSchema = z
       .looseObject({ mmPerPixel: z.number(), uncertainty: z.number() })
       .describe('uncertainty: share, k = 2')
       .optional(),
+    known: z
+      .array(z.looseObject({ name: z.string(), value: z.number(), misfit: z.number() }))
+      .describe('known lengths, and by how much the trace misses each')
+      .optional(),
     axis: z.looseObject({}).optional(),
     wear: z.array(z.looseObject({ side, at: spot, depth: z.number(), extent: z.number() })).optional(),
     bridged: z.array(z.looseObject({ name: z.string(), side })).optional(),

@@ -29,6 +29,21 @@ describe('without a calibration sheet', () => {
     expect(codesOf(scaleFromKnown(scene, known, NO_SHEET_TRUST))).toEqual([]);
   });
 
+  test('each known length is told with what it misses by once the scale is set', () => {
+    const known = [
+      { name: 'bodyLength', mm: 354 },
+      { name: 'upperBout', mm: 168.4 },
+      { name: 'lowerBout', mm: 205.6 },
+    ];
+    const result = scaleFromKnown(scene, known, NO_SHEET_TRUST);
+    if (!result.ok) throw new Error();
+    const { across, misfits } = result.value;
+    expect(misfits.map(({ name }) => name)).toEqual(['bodyLength', 'upperBout', 'lowerBout']);
+    expect(misfits[1]!.misfitMm).toBeCloseTo(1680 * across - 168.4, 9);
+    expect(misfits[1]!.misfitMm).toBeLessThan(-0.2);
+    expect(misfits[2]!.misfitMm).toBeGreaterThan(0.2);
+  });
+
   test('a picture stretched by 2 % is corrected, and said to be', () => {
     const known = [
       { name: 'bodyLength', mm: 354 },

@@ -14,6 +14,8 @@ export interface ScaleCorrection {
   readonly across: number;
   readonly alongPlusMinus: number;
   readonly acrossPlusMinus: number;
+  /** How each known length reads after the correction, less what it was given as. */
+  readonly misfits: readonly { readonly name: string; readonly givenMm: number; readonly misfitMm: number }[];
   readonly findings: readonly Finding[];
 }
 
@@ -52,6 +54,11 @@ export function scaleFromKnown(
     across: Math.exp(fit.logAcross),
     alongPlusMinus: fit.alongPlusMinus,
     acrossPlusMinus: fit.acrossPlusMinus,
+    misfits: ratios.map(({ name, knownMm }, place) => ({
+      name,
+      givenMm: knownMm,
+      misfitMm: knownMm * Math.expm1(-strains[place]),
+    })),
     findings: knownFindings({ known, ratios, strains, trust, uneven: fit.logAlong - fit.logAcross }),
   });
 }

@@ -44,6 +44,13 @@ function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm 
     request: recordOf(request),
     bodyLength: { value: toFile(bodyLengthMm), plusMinus: toFile(lengthPlusMinusMm) },
     measures: restored.measures.map(({ name, mm }) => ({ name, value: toFile(mm) })),
+    ...(correction.misfits.length > 0 && {
+      known: correction.misfits.map(({ name, givenMm, misfitMm }) => ({
+        name,
+        value: toFile(givenMm),
+        misfit: toFile(misfitMm),
+      })),
+    }),
     scale: { mmPerPixel: seen.mmPerPixel * correction.along, uncertainty: lengthPlusMinusMm / bodyLengthMm },
     axis: {
       through: [toFile(axis.through.x), toFile(axis.through.y)],
@@ -72,7 +79,7 @@ function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm 
   };
 }
 
-function traceSummary({ seen, restored, lengthPlusMinusMm, request }: Traced): string[] {
+function traceSummary({ seen, restored, lengthPlusMinusMm, request, correction }: Traced): string[] {
   const { wear } = restored;
   const bridged = [
     ...new Set(seen.trace.unseen.filter((one) => one.state === 'bridged').map((one) => one.name)),
@@ -84,6 +91,10 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request }: Traced): s
     ...restored.measures
       .filter(({ name }) => name !== 'bodyLength')
       .map(({ name, mm: value }) => `  ${WORDS[name] ?? name} ${mm(value)} as found`),
+    ...correction.misfits.map(
+      ({ name, givenMm, misfitMm }) =>
+        `  known ${WORDS[name] ?? name} ${mm(givenMm)}: ${signed(misfitMm)} mm in the photograph at the scale taken`,
+    ),
     `  ${count} arcs a half, ${restored.fitRmsMm.toFixed(2)} mm rms from the edge`,
     ...wear.map(
       ({ side, at, depthMm, extentMm }) =>
@@ -94,6 +105,7 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request }: Traced): s
 }
 
 const WORDS: Readonly<Record<string, string>> = {
+  bodyLength: 'body length',
   lowerBout: 'lower bout',
   waist: 'waist',
   upperBout: 'upper bout',
@@ -101,6 +113,10 @@ const WORDS: Readonly<Record<string, string>> = {
 
 function mm(value: number): string {
   return `${value.toFixed(1)} mm`;
+}
+
+function signed(value: number): string {
+  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
 }
 
 function degrees(rad: number): number {
