@@ -1,0 +1,65 @@
+/** A table of how plainly a line shows: one row a place along the edge, one column an offset. */
+export interface LineEvidence {
+  readonly rows: number;
+  readonly columns: number;
+  readonly at: (row: number, column: number) => number;
+  /** How far apart row and the row before lie, mm; 0 or less where they are not neighbours. */
+  readonly stepFromBeforeMm: (row: number) => number;
+}
+
+/** Columns a line may move a row. */
+const MOST_JUMP = 8;
+
+/**
+ * The column in each row along which the evidence is largest, a move of one millimetre sideways within one of the way
+ * costing `stiffness`. Method: dynamic programming, free where rows are not neighbours.
+ */
+export function followLine(evidence: LineEvidence, columnMm: number, stiffness: number): Int32Array {
+  const { rows, columns } = evidence;
+  const from = new Int8Array(rows * columns);
+  let sum = new Float64Array(columns);
+  let next = new Float64Array(columns);
+  const chosen = new Int32Array(rows);
+  let start = 0;
+  for (let row = 0; row < rows; row++) {
+    const step = row === start ? 0 : evidence.stepFromBeforeMm(row);
+    if (step <= 0) {
+      if (row > start) walkBack(from, sum, columns, start, row, chosen);
+      start = row;
+      for (let j = 0; j < columns; j++) sum[j] = evidence.at(row, j);
+      continue;
+    }
+    const price = (stiffness * columnMm * columnMm) / step;
+    for (let j = 0; j < columns; j++) {
+      let best = Number.NEGATIVE_INFINITY;
+      for (let d = -MOST_JUMP; d <= MOST_JUMP; d++) {
+        const before = j + d;
+        if (before < 0 || before >= columns) continue;
+        const value = sum[before] - price * d * d;
+        if (value <= best) continue;
+        best = value;
+        from[row * columns + j] = d;
+      }
+      next[j] = best + evidence.at(row, j);
+    }
+    [sum, next] = [next, sum];
+  }
+  if (rows > 0) walkBack(from, sum, columns, start, rows, chosen);
+  return chosen;
+}
+
+function walkBack(
+  from: Int8Array,
+  sum: Float64Array,
+  columns: number,
+  start: number,
+  end: number,
+  chosen: Int32Array,
+): void {
+  let at = 0;
+  for (let j = 1; j < columns; j++) if (sum[j] > sum[at]) at = j;
+  for (let row = end - 1; row >= start; row--) {
+    chosen[row] = at;
+    at += from[row * columns + at];
+  }
+}
