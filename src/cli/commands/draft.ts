@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { designText, draft } from '../../core/index.ts';
+import { type Design, designText, draft } from '../../core/index.ts';
 import { readJson, writeWhole } from '../../host/index.ts';
 import { makeVoice, reportFaults, reportFindings } from '../report.ts';
 
@@ -35,6 +35,16 @@ function run(files: readonly string[], options: DraftOptions) {
   const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });
   if (!written.ok) return reportFaults(voice, written.faults);
   if (voice.json) voice.data(text);
-  else voice.say(`Written: ${options.out}`);
+  else {
+    voice.say(`Written: ${options.out}`);
+    voice.say(`  ${filledWords(drafted.value.design)}`);
+  }
   return reportFindings(voice, drafted.value.findings);
+}
+
+/** How much of a design the maker gave, and how much the habits of the family filled. */
+function filledWords({ values, family }: Design): string {
+  const origins = Object.values(values).map(({ origin }) => origin.kind);
+  const measured = origins.filter((kind) => kind === 'measured').length;
+  return `${measured} values as measured, ${origins.length - measured} filled from the habits of the ${family}; garland derive lists each with its source`;
 }

@@ -42,7 +42,7 @@ export function originText(origin: Origin): string {
     case 'from-memory':
       return withNote('from memory', origin.note);
     case 'chosen':
-      return withNote('chosen', origin.why);
+      return origin.why?.startsWith('by us') ? `chosen ${origin.why}` : withNote('chosen', origin.why);
     case 'derived': {
       const names = origin.from.length > 0 ? `derived from ${origin.from.join(', ')}` : 'derived';
       return withNote(names, origin.how);

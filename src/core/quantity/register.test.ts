@@ -59,6 +59,7 @@ test('the table gives value, unit, ± and origin in columns', () => {
 });
 
 test('every kind of origin reads as words', () => {
-  expect(originText(chosen('by us'))).toBe('chosen: by us');
+  expect(originText(chosen('by us: it holds'))).toBe('chosen by us: it holds');
+  expect(originText(chosen('a friend has this tool'))).toBe('chosen: a friend has this tool');
   expect(originText(derivedFrom([], 'scaled'))).toBe('derived: scaled');
 });

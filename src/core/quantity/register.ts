@@ -47,9 +47,9 @@ export function dependentsOf(register: Register, name: string): readonly string[
 export function registerText(register: Register): string {
   const rows = register.entries.map((entry) => [
     entry.name,
-    printValue(entry.value),
+    printValue(entry),
     entry.unit === 'ratio' || entry.unit === 'count' ? '' : entry.unit,
-    entry.plusMinus === undefined ? '' : `±${printValue(entry.plusMinus)}`,
+    entry.plusMinus === undefined ? '' : `±${print(entry.plusMinus, entry.unit === 'mm' ? 2 : 3)}`,
     originText(entry.origin),
   ]);
   const table = [['name', 'value', 'unit', '±', 'origin'], ...rows];
@@ -62,8 +62,16 @@ function pad(cell: string, column: number, widths: readonly number[]): string {
   return column === 1 || column === 3 ? cell.padStart(width) : cell.padEnd(width);
 }
 
-function printValue(value: number): string {
-  return String(Number(value.toFixed(3)) + 0);
+/** No more digits than the number is good for: a tenth where it is unsure by one, else a hundredth of a millimetre. */
+function printValue({ value, unit, plusMinus }: RegisterEntry): string {
+  if (unit !== 'mm') return print(value, 3);
+  return print(value, plusMinus !== undefined && plusMinus >= UNSURE_MM ? 1 : 2);
+}
+
+const UNSURE_MM = 0.1;
+
+function print(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)) + 0);
 }
 
 function circleIn(byName: ReadonlyMap<string, RegisterEntry>): readonly string[] | undefined {
