@@ -1,13 +1,18 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { point } from '../../base/index.ts';
-import { type Camera, projection, turnMatrix, turnVector, undistortedRadius } from './camera.ts';
+import { type Camera, projection } from './camera.ts';
+import { undistortedRadius } from './lens.ts';
+import { turnMatrix, turnVector } from './turn.ts';
 
 const straightDown: Camera = {
   focalPx: 1000,
   centre: point(500, 400),
   k1: 0,
   k2: 0,
+  k3: 0,
+  p1: 0,
+  p2: 0,
   turnRad: [0, 0, 0],
   shiftMm: [0, 0, 1000],
 };
@@ -31,6 +36,9 @@ const cameras = fc.record({
   }),
   k1: fc.double({ min: -0.12, max: 0.15, noNaN: true }),
   k2: fc.double({ min: -0.02, max: 0.02, noNaN: true }),
+  k3: fc.double({ min: -0.01, max: 0.01, noNaN: true }),
+  p1: fc.double({ min: -0.002, max: 0.002, noNaN: true }),
+  p2: fc.double({ min: -0.002, max: 0.002, noNaN: true }),
   turnRad: fc.tuple(
     fc.double({ min: -0.3, max: 0.3, noNaN: true }),
     fc.double({ min: -0.3, max: 0.3, noNaN: true }),
@@ -81,6 +89,6 @@ test('a rotation vector survives the matrix, half turns included', () => {
 });
 
 test('a lens that folds the picture back has no ray beyond the fold', () => {
-  expect(undistortedRadius(0.5, -1, 0)).toBeNull();
-  expect(undistortedRadius(0.2, -0.1, 0)).toBeCloseTo(0.20082, 4);
+  expect(undistortedRadius(0.5, { k1: -1, k2: 0, k3: 0 })).toBeNull();
+  expect(undistortedRadius(0.2, { k1: -0.1, k2: 0, k3: 0 })).toBeCloseTo(0.20082, 4);
 });

@@ -1,4 +1,7 @@
 import type { Fault, Finding } from '../../base/index.ts';
+import { SHEET_BAR_MM } from '../sheet/calibrationSheet.ts';
+import type { SheetPrint } from './sceneBeliefs.ts';
+import { printSlot, type SceneState, type SceneUnknowns } from './sceneUnknowns.ts';
 
 /** What a solved camera shows about its sheet and its picture. */
 export interface CameraSigns {
@@ -51,9 +54,70 @@ export function unsettledFault(): Fault {
     code: 'camera.unsettled',
     at: 'photograph',
     found: 'no camera could be found that explains how the sheet looks',
-    need: 'bars measured on this very sheet, and a plain photograph of it lying flat',
-    remedy:
-      'measure both bars again or give their mean as one length; if that does not help, photograph again from about a metre or more, all of the sheet in view',
+    need: 'a plain photograph of the sheet lying flat, as the camera saved it',
+    remedy: 'photograph again from about a metre or more, all of the sheet in view',
+  };
+}
+
+/** Squared spreads of both bars together beyond which a careful hand cannot have read them. */
+const MOST_STRAIN = 32;
+
+/** The fault of bars that a photograph contradicts, or null: it shows well which direction of a print is the longer. */
+export function barsFault(
+  prints: readonly SheetPrint[],
+  unknowns: SceneUnknowns,
+  { values }: SceneState,
+): Fault | null {
+  const strained = prints.findIndex(({ rows }, sheet) => {
+    const slot = printSlot(unknowns, sheet);
+    const off = (rows ?? []).map(
+      ({ x, y, value, sigma }) => (x * values[slot] + y * values[slot + 1] - value) / sigma,
+    );
+    return off.reduce((sum, one) => sum + one * one, 0) > MOST_STRAIN;
+  });
+  if (strained < 0) return null;
+  const { scale } = prints[strained];
+  const slot = printSlot(unknowns, strained);
+  const length = (share: number) => (share * SHEET_BAR_MM).toFixed(1);
+  const said = scale.x === scale.y ? '' : ` of ${length(scale.x)} and ${length(scale.y)} mm`;
+  return {
+    code: 'sheet.bars',
+    at: 'sheet bar',
+    found: `the photograph does not show bars${said}: side by side they look more like ${length(values[slot])} and ${length(values[slot + 1])} mm`,
+    need: 'both bars measured on this very sheet, and a photograph that was not stretched',
+    remedy: 'measure both bars again, from end mark to end mark, the longer side of the sheet first',
+  };
+}
+
+/** Two sheets whose prints differ by more than one printer does in one run. */
+export function printingsFinding({
+  number,
+  share,
+}: {
+  readonly number: number;
+  readonly share: number;
+}): Finding {
+  const percent = `${Math.abs(share * 100).toFixed(1)} % ${share > 0 ? 'larger' : 'smaller'}`;
+  return {
+    weight: 'caution',
+    code: 'sheet.printings',
+    at: `calibration sheet ${number}`,
+    found: `it was printed ${percent} than the first sheet, so they are of different printings`,
+    need: 'all sheets printed in one run, or both bars of each',
+    remedy: 'print all sheets again together, or measure the bars of each sheet and give them',
+  };
+}
+
+export function sheetsApartFault(numbers: readonly number[]): Fault {
+  return {
+    code: 'sheet.apart',
+    at: 'photographs',
+    found:
+      numbers.length === 0
+        ? 'they do not hang together: no sheet is seen both in one and in the others'
+        : `no photograph shows sheet ${numbers.join(', ')} together with the others`,
+    need: 'at least two sheets in one photograph, so that one leads to the next',
+    remedy: 'photograph again with neighbouring sheets in one picture, none moved in between',
   };
 }
 

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
 import type { CalibrationSheet } from '../sheet/calibrationSheet.ts';
-import type { SolvedCamera } from './solveCamera.ts';
+import type { SolvedCamera } from './solvedScene.ts';
 import type { CameraView } from './view.ts';
 import { cameraPlusMinus } from './viewUncertainty.ts';
 
@@ -9,6 +9,8 @@ export interface ScenePlane {
   readonly heightMm: number;
   /** Half interval (k = 2). */
   readonly plusMinusMm: number;
+  /** How the height goes with the unknowns of the camera, where the same photographs gave both. */
+  readonly withCamera?: readonly number[];
 }
 
 /** mm. More than this on the sheet's long side is more than a template should be off. */
@@ -24,7 +26,7 @@ const HIGHEST_SHARE = 0.5;
  */
 export function cameraView(
   solved: SolvedCamera,
-  sheet: CalibrationSheet,
+  sheet: Pick<CalibrationSheet, 'middle'>,
   plane: ScenePlane,
 ): Checked<{ readonly view: CameraView; readonly findings: readonly Finding[] }> {
   const { camera, printScale, trust, standMm } = solved;
@@ -42,12 +44,13 @@ export function cameraView(
     printScale,
     planeHeightMm: plane.heightMm,
     planeHeightPlusMinusMm: plane.plusMinusMm,
+    ...(plane.withCamera && { heightWithCamera: plane.withCamera }),
     trust,
   };
   return accept({ view, findings: unsureFindings(view, sheet) });
 }
 
-function unsureFindings(view: CameraView, sheet: CalibrationSheet): readonly Finding[] {
+function unsureFindings(view: CameraView, sheet: Pick<CalibrationSheet, 'middle'>): readonly Finding[] {
   const { min, max } = sheet.middle;
   const level = (min.y + max.y) / 2;
   const unsureMm = cameraPlusMinus(view, point(min.x, level), point(max.x, level));
@@ -61,7 +64,8 @@ function unsureFindings(view: CameraView, sheet: CalibrationSheet): readonly Fin
         `taken so nearly square on that the camera's distance is unsure: ± ${unsureMm.toFixed(2)} mm ` +
         `on ${(max.x - min.x).toFixed(0)} mm at an edge ${view.planeHeightMm} mm above the sheet`,
       need: `± ${UNSURE_MM} mm`,
-      remedy: 'give two calliper lengths to correct the scale, or photograph again tilted by 5° to 10°',
+      remedy:
+        'set a height card level with the edge, or take a second photograph tilted by 10° to 20°, or give two calliper lengths to correct the scale',
     },
   ];
 }

@@ -1,6 +1,6 @@
 import { type Point, point } from '../../base/index.ts';
 import { solveDefinite, zeroMatrix } from '../../numeric/index.ts';
-import type { Matrix3 } from './camera.ts';
+import type { Matrix3 } from './turn.ts';
 
 /** One place on the sheet and where it shows. */
 export interface SheetPair {

@@ -23,15 +23,17 @@ export interface CameraView {
   readonly planeHeightMm: number;
   /** Half interval (k = 2) of the height. */
   readonly planeHeightPlusMinusMm: number;
+  /** How the height goes with the camera's unknowns, where both came from the same photographs; else it goes alone. */
+  readonly heightWithCamera?: readonly number[];
   readonly stretch?: Stretch;
   readonly trust: CameraTrust;
 }
 
 /** What is not known for certain about a camera and its sheet; lengths take their ± from it. */
 export interface CameraTrust {
-  /** Covariance of log focal length, centre x, y, k1, k2, turn (3), shift (3), row by row, 11 × 11. */
+  /** Covariance of the camera's unknowns in the order of `UNKNOWN`, the print's scale in it, row by row, 14 × 14. */
   readonly covariance: readonly number[];
-  /** Half interval (k = 2) of the print's scale, as a share of a length. */
+  /** Half interval (k = 2) of the print's scale, as a share of a length; told for itself, it is in the covariance. */
   readonly printPlusMinus: number;
 }
 

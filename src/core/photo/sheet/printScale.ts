@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Finding, refuse, SETTLED } from '../../base/index.ts';
+import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import { SHEET_BAR_MM } from './calibrationSheet.ts';
 
 /** Millimetres on the print for a millimetre of the plan, along the sheet's two sides. */
@@ -7,49 +7,68 @@ export interface PrintScale {
   readonly y: number;
 }
 
+/** What the two bars of one sheet measure on the print. */
+export interface SheetBars {
+  readonly xMm?: number;
+  readonly yMm?: number;
+}
+
+/** Something known of a print: `x` times its ratio along x plus `y` times that along y is `value`, give or take `sigma`. */
+export interface PrintBelief {
+  readonly x: number;
+  readonly y: number;
+  readonly value: number;
+  readonly sigma: number;
+}
+
 export interface PrintReading {
+  /** The likeliest ratios before a photograph has shown which direction is the longer. */
   readonly scale: PrintScale;
-  /** Half interval (k = 2), as a share of a length. */
-  readonly plusMinus: number;
+  readonly beliefs: readonly PrintBelief[];
   readonly findings: readonly Finding[];
 }
 
 /** mm, k = 2. Callipers or a steel rule laid on the two end marks of a bar (from memory: what a careful hand reads). */
-const READING_MM = 0.1;
+export const BAR_READING_MM = 0.1;
 /** Share, k = 2. What home printers miss by when scaling is off (common practice: a few tenths of a per cent). */
 const UNMEASURED = 0.004;
+/** Share, k = 2. How far the two directions of one print differ (common practice: less than the print is off). */
+const UNEVEN = UNMEASURED / 2;
 /** Share. Beyond it the bar was misread, or measured in another unit. */
 const LARGEST_ERROR = 0.2;
 
 /**
- * The print's own scale from what its two bars measure; one bar given stands for both. Fault `sheet.bar` for a length
- * more than a fifth off; findings `sheet.unmeasured` and `sheet.oneBar`.
+ * What the bars say of a print; a bar that was not measured follows the other one, or the plan. Fault `sheet.bar` for a
+ * length more than a fifth off; findings `sheet.unmeasured` and `sheet.oneBar`.
  */
-export function printOf(
-  bars: { readonly xMm?: number; readonly yMm?: number } | undefined,
-): Checked<PrintReading> {
-  const given = [bars?.xMm, bars?.yMm];
-  const faults = given
-    .filter((one) => one !== undefined)
-    .filter((one) => !isPlausible(one))
-    .map(barFault);
+export function printOf(bars: SheetBars | undefined): Checked<PrintReading> {
+  const { xMm, yMm } = bars ?? {};
+  const given = [xMm, yMm].filter((one) => one !== undefined);
+  const faults = given.filter((one) => !isPlausible(one)).map(barFault);
   if (faults.length > 0) return refuse(...faults);
-  const [x, y] = [bars?.xMm ?? bars?.yMm, bars?.yMm ?? bars?.xMm];
-  if (x === undefined || y === undefined)
-    return accept({ scale: { x: 1, y: 1 }, plusMinus: UNMEASURED, findings: [unmeasured()] });
-  const single = given.includes(undefined);
+  const [x, y] = [xMm ?? yMm ?? SHEET_BAR_MM, yMm ?? xMm ?? SHEET_BAR_MM];
   return accept({
-    scale: scaleOf(x, y),
-    plusMinus: single ? UNMEASURED / 2 : READING_MM / SHEET_BAR_MM,
-    findings: single ? [oneBar()] : [],
+    scale: { x: x / SHEET_BAR_MM, y: y / SHEET_BAR_MM },
+    beliefs: beliefsOf(xMm, yMm),
+    findings: given.length === 0 ? [unmeasured()] : given.length === 1 ? [oneBar()] : [],
   });
 }
 
-/** Readings that a careful hand may have of one length count as one: a difference that small says nothing. */
-function scaleOf(xMm: number, yMm: number): PrintScale {
-  const mean = (xMm + yMm) / 2 / SHEET_BAR_MM;
-  const isOne = Math.abs(xMm - yMm) <= 2 * READING_MM * (1 + SETTLED);
-  return isOne ? { x: mean, y: mean } : { x: xMm / SHEET_BAR_MM, y: yMm / SHEET_BAR_MM };
+function beliefsOf(xMm: number | undefined, yMm: number | undefined): readonly PrintBelief[] {
+  const read = (mm: number, x: number, y: number): PrintBelief => ({
+    x,
+    y,
+    value: mm / SHEET_BAR_MM,
+    sigma: BAR_READING_MM / SHEET_BAR_MM / 2,
+  });
+  const even: PrintBelief = { x: 1, y: -1, value: 0, sigma: UNEVEN / 2 };
+  if (xMm !== undefined && yMm !== undefined) return [read(xMm, 1, 0), read(yMm, 0, 1)];
+  if (xMm !== undefined) return [read(xMm, 1, 0), even];
+  if (yMm !== undefined) return [read(yMm, 0, 1), even];
+  return [
+    { x: 1, y: 0, value: 1, sigma: UNMEASURED / 2 },
+    { x: 0, y: 1, value: 1, sigma: UNMEASURED / 2 },
+  ];
 }
 
 function isPlausible(measuredMm: number): boolean {

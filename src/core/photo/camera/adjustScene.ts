@@ -1,0 +1,116 @@
+import type { Point } from '../../base/index.ts';
+import { type Adjusted, type Adjustment, adjust, covarianceAt, type Sighting } from './adjustment.ts';
+import { finalScales, robustScales, withoutStrays } from './residualSpread.ts';
+import { cardBeliefs, type LensHint, lensBeliefs, type SheetPrint, sheetBeliefs } from './sceneBeliefs.ts';
+import { lensAt, lensSlot, type SceneState, type SceneUnknowns } from './sceneUnknowns.ts';
+import type { ShotsOptions } from './shot.ts';
+import { focalFromHomographies } from './startCamera.ts';
+import { type LensStart, type PlainSighting, plainSightings, startScene } from './startScene.ts';
+
+/** Everything that goes into one solution of a scene. */
+export interface SceneTask {
+  readonly unknowns: SceneUnknowns;
+  readonly sightings: readonly Sighting[];
+  readonly prints: readonly SheetPrint[];
+  readonly areOnePrinting: boolean;
+  /** One for each lens; `likelyFocalPx` is set here. */
+  readonly pictures: readonly Omit<LensHint, 'likelyFocalPx'>[];
+  readonly options: ShotsOptions;
+}
+
+export interface SceneSolution {
+  readonly state: SceneState;
+  readonly covariance: readonly Float64Array[];
+  /** Without the points that strayed. */
+  readonly sightings: readonly Sighting[];
+  readonly cost: number;
+  readonly settled: boolean;
+}
+
+/** Rounds of dropping strays; each may free the next. */
+const STRAY_ROUNDS = 3;
+/** Steps that tell a good first focal length from a poor one. */
+const TRIAL_STEPS = 30;
+
+/** The scene that explains its shots best; null where none does, or the sheets that no shot shows with the others. */
+export function adjustScene(task: SceneTask): SceneSolution | null | { readonly apart: readonly number[] } {
+  const plain = plainSightings(task.sightings, task.prints);
+  let best: Adjusted | null = null;
+  for (const lenses of lensStarts(task, plain)) {
+    const start = startScene(task.unknowns, plain, task.prints, lenses);
+    if ('apart' in start) return start;
+    const scales = task.unknowns.lensOfShot.map(() => 1);
+    const adjusted = adjust(adjustmentOf(task, start, task.sightings, scales), start, TRIAL_STEPS);
+    if (adjusted && (!best || adjusted.cost < best.cost)) best = adjusted;
+  }
+  return best && Number.isFinite(best.cost) ? refined(task, best.state) : null;
+}
+
+function refined(task: SceneTask, first: SceneState): SceneSolution | null {
+  const { unknowns } = task;
+  let state = first;
+  let sightings = task.sightings;
+  for (let round = 0; round < STRAY_ROUNDS; round++) {
+    const scales = robustScales(unknowns, state, sightings);
+    sightings = withoutStrays(unknowns, state, task.sightings, scales);
+    const next = adjust(adjustmentOf(task, state, sightings, scales), state);
+    if (!next) return null;
+    state = next.state;
+  }
+  const last = adjustmentOf(task, state, sightings, finalScales(unknowns, state, sightings));
+  const done = adjust(last, state);
+  const covariance = done && covarianceAt(last, done.state);
+  if (!done || !covariance) return null;
+  return { state: done.state, covariance, sightings, cost: done.cost, settled: done.settled };
+}
+
+function adjustmentOf(
+  { unknowns, prints, areOnePrinting, pictures, options }: SceneTask,
+  at: SceneState,
+  sightings: readonly Sighting[],
+  scales: readonly number[],
+): Adjustment {
+  const open = options.beliefs === 'open';
+  const withThirdTerm = options.withThirdTerm === true;
+  const beliefs = [
+    ...pictures.flatMap((picture, lens) => {
+      const { focalPx } = lensAt(at, lensSlot(unknowns, lens));
+      return lensBeliefs(unknowns, lens, { ...picture, likelyFocalPx: focalPx }, { open, withThirdTerm });
+    }),
+    ...sheetBeliefs(unknowns, prints, { open, areOnePrinting }),
+    ...cardBeliefs(unknowns, options.cardHeightsMm ?? new Map()),
+  ];
+  return { unknowns, sightings, beliefs, scales };
+}
+
+/** Shares of the diagonal that are tried as a focal length when the camera noted none. */
+const FOCAL_SHARES = [0.6, 1, 2];
+/** Shares of the diagonal beyond which a focal length is none. */
+const LONGEST_FOCAL = 20;
+
+/** First lenses to try, the likeliest first. */
+function lensStarts(
+  { unknowns, pictures }: SceneTask,
+  plain: readonly PlainSighting[],
+): readonly (readonly LensStart[])[] {
+  const seen = pictures.map(({ centre, diagonalPx }, lens) => {
+    const views = plain
+      .filter(({ item, shot }) => item.kind === 'sheet' && unknowns.lensOfShot[shot] === lens)
+      .map(({ homography }) => ({ h: homography, centre: centre as Point<'photo'> }));
+    const focalPx = focalFromHomographies(views);
+    return focalPx !== null && focalPx < LONGEST_FOCAL * diagonalPx ? focalPx : null;
+  });
+  const start = (focals: readonly (number | null)[]): readonly LensStart[][] =>
+    focals.some((focal) => focal === null)
+      ? []
+      : [pictures.map(({ centre }, lens) => ({ focalPx: focals[lens] as number, centre }))];
+  const starts = [
+    ...start(pictures.map(({ notedFocalPx }, lens) => notedFocalPx ?? seen[lens])),
+    ...(pictures.every(({ notedFocalPx }) => notedFocalPx !== undefined)
+      ? []
+      : FOCAL_SHARES.flatMap((share) =>
+          start(pictures.map(({ notedFocalPx, diagonalPx }) => notedFocalPx ?? share * diagonalPx)),
+        )),
+  ];
+  return starts;
+}

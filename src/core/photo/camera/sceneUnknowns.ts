@@ -1,0 +1,113 @@
+import { Bug, point } from '../../base/index.ts';
+import type { Camera } from './camera.ts';
+import type { Lens } from './lens.ts';
+import type { Shot } from './shot.ts';
+import { LENS_UNKNOWNS, POSE_UNKNOWNS, type Pose, UNKNOWN } from './sight.ts';
+import { flipped, type Matrix3, turnMatrix, turnTwice, turnVector } from './turn.ts';
+
+/** Where each unknown of a scene stands in one list: lenses, poses, then print, place and height of what is seen. */
+export interface SceneUnknowns {
+  readonly size: number;
+  /** Which lens took each shot. */
+  readonly lensOfShot: readonly number[];
+  readonly lensCount: number;
+  readonly sheetNumbers: readonly number[];
+  readonly cardNumbers: readonly number[];
+}
+
+/** The values of all unknowns. Turns are kept whole, apart: their unknowns are small further turns. */
+export interface SceneState {
+  readonly values: Float64Array;
+  readonly turns: readonly Matrix3[];
+}
+
+const PRINT = 2;
+const PLACE = 3;
+const CARD = 4;
+
+/** The unknowns of the shots when `lensOfShot` says which share a lens. */
+export function unknownsOf(shots: readonly Shot[], lensOfShot: readonly number[]): SceneUnknowns {
+  const numbers = (all: readonly { readonly number: number }[]) =>
+    [...new Set(all.map(({ number }) => number))].sort((a, b) => a - b);
+  const sheetNumbers = numbers(shots.flatMap(({ sheets }) => sheets));
+  const cardNumbers = numbers(shots.flatMap(({ cards }) => cards ?? []));
+  const lensCount = Math.max(...lensOfShot) + 1;
+  const size =
+    lensCount * LENS_UNKNOWNS +
+    shots.length * POSE_UNKNOWNS +
+    sheetNumbers.length * (PRINT + PLACE) +
+    cardNumbers.length * CARD;
+  return { size, lensOfShot, lensCount, sheetNumbers, cardNumbers };
+}
+
+export function lensSlot(_: SceneUnknowns, lens: number): number {
+  return lens * LENS_UNKNOWNS;
+}
+
+export function poseSlot({ lensCount }: SceneUnknowns, shot: number): number {
+  return lensCount * LENS_UNKNOWNS + shot * POSE_UNKNOWNS;
+}
+
+/** Ratio of the print along the sheet's x; that along y follows. */
+export function printSlot(unknowns: SceneUnknowns, sheet: number): number {
+  return poseSlot(unknowns, unknowns.lensOfShot.length) + sheet * (PRINT + PLACE);
+}
+
+/** Place x, y and turn of a sheet in the scene; those of the first sheet are held at nought. */
+export function placeSlot(unknowns: SceneUnknowns, sheet: number): number {
+  return printSlot(unknowns, sheet) + PRINT;
+}
+
+/** Place x, y, turn, and height of a card. */
+export function cardSlot(unknowns: SceneUnknowns, card: number): number {
+  return printSlot(unknowns, unknowns.sheetNumbers.length) + card * CARD;
+}
+
+export function cardHeightSlot(unknowns: SceneUnknowns, card: number): number {
+  return cardSlot(unknowns, card) + PLACE;
+}
+
+/** The slots of one shot's camera in the order of `UNKNOWN`. */
+export function cameraSlots(unknowns: SceneUnknowns, shot: number): readonly number[] {
+  const lens = lensSlot(unknowns, unknowns.lensOfShot[shot]);
+  const pose = poseSlot(unknowns, shot);
+  return [
+    ...Array.from({ length: LENS_UNKNOWNS }, (_, place) => lens + place),
+    ...Array.from({ length: POSE_UNKNOWNS }, (_, place) => pose + place),
+  ];
+}
+
+export function lensAt({ values }: SceneState, slot: number): Lens {
+  return {
+    focalPx: Math.exp(values[slot + UNKNOWN.logFocal]),
+    centre: point(values[slot + UNKNOWN.centreX], values[slot + UNKNOWN.centreY]),
+    k1: values[slot + UNKNOWN.k1],
+    k2: values[slot + UNKNOWN.k2],
+    k3: values[slot + UNKNOWN.k3],
+    p1: values[slot + UNKNOWN.p1],
+    p2: values[slot + UNKNOWN.p2],
+  };
+}
+
+export function poseAt(unknowns: SceneUnknowns, { values, turns }: SceneState, shot: number): Pose {
+  const slot = poseSlot(unknowns, shot) + POSE_UNKNOWNS / 2;
+  return { turn: turns[shot], shift: [values[slot], values[slot + 1], values[slot + 2]] };
+}
+
+export function cameraAt(unknowns: SceneUnknowns, state: SceneState, shot: number): Camera {
+  const { turn, shift } = poseAt(unknowns, state, shot);
+  const lens = lensAt(state, lensSlot(unknowns, unknowns.lensOfShot[shot]));
+  return { ...lens, turnRad: turnVector(flipped(turn)), shiftMm: shift };
+}
+
+/** The state a step further; the small turns go into the whole ones. */
+export function moved(unknowns: SceneUnknowns, state: SceneState, step: ArrayLike<number>): SceneState {
+  if (step.length !== unknowns.size) throw new Bug(`${step.length} steps for ${unknowns.size} unknowns`);
+  const values = state.values.map((one, place) => one + step[place]);
+  const turns = state.turns.map((turn, shot) => {
+    const slot = poseSlot(unknowns, shot);
+    values.fill(0, slot, slot + POSE_UNKNOWNS / 2);
+    return turnTwice(turnMatrix(step[slot], step[slot + 1], step[slot + 2]), turn);
+  });
+  return { values, turns };
+}

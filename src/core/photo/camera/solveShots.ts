@@ -1,0 +1,277 @@
+import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { printOf } from '../sheet/printScale.ts';
+import type { Sighting } from './adjustment.ts';
+import { adjustScene, type SceneSolution, type SceneTask } from './adjustScene.ts';
+import type { Camera } from './camera.ts';
+import {
+  barsFault,
+  cameraFindings,
+  lensFault,
+  notFlatFault,
+  printingsFinding,
+  sheetsApartFault,
+  steepFault,
+  unsettledFault,
+} from './cameraTrouble.ts';
+import { undistortedRadius } from './lens.ts';
+import { rmsPxOf } from './residualSpread.ts';
+import { NOTED_FOCAL_SIGMA, ONE_PRINTING_SIGMA, type SheetPrint } from './sceneBeliefs.ts';
+import {
+  cameraAt,
+  cameraSlots,
+  cardHeightSlot,
+  cardSlot,
+  lensSlot,
+  placeSlot,
+  printSlot,
+  type SceneUnknowns,
+  unknownsOf,
+} from './sceneUnknowns.ts';
+import type { Shot, ShotsOptions } from './shot.ts';
+import { UNKNOWN } from './sight.ts';
+import { covarianceOf, type SolvedCamera, type SolvedScene, standOf, tiltOf } from './solvedScene.ts';
+
+/**
+ * The cameras, sheets and height cards of one scene from all its photographs together, with their covariance.
+ *
+ * The lowest-numbered sheet fixes the frame `scene`, in true millimetres. Focal length is held near the one the camera
+ * noted (35 mm equivalent, ± 3 %), the centre near the middle of the picture (± 0.6 % of its diagonal), the lens near
+ * none of distortion, prints near what their bars measure; where the photographs say otherwise they win. Shots of one
+ * size, note and camera name share a lens unless that fits them badly.
+ * Faults: `sheet.bar`, `sheet.bars` (they contradict the picture), `sheet.apart`, `camera.unsettled`, `camera.steep`
+ * (more than 45° from square on), `camera.lens`, `sheet.notFlat`. Findings: `sheet.unmeasured`, `sheet.oneBar`,
+ * `sheet.curled`, `sheet.printings`, `camera.focalNote`, `sheet.outliers`.
+ * Method: least squares from several first focal lengths with Huber weights, straying points dropped, each shot's spread
+ * taken from what is left and widened where neighbouring points miss alike.
+ */
+export function solveShots(shots: readonly Shot[], options: ShotsOptions = {}): Checked<SolvedScene> {
+  if (shots.length === 0 || shots.some(({ sheets }) => sheets.length === 0)) return refuse(unsettledFault());
+  const lensOfShot = sharedLenses(shots);
+  const prints = printsOf(unknownsOf(shots, lensOfShot), options);
+  if (!prints.ok) return prints;
+  const shared = solveTask(taskOf(shots, lensOfShot, prints.value.prints, options));
+  if (!shared.ok) return shared;
+  const best = withOwnLenses(shots, shared.value, (lenses) =>
+    solveTask(taskOf(shots, lenses, prints.value.prints, options)),
+  );
+  return sceneOf(best, prints.value.findings);
+}
+
+/** Shots that may share a lens get one number. */
+function sharedLenses(shots: readonly Shot[]): readonly number[] {
+  const keys = shots.map(({ picture, cameraName }) =>
+    [picture.widthPx, picture.heightPx, picture.focal35Mm ?? '', cameraName ?? ''].join(' '),
+  );
+  const distinct = [...new Set(keys)];
+  return keys.map((key) => distinct.indexOf(key));
+}
+
+/** How many times worse the shots may fit with one lens than with one each before they are held to have one each. */
+const MISFIT_SHARED = 1.5;
+
+function withOwnLenses(
+  shots: readonly Shot[],
+  shared: Solved,
+  solve: (lensOfShot: readonly number[]) => Checked<Solved>,
+): Solved {
+  if (shared.task.unknowns.lensCount === shots.length) return shared;
+  const own = solve(shots.map((_, shot) => shot));
+  const squareOf = ({ task, solution }: Solved) =>
+    shots.reduce(
+      (sum, _, shot) => sum + rmsPxOf(task.unknowns, solution.state, solution.sightings, shot) ** 2,
+      0,
+    );
+  return own.ok && squareOf(shared) > MISFIT_SHARED ** 2 * squareOf(own.value) ? own.value : shared;
+}
+
+function printsOf(
+  { sheetNumbers }: SceneUnknowns,
+  { sheetBarMm, sheetBarsMm }: ShotsOptions,
+): Checked<{ readonly prints: readonly SheetPrint[]; readonly findings: readonly Finding[] }> {
+  const own = sheetNumbers.map((number) => sheetBarsMm?.get(number));
+  const first = printOf(own[0] ?? sheetBarMm);
+  if (!first.ok) return refuse(...first.faults);
+  const prints: SheetPrint[] = [];
+  for (const [sheet, bars] of own.entries()) {
+    const isApart = sheet > 0 && (bars !== undefined || (own[0] !== undefined && sheetBarMm !== undefined));
+    const print = isApart ? printOf(bars ?? sheetBarMm) : first;
+    if (!print.ok) return refuse(...print.faults);
+    prints.push({ scale: print.value.scale, rows: sheet === 0 || isApart ? print.value.beliefs : null });
+  }
+  return accept({ prints, findings: first.value.findings });
+}
+
+const DIAGONAL_OF_35_MM = Math.hypot(36, 24);
+
+function taskOf(
+  shots: readonly Shot[],
+  lensOfShot: readonly number[],
+  prints: readonly SheetPrint[],
+  options: ShotsOptions,
+): SceneTask {
+  const unknowns = unknownsOf(shots, lensOfShot);
+  const pictures = Array.from({ length: unknowns.lensCount }, (_, lens) => {
+    const { widthPx, heightPx, focal35Mm } = shots[lensOfShot.indexOf(lens)].picture;
+    const diagonalPx = Math.hypot(widthPx, heightPx);
+    const notedFocalPx =
+      focal35Mm === undefined || !(focal35Mm > 0) ? undefined : (focal35Mm / DIAGONAL_OF_35_MM) * diagonalPx;
+    return { centre: point<'photo'>((widthPx - 1) / 2, (heightPx - 1) / 2), diagonalPx, notedFocalPx };
+  });
+  const sightings = shots.flatMap(({ sheets, cards }, shot): Sighting[] => [
+    ...sheets.map(({ number, pairs }) => ({
+      shot,
+      item: { kind: 'sheet' as const, index: unknowns.sheetNumbers.indexOf(number) },
+      pairs,
+    })),
+    ...(cards ?? []).map(({ number, pairs }) => ({
+      shot,
+      item: { kind: 'card' as const, index: unknowns.cardNumbers.indexOf(number) },
+      pairs,
+    })),
+  ]);
+  return { unknowns, sightings, prints, areOnePrinting: true, pictures, options };
+}
+
+interface Solved {
+  readonly task: SceneTask;
+  readonly solution: SceneSolution;
+  /** Lenses whose noted focal length was set aside. */
+  readonly unnoted: ReadonlyMap<number, { readonly notedPx: number; readonly foundPx: number }>;
+}
+
+/** The solution with notes and ties set aside that the photographs contradict. */
+function solveTask(task: SceneTask): Checked<Solved> {
+  const first = adjustScene(task);
+  if (first && 'apart' in first)
+    return refuse(sheetsApartFault(first.apart.map((sheet) => task.unknowns.sheetNumbers[sheet])));
+  if (!first) return refuse(unsettledFault());
+  const strays = strayingFocals(task, first);
+  const pictures = task.pictures.map((picture, lens) =>
+    strays.has(lens) ? { ...picture, notedFocalPx: undefined } : picture,
+  );
+  const areOnePrinting = printingsApart(task.unknowns, first).length === 0;
+  const isAsSaid = strays.size === 0 && areOnePrinting;
+  const freed: SceneTask = { ...task, pictures, areOnePrinting };
+  const second = isAsSaid ? first : adjustScene(freed);
+  if (!second || 'apart' in second || !second.settled) return refuse(unsettledFault());
+  const found = [...strays].map(
+    ([lens, notedPx]) => [lens, { notedPx, foundPx: focalOf(task.unknowns, second, lens) }] as const,
+  );
+  return accept({ task: freed, solution: second, unnoted: new Map(found) });
+}
+
+function focalOf(unknowns: SceneUnknowns, { state }: SceneSolution, lens: number): number {
+  return Math.exp(state.values[lensSlot(unknowns, lens) + UNKNOWN.logFocal]);
+}
+
+function strayingFocals({ unknowns, pictures }: SceneTask, solution: SceneSolution): Map<number, number> {
+  const strays = pictures.flatMap(({ notedFocalPx }, lens) => {
+    if (notedFocalPx === undefined) return [];
+    const away = Math.log(focalOf(unknowns, solution, lens) / notedFocalPx);
+    return Math.abs(away) > 3 * NOTED_FOCAL_SIGMA ? [[lens, notedFocalPx] as const] : [];
+  });
+  return new Map(strays);
+}
+
+/** Spreads beyond which two sheets are not of one printing. */
+const APART = 4;
+
+/** The sheets whose print differs from the first one's by more than one printing can, with the share. */
+function printingsApart(unknowns: SceneUnknowns, { state }: SceneSolution) {
+  const ratio = (sheet: number) => {
+    const slot = printSlot(unknowns, sheet);
+    return (state.values[slot] + state.values[slot + 1]) / 2;
+  };
+  return unknowns.sheetNumbers.flatMap((number, sheet) => {
+    const share = ratio(sheet) / ratio(0) - 1;
+    return Math.abs(share) > APART * ONE_PRINTING_SIGMA ? [{ number, share }] : [];
+  });
+}
+
+const STEEPEST_RAD = Math.PI / 4;
+/** mm. A flat, stiff sheet reads to a few hundredths; beyond this no millimetre in the picture can be trusted. */
+const ROUGHEST_MM = 0.5;
+/** Share of the half diagonal to which the lens model must hold. */
+const REACH = 1.02;
+
+function sceneOf(solved: Solved, printFindings: readonly Finding[]): Checked<SolvedScene> {
+  const { task, solution } = solved;
+  const { unknowns, prints } = task;
+  const { state, covariance } = solution;
+  const contradiction = barsFault(prints, unknowns, state);
+  if (contradiction && task.options.beliefs !== 'open') return refuse(contradiction);
+  const shots: SolvedCamera[] = [];
+  for (const shot of unknowns.lensOfShot.keys()) {
+    const one = shotOf(solved, shot);
+    if (!one.ok) return one;
+    shots.push(one.value);
+  }
+  const spread = (slot: number) => 2 * Math.sqrt(covariance[slot][slot]);
+  const sheets = unknowns.sheetNumbers.map((number, sheet) => {
+    const [print, place] = [printSlot(unknowns, sheet), placeSlot(unknowns, sheet)];
+    return {
+      number,
+      at: point<'scene'>(state.values[place], state.values[place + 1]),
+      turnRad: state.values[place + 2],
+      printScale: { x: state.values[print], y: state.values[print + 1] },
+      printPlusMinus: spread(print),
+    };
+  });
+  const cards = unknowns.cardNumbers.map((number, card) => {
+    const [place, height] = [cardSlot(unknowns, card), cardHeightSlot(unknowns, card)];
+    return {
+      number,
+      at: point<'scene'>(state.values[place], state.values[place + 1]),
+      turnRad: state.values[place + 2],
+      heightMm: state.values[height],
+      plusMinusMm: spread(height),
+    };
+  });
+  const findings = [
+    ...printFindings,
+    ...printingsApart(unknowns, solution).map(printingsFinding),
+    ...shots.flatMap((shot) => shot.findings),
+  ];
+  return accept({ shots, sheets, cards, unknowns, covariance, findings });
+}
+
+function shotOf({ task, solution, unnoted }: Solved, shot: number): Checked<SolvedCamera> {
+  const { unknowns, sightings: all, pictures } = task;
+  const { state, covariance, sightings } = solution;
+  const camera = cameraAt(unknowns, state, shot);
+  const tiltRad = tiltOf(camera);
+  if (tiltRad > STEEPEST_RAD) return refuse(steepFault(tiltRad));
+  const lens = unknowns.lensOfShot[shot];
+  if (!reachesCorners(camera, pictures[lens].diagonalPx)) return refuse(lensFault());
+  const standMm = standOf(camera);
+  const rmsPx = rmsPxOf(unknowns, state, sightings, shot);
+  const rmsMm = (rmsPx * standMm) / camera.focalPx;
+  if (rmsMm > ROUGHEST_MM) return refuse(notFlatFault(rmsMm));
+  const count = (list: readonly Sighting[]) =>
+    list.filter((one) => one.shot === shot).reduce((sum, { pairs }) => sum + pairs.length, 0);
+  const focal = unnoted.get(lens);
+  const print = printSlot(unknowns, 0);
+  return accept({
+    camera,
+    printScale: { x: state.values[print], y: state.values[print + 1] },
+    trust: {
+      covariance: covarianceOf(covariance, cameraSlots(unknowns, shot)),
+      printPlusMinus: 2 * Math.sqrt(covariance[print][print]),
+    },
+    rmsPx,
+    rmsMm,
+    tiltRad,
+    standMm,
+    pointsUsed: count(sightings),
+    findings: cameraFindings({
+      rmsMm,
+      dropped: count(all) - count(sightings),
+      total: count(all),
+      ...(focal && { focal }),
+    }),
+  });
+}
+
+function reachesCorners(camera: Camera, diagonalPx: number): boolean {
+  return undistortedRadius((REACH * diagonalPx) / 2 / camera.focalPx, camera) !== null;
+}
