@@ -10,7 +10,17 @@ export {
   sceneBounds,
   sceneToRectified,
 } from './camera/rectify.ts';
-export { type CameraOptions, type SolvedCamera, solveCamera } from './camera/solveCamera.ts';
+export type { CardSighting, SheetSighting, Shot, ShotsOptions } from './camera/shot.ts';
+export { type CameraOptions, solveCamera } from './camera/solveCamera.ts';
+export {
+  type PlacedCard,
+  type PlacedSheet,
+  planeOfCard,
+  type SolvedCamera,
+  type SolvedScene,
+  sheetPlace,
+} from './camera/solvedScene.ts';
+export { solveShots } from './camera/solveShots.ts';
 export {
   type CameraTrust,
   type CameraView,
@@ -23,7 +33,12 @@ export {
   type ViewMap,
   viewMap,
 } from './camera/view.ts';
-export { lengthBetween, type SceneLength } from './camera/viewUncertainty.ts';
+export {
+  lengthBetween,
+  type PlaceInScene,
+  placeInScene,
+  type SceneLength,
+} from './camera/viewUncertainty.ts';
 export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
@@ -51,7 +66,7 @@ export {
   type SheetPaper,
 } from './sheet/calibrationSheet.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
-export { type PrintScale, printOf } from './sheet/printScale.ts';
+export { type PrintScale, printOf, type SheetBars } from './sheet/printScale.ts';
 export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
 export { sheetSquaresInScene } from './sheet/sheetMask.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';
