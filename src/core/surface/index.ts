@@ -19,3 +19,12 @@ export {
   longArchRadii,
   longArchSlope,
 } from './longArch.ts';
+export {
+  type ArchResidual,
+  type CrossArchKnowns,
+  fitCrossArch,
+  type MeasuredCrossArch,
+} from './measuredCrossArch.ts';
+export type { Estimate } from './measuredFit.ts';
+export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
+export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';

@@ -1,0 +1,303 @@
+import { accept, type Checked, type Fault, type Finding, type Point, point, refuse } from '../base/index.ts';
+import { withFullness } from './fullness.ts';
+import { crossArchStart } from './measuredCrossStart.ts';
+import type { ArchDeviation, DeviationSearch } from './measuredDeviation.ts';
+import { type Estimate, fitModel, plusMinusOf } from './measuredFit.ts';
+import { type FitInParts, type FitOfKept, fitInParts, liesIn, sizeOver } from './measuredParts.ts';
+import { deviationFinding, type NamedDeviation, nameAcross, type ReadingPlace } from './measuredPlace.ts';
+import { rollAngle } from './rollAngle.ts';
+
+/** What is known about a reading of a cross arch beside its points. */
+export interface CrossArchKnowns extends ReadingPlace {
+  /** `given`: the level line of the reading is the gluing face's direction; `free`: tilt and height are open. */
+  readonly base: 'given' | 'free';
+  /** x of the centre line in the reading, where it was marked. */
+  readonly centreXMm?: number;
+  /** From the centre line to the channel's lowest line, where it is known. */
+  readonly halfWidthMm?: number;
+  /** Leave deviations that were recognised out of the fit; else they are kept and told. */
+  readonly leaveOut?: boolean;
+}
+
+/** One reading against the fitted arch: above it is positive. */
+export interface ArchResidual {
+  readonly alongMm: number;
+  readonly mm: number;
+  /** False for readings outside the channel or in a stretch that was left out. */
+  readonly used: boolean;
+}
+
+/**
+ * A cross arch as measured: cycloid and fullness between its two channel lows, each number with ± (k = 2). `channel` is
+ * in the reading's own frame; `baseMm` is the height of the channel's lows in the reading, at the crest's x.
+ */
+export interface MeasuredCrossArch {
+  readonly channel: { readonly left: Point<'section'>; readonly right: Point<'section'> };
+  readonly centreXMm: Estimate;
+  readonly halfWidthMm: Estimate;
+  readonly riseMm: Estimate;
+  readonly fullness: Estimate;
+  readonly baseMm: Estimate;
+  /** Of base and rise together: the crest's height in the reading. */
+  readonly crestMm: Estimate;
+  readonly tiltRad: Estimate;
+  readonly residuals: readonly ArchResidual[];
+  readonly rmsMm: number;
+  readonly maxMm: number;
+  readonly deviations: readonly NamedDeviation[];
+  readonly findings: readonly Finding[];
+}
+
+/** Places of the numbers in the fit. */
+const CENTRE = 0;
+const HALF_WIDTH = 1;
+const RISE = 2;
+const FULLNESS = 3;
+const BASE = 4;
+const TILT = 5;
+const SCOOP = 6;
+const STEPS = [0.02, 0.02, 0.02, 0.001, 0.02, 0.0005, 0.002];
+
+/** mm outside the channel's lowest line that still tell where it lies: the scoop is a parabola there. */
+const OUTSIDE_MM = 3;
+const FEWEST_READINGS = 10;
+const FEWEST_OUTSIDE = 5;
+/** mm. A smaller deviation is within what wood and hand do (chosen by us). */
+const LEAST_DEVIATION_MM = 0.12;
+/** Share of the half width that readings must reach for the channel to be found from them. */
+const LEAST_REACH = 0.93;
+
+/**
+ * The cross arch that readings (x across, height) show: channel lows, rise, fullness, tilt and height of the reading where
+ * they are free, residuals, and the stretches where wood was moved, by post, bar or load, named.
+ *
+ * Faults: `arch.readings` (too few, or not numbers), `arch.one-sided`, `arch.reach` (they end before the channel and its
+ * width is not known), `arch.not-settled`. Findings: `arch.deviation`, `arch.deviation-left-out`.
+ * Method: least squares over the readings between the channels and 3 mm outside them; bumps by {@link standingOut}.
+ * Source of the model: arching by cycloids with one number for fullness, our own method note.
+ */
+export function fitCrossArch(
+  readings: readonly Point<'section'>[],
+  knowns: CrossArchKnowns,
+  at = 'cross arch',
+): Checked<MeasuredCrossArch> {
+  const faults = readingFaults(readings, knowns, at);
+  if (faults.length > 0) return refuse(...faults);
+  const sorted = readings.toSorted((a, b) => a.x - b.x);
+  const start = crossArchStart(sorted, knowns);
+  if (start === null) return refuse(oneSided(at));
+  const parted = fitInParts(sorted.length, {
+    fitWithout: (numbers, left) => fitBetween(sorted, knowns, numbers, left),
+    start: [...start, FIRST_SCOOP],
+    searchOf,
+  });
+  if (parted === null) return refuse(notSettled(at));
+  const { numbers } = (knowns.leaveOut === true ? parted.without : parted.whole).fit;
+  const half = numbers[HALF_WIDTH];
+  const reach = reachOf(sorted, numbers, knowns);
+  if (knowns.halfWidthMm === undefined && reach < LEAST_REACH * half)
+    return refuse(shortReach(at, reach, half));
+  return accept(resultOf(sorted, knowns, parted, at));
+}
+
+/** 1/mm: a gouge of about 15 mm radius. */
+const FIRST_SCOOP = 0.033;
+
+function searchOf(numbers: readonly number[]): DeviationSearch {
+  const [half, centre] = [numbers[HALF_WIDTH], numbers[CENTRE]];
+  return {
+    halfWidthsMm: [0.12, 0.17, 0.23, 0.3, 0.4, 0.5].map((share) => share * half),
+    leastMm: LEAST_DEVIATION_MM,
+    fromMm: centre - 0.85 * half,
+    toMm: centre + 0.85 * half,
+  };
+}
+
+/** The readings that a fit with these numbers uses. */
+function keptOf(
+  readings: readonly Point<'section'>[],
+  numbers: readonly number[],
+  left: readonly ArchDeviation[],
+): readonly Point<'section'>[] {
+  const reach = numbers[HALF_WIDTH] + OUTSIDE_MM;
+  return readings.filter(({ x }) => Math.abs(x - numbers[CENTRE]) < reach && !liesIn(left, x));
+}
+
+/** Twice, since which readings lie between the channels follows from the fit itself. */
+function fitBetween(
+  readings: readonly Point<'section'>[],
+  knowns: CrossArchKnowns,
+  start: readonly number[],
+  left: readonly ArchDeviation[],
+): FitOfKept | null {
+  let numbers = start;
+  let last: FitOfKept | null = null;
+  for (let turn = 0; turn < 2; turn++) {
+    const kept = keptOf(readings, numbers, left);
+    const outside = kept.filter(({ x }) => Math.abs(x - numbers[CENTRE]) > numbers[HALF_WIDTH]).length;
+    const open = [
+      ...(knowns.centreXMm === undefined ? [CENTRE] : []),
+      ...(knowns.halfWidthMm === undefined ? [HALF_WIDTH] : []),
+      RISE,
+      FULLNESS,
+      BASE,
+      ...(knowns.base === 'free' ? [TILT] : []),
+      ...(outside >= FEWEST_OUTSIDE ? [SCOOP] : []),
+    ];
+    const fit = fitModel({
+      residualsOf: (tried) => residualsFrom(kept, tried),
+      start: numbers,
+      steps: STEPS,
+      open,
+    });
+    if (fit === null) return null;
+    numbers = fit.numbers;
+    last = { fit, kept };
+  }
+  return last;
+}
+
+function residualsFrom(
+  readings: readonly Point<'section'>[],
+  numbers: ArrayLike<number>,
+): Float64Array | null {
+  const half = numbers[HALF_WIDTH];
+  const rise = numbers[RISE];
+  const loop = (Math.PI * rise) / (2 * half);
+  if (!(half > 0 && rise > 0 && loop < 1)) return null;
+  const [cosine, sine] = [Math.cos(numbers[TILT]), Math.sin(numbers[TILT])];
+  return Float64Array.from(readings, ({ x, y }) => {
+    const across = x - numbers[CENTRE];
+    const along = across * cosine + (y - numbers[BASE]) * sine;
+    const height = (y - numbers[BASE]) * cosine - across * sine;
+    const u = Math.abs(along) / half;
+    if (u > 1) return height - numbers[SCOOP] * (Math.abs(along) - half) ** 2;
+    const zeta = (1 + Math.cos(rollAngle(Math.PI * u, loop))) / 2;
+    return height - rise * withFullness(zeta, numbers[FULLNESS]);
+  });
+}
+
+/** How far the readings go out: on both sides, or on one where the centre line is known. */
+function reachOf(
+  readings: readonly Point<'section'>[],
+  numbers: readonly number[],
+  { centreXMm }: CrossArchKnowns,
+): number {
+  const sides = [numbers[CENTRE] - readings[0].x, readings[readings.length - 1].x - numbers[CENTRE]];
+  return centreXMm === undefined ? Math.min(...sides) : Math.max(...sides);
+}
+
+function resultOf(
+  readings: readonly Point<'section'>[],
+  knowns: CrossArchKnowns,
+  parted: FitInParts,
+  at: string,
+): MeasuredCrossArch {
+  const leftOut = knowns.leaveOut === true;
+  const { fit, kept } = leftOut ? parted.without : parted.whole;
+  const { numbers } = fit;
+  const of = (place: number): Estimate => ({
+    value: numbers[place],
+    plusMinus: plusMinusOf(fit, new Map([[place, 1]])),
+  });
+  const low = (side: -1 | 1): Point<'section'> =>
+    point(
+      numbers[CENTRE] + side * numbers[HALF_WIDTH] * Math.cos(numbers[TILT]),
+      numbers[BASE] + side * numbers[HALF_WIDTH] * Math.sin(numbers[TILT]),
+    );
+  const unmoved = parted.without.fit.numbers;
+  const off = residualsFrom(readings, unmoved) ?? new Float64Array();
+  const deviations = parted.left.map((one) =>
+    nameAcross(
+      { ...one, sizeMm: sizeOver(readings, off, one) },
+      one.atMm - unmoved[CENTRE],
+      unmoved[HALF_WIDTH],
+      knowns,
+    ),
+  );
+  const used = new Set(kept);
+  const all = residualsFrom(readings, numbers) ?? new Float64Array();
+  return {
+    channel: { left: low(-1), right: low(1) },
+    centreXMm: of(CENTRE),
+    halfWidthMm: of(HALF_WIDTH),
+    riseMm: of(RISE),
+    fullness: of(FULLNESS),
+    baseMm: of(BASE),
+    crestMm: {
+      value: numbers[BASE] + numbers[RISE],
+      plusMinus: plusMinusOf(
+        fit,
+        new Map([
+          [BASE, 1],
+          [RISE, 1],
+        ]),
+      ),
+    },
+    tiltRad: of(TILT),
+    residuals: readings.map((reading, index) => ({
+      alongMm: reading.x,
+      mm: all[index],
+      used: used.has(reading),
+    })),
+    rmsMm: fit.rms,
+    maxMm: fit.residuals.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
+    deviations,
+    findings: deviations.map((one) => deviationFinding(one, at, leftOut)),
+  };
+}
+
+function readingFaults(
+  readings: readonly Point<'section'>[],
+  knowns: CrossArchKnowns,
+  at: string,
+): readonly Fault[] {
+  const broken = readings.findIndex(({ x, y }) => !(Number.isFinite(x) && Number.isFinite(y)));
+  if (broken >= 0)
+    return [
+      readingFault(at, `reading ${broken + 1} is not a number`, 'two numbers in millimetres a reading'),
+    ];
+  const places = new Set(readings.map(({ x }) => x)).size;
+  if (places < FEWEST_READINGS)
+    return [readingFault(at, `${places} places read`, `${FEWEST_READINGS} or more, from channel to channel`)];
+  const heights = readings.map(({ y }) => y);
+  if (!(Math.max(...heights) - Math.min(...heights) > LEAST_DEVIATION_MM))
+    return [readingFault(at, 'readings of one height', 'heights that rise to a crest')];
+  if (knowns.halfWidthMm !== undefined && !(knowns.halfWidthMm > 0))
+    return [readingFault(at, `a half width of ${knowns.halfWidthMm} mm`, 'a width above 0 mm')];
+  return [];
+}
+
+function readingFault(at: string, found: string, need: string): Fault {
+  return { code: 'arch.readings', at, found, need, remedy: 'read the arch again, every 2 to 5 mm' };
+}
+
+function oneSided(at: string): Fault {
+  return {
+    code: 'arch.one-sided',
+    at,
+    found: 'readings that fall from the crest to one side only',
+    need: 'both sides, or one side with the centre line marked and the reading level',
+    remedy: 'read from channel to channel, or give the centre line',
+  };
+}
+
+function shortReach(at: string, reachMm: number, halfMm: number): Fault {
+  return {
+    code: 'arch.reach',
+    at,
+    found: `readings end ${reachMm.toFixed(1)} mm from the centre line, and the channel lies about ${halfMm.toFixed(1)} mm from it`,
+    need: 'readings into the channel on both sides, or the width from channel to channel',
+    remedy: 'read farther out, or measure where the channel is lowest and give that width',
+  };
+}
+
+function notSettled(at: string): Fault {
+  return {
+    code: 'arch.not-settled',
+    at,
+    found: 'no arch between two channels comes near these readings',
+    need: 'heights that rise from a channel to a crest and fall to a channel again',
+    remedy: 'check the order and the units of the readings, or read the arch again',
+  };
+}
