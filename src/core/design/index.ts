@@ -1,4 +1,5 @@
 export type { Family } from '../knowledge/index.ts';
+export type { ArchReading, ArchReadings, PlateReadings } from './arches.ts';
 export type { Design, DraftedOutline, TracedOutline } from './design.ts';
 export { designEntries } from './designEntries.ts';
 export { designSchema } from './designSchema.ts';

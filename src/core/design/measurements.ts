@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
 import { FAMILIES, type Family } from '../knowledge/index.ts';
 import { measured, parseLength, type Quantity } from '../quantity/index.ts';
+import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -11,6 +12,8 @@ export interface Measurements {
   readonly family: Family;
   readonly name: string;
   readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
+  /** Arches as they were read, still to be fitted. */
+  readonly arches?: ArchReadings;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -48,12 +51,22 @@ export const measurementsSchema = z
       })
       .optional(),
     sources: z.strictObject(byName(() => z.string().optional())).optional(),
+    arches: archesSchema.optional(),
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
 type MeasurementsFile = z.infer<typeof measurementsSchema>;
 
-const TOP_KEYS: readonly string[] = ['format', 'version', 'family', 'name', 'values', 'taken', 'sources'];
+const TOP_KEYS: readonly string[] = [
+  'format',
+  'version',
+  'family',
+  'name',
+  'values',
+  'taken',
+  'sources',
+  'arches',
+];
 
 /**
  * The measurements in a parsed MEASUREMENTS.json, in mm, reduced to straight length and edge-to-edge widths
@@ -76,7 +89,12 @@ export function readMeasurements(
   const taken: Taken = file.taken ?? {};
   const drawn = takenAsDrawn(file.family, read.value, taken);
   return accept({
-    measurements: { family: file.family, name: file.name ?? file.family, values: drawn.values },
+    measurements: {
+      family: file.family,
+      name: file.name ?? file.family,
+      values: drawn.values,
+      ...(file.arches && { arches: archReadingsOf(file.arches) }),
+    },
     findings: [...unreadKeys(json), ...drawn.findings],
   });
 }

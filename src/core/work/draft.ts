@@ -13,6 +13,7 @@ import { chainFromDocument, documentText, readTrace, type TraceDocument } from '
 import { bodyOutline } from '../instrument/index.ts';
 import { type Family, familyOfLength, outlineHabit } from '../knowledge/index.ts';
 import { measured, type Quantity } from '../quantity/index.ts';
+import { measuredArches } from './profile/measuredArches.ts';
 
 /** A document to draft from, by the name of its file. */
 export interface DraftInput {
@@ -38,11 +39,14 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   const family = table?.measurements.family ?? (trace && familyOf(trace)) ?? 'violin';
   const taken = trace && tracedValues(trace, family);
   if (taken && !taken.ok) return taken;
-  const measurements: Measurements = table?.measurements ?? {
+  const read: Measurements = table?.measurements ?? {
     family,
     name: trace?.name?.replace(/\.[^.]+$/, '') ?? 'Traced instrument',
     values: {},
   };
+  const arches = measuredArches(read);
+  if (!arches.ok) return arches;
+  const measurements: Measurements = { ...read, values: { ...read.values, ...arches.value.values } };
   const drafted = draftDesign(measurements, taken?.value);
   if (!drafted.ok) return drafted;
   const solved = halfOf(drafted.value.design);
@@ -51,6 +55,7 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
     design: drafted.value.design,
     findings: [
       ...(table?.findings ?? []),
+      ...arches.value.findings,
       ...(table === undefined && trace ? [familyFinding(family, trace)] : []),
       ...drafted.value.findings,
       ...solved.value.findings,

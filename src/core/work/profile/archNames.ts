@@ -1,0 +1,42 @@
+import type { ArchReading, Measurements, ValueName } from '../../design/index.ts';
+import { STATION_NAMES, type StationName } from '../../instrument/index.ts';
+
+/** The value that holds the fullness at each station. */
+export const FULLNESS_VALUES = {
+  lowerBout: 'fullnessLowerBout',
+  lowerCorner: 'fullnessLowerCorner',
+  waist: 'fullnessWaist',
+  upperCorner: 'fullnessUpperCorner',
+  upperBout: 'fullnessUpperBout',
+} as const satisfies Record<StationName, ValueName>;
+
+/** What a maker calls the stations. */
+export const STATION_WORDS: Readonly<Record<StationName, string>> = {
+  lowerBout: 'lower bout',
+  lowerCorner: 'lower corners',
+  waist: 'waist',
+  upperCorner: 'upper corners',
+  upperBout: 'upper bout',
+};
+
+/** Where the stations lie as shares of the body length: those of our own default outline, found on its channel line. */
+const SHARES: Readonly<Record<StationName, number>> = {
+  lowerBout: 0.204,
+  lowerCorner: 0.328,
+  waist: 0.5,
+  upperCorner: 0.627,
+  upperBout: 0.785,
+};
+
+/** Share of the body length. Farther from every station a reading belongs to none. */
+const NEAR_SHARE = 0.05;
+
+/** The station that a reading was taken at, or null where its height above the lower end is near none of the five. */
+export function stationOf({ station }: ArchReading, { values }: Measurements): StationName | null {
+  if (typeof station === 'string') return station;
+  const length = values.bodyLength?.value;
+  if (length === undefined) return null;
+  const away = (name: StationName) => Math.abs(station.yMm / length - SHARES[name]);
+  const nearest = STATION_NAMES.reduce((best, name) => (away(name) < away(best) ? name : best));
+  return away(nearest) <= NEAR_SHARE ? nearest : null;
+}

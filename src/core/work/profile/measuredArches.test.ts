@@ -1,0 +1,166 @@
+import { describe, expect, test } from 'vitest';
+import { bump, plainCircle, plainCycloid } from '../../../../test/fixtures/plainArches.ts';
+import { seededNormal, seededRandom } from '../../base/index.ts';
+import { type Drafted, draft } from '../draft.ts';
+
+const CHANNEL = 2.8;
+
+/** Heights from the gluing face, every 2 mm across, as a table holds them. */
+function across(half: number, rise: number, fullness: number, seed: number, moved = (_: number) => 0) {
+  const random = seededRandom(seed);
+  const arch = plainCycloid(half, rise, fullness);
+  const heights: [number, number][] = [];
+  for (let x = -half - 4; x <= half + 4; x += 2)
+    heights.push([x, Math.round(100 * (CHANNEL + arch(x) + moved(x) + 0.03 * seededNormal(random))) / 100]);
+  return heights;
+}
+
+function along(rise: number, seed: number) {
+  const random = seededRandom(seed);
+  const arch = plainCircle(170, rise, 40);
+  const heights: [number, number][] = [];
+  for (let y = 3; y <= 351; y += 6) heights.push([y, CHANNEL + arch(y - 177) + 0.03 * seededNormal(random)]);
+  return heights;
+}
+
+function drafted(arches: unknown, values: object = {}): Drafted {
+  const json = {
+    family: 'violin',
+    values: { bodyLength: 354, ...values },
+    taken: { bodyLength: 'straight', widths: 'edge' },
+    arches,
+  };
+  const result = draft([{ name: 'table', json }]);
+  if (!result.ok) throw new Error(JSON.stringify(result.faults));
+  return result.value;
+}
+
+function codes({ findings }: Drafted) {
+  return findings.map(({ code, at }) => [code, at]);
+}
+
+describe('measured arches in a table of measurements', () => {
+  const whole = drafted(
+    {
+      back: {
+        source: 'dial gauge, 2 mm grid',
+        stations: [
+          { station: 'waist', heights: across(47.5, 12, 0.03, 1) },
+          { station: 72, heights: across(96, 7.4, 0.05, 2) },
+        ],
+        longArch: along(12.1, 3),
+      },
+    },
+    { edgeHeightBack: 3.8 },
+  );
+  const { values } = whole.design;
+
+  test('give the arch height by the long arch, measured and with ±', () => {
+    const height = values.archHeightBack;
+    expect(height?.origin).toEqual({
+      kind: 'measured',
+      from: 'long arch fitted to dial gauge, 2 mm grid',
+    });
+    expect(Math.abs((height?.value ?? 0) - 14.9)).toBeLessThan(0.05);
+    expect(height?.plusMinus).toBeGreaterThan(0.005);
+    expect(height?.plusMinus).toBeLessThan(0.1);
+  });
+
+  test('give the fullness at a station named or given by its height, and leave the others to habit', () => {
+    expect(Math.abs((values.fullnessWaist?.value ?? 0) - 0.03)).toBeLessThan(0.01);
+    expect(values.fullnessWaist?.origin.kind).toBe('measured');
+    expect(Math.abs((values.fullnessLowerBout?.value ?? 0) - 0.05)).toBeLessThan(0.01);
+    expect(values.fullnessUpperBout?.origin.kind).not.toBe('measured');
+  });
+
+  test('give the scoop where the edge is known', () => {
+    expect(Math.abs((values.scoopDepthBack?.value ?? 0) - 1)).toBeLessThan(0.05);
+    expect(values.scoopDepthTop?.origin.kind).not.toBe('measured');
+  });
+
+  test('tell how well every fit comes out', () => {
+    expect(codes(whole).filter(([code]) => code === 'arch.fitted')).toEqual([
+      ['arch.fitted', 'arches.back.stations[0]'],
+      ['arch.fitted', 'arches.back.stations[1]'],
+      ['arch.fitted', 'arches.back.longArch'],
+    ]);
+    const [waist] = whole.findings.filter(({ code }) => code === 'arch.fitted');
+    expect(waist?.found).toMatch(
+      /^waist: rise 1[12]\.\d\d ± 0\.0\d mm, half width 47\.\d ± 0\.\d mm, fullness 0\.0\d\d ± 0\.00\d; 5\d of 52 readings, 0\.0\d mm rms/,
+    );
+  });
+});
+
+test('a post bulge is named, kept until the maker agrees, and then left out', () => {
+  const heights = across(47.5, 12, 0.02, 4, (x) => bump(x, 18, 13, 0.5));
+  const kept = drafted({ top: { stations: [{ station: 'waist', heights }] } });
+  const left = drafted({ top: { leaveOut: true, stations: [{ station: 'waist', heights }] } });
+  const told = kept.findings.find(({ code }) => code === 'arch.deviation');
+  expect(told?.found).toMatch(/^a bulge where the post presses, 1\d mm from the centre line, treble side/);
+  expect(left.findings.map(({ code }) => code)).toContain('arch.deviation-left-out');
+  const off = ({ design }: Drafted) => Math.abs((design.values.fullnessWaist?.value ?? 0) - 0.02);
+  expect(off(left)).toBeLessThan(0.008);
+  expect(off(left)).toBeLessThan(off(kept));
+});
+
+test('a value that the table gives stands, and readings that say otherwise are told', () => {
+  const arches = { back: { stations: [{ station: 'waist', heights: across(47.5, 12, 0.02, 5) }] } };
+  const one = drafted(arches, { archHeightBack: 15.6 });
+  expect(one.design.values.archHeightBack?.value).toBe(15.6);
+  expect(codes(one)).toContainEqual(['arch.given-differs', 'archHeightBack']);
+  expect(codes(drafted(arches, { archHeightBack: 14.7 }))).not.toContainEqual([
+    'arch.given-differs',
+    'archHeightBack',
+  ]);
+});
+
+test('two plates that are not equally full give their mean, and the difference is told', () => {
+  const at = (fullness: number, seed: number) => ({
+    stations: [{ station: 'waist', heights: across(47.5, 12, fullness, seed) }],
+  });
+  const one = drafted({ back: at(0, 6), top: at(0.08, 7) });
+  expect(Math.abs((one.design.values.fullnessWaist?.value ?? 0) - 0.04)).toBeLessThan(0.015);
+  expect(codes(one)).toContainEqual(['arch.plates-differ', 'fullnessWaist']);
+});
+
+test('heights that do not count from the gluing face give fullness and no arch height', () => {
+  const tilted = across(47.5, 12, 0.03, 8).map(([x, z]) => [x, z + 20 + 0.02 * x]);
+  const one = drafted({ back: { heightsFrom: 'open', stations: [{ station: 'waist', heights: tilted }] } });
+  expect(Math.abs((one.design.values.fullnessWaist?.value ?? 0) - 0.03)).toBeLessThan(0.01);
+  expect(one.design.values.archHeightBack?.origin.kind).not.toBe('measured');
+  expect(codes(one)).toContainEqual(['arch.height-open', 'arches.back']);
+});
+
+test('a reading between the stations is fitted, told and not used', () => {
+  const one = drafted({ back: { stations: [{ station: 20, heights: across(60, 4, 0, 9) }] } });
+  expect(codes(one)).toContainEqual(['arch.station-unknown', 'arches.back.stations[0]']);
+  expect(one.design.values.fullnessLowerBout?.origin.kind).not.toBe('measured');
+});
+
+test('readings that no arch comes near are refused with their place in the table', () => {
+  const result = draft([
+    {
+      name: 'table',
+      json: {
+        family: 'violin',
+        values: { bodyLength: 354 },
+        arches: {
+          top: {
+            stations: [
+              {
+                station: 'waist',
+                heights: [
+                  [0, 1],
+                  [1, 2],
+                ],
+              },
+            ],
+          },
+        },
+      },
+    },
+  ]);
+  expect(result.ok ? [] : result.faults.map(({ code, at }) => [code, at])).toEqual([
+    ['arch.readings', 'arches.top.stations[0]'],
+  ]);
+});

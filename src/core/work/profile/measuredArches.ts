@@ -1,0 +1,213 @@
+import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
+import type { Measurements, PlateReadings, ValueName } from '../../design/index.ts';
+import type { Plate, StationName } from '../../instrument/index.ts';
+import { measured, type Quantity } from '../../quantity/index.ts';
+import {
+  type Estimate,
+  FULLNESS_LIMIT,
+  fitCrossArch,
+  fitLongArch,
+  type MeasuredCrossArch,
+  type MeasuredLongArch,
+} from '../../surface/index.ts';
+import { FULLNESS_VALUES, STATION_WORDS, stationOf } from './archNames.ts';
+import {
+  fittedFinding,
+  givenDiffers,
+  longArchFindings,
+  platesDiffer,
+  stationUnknown,
+  tooFull,
+} from './archWords.ts';
+
+type Values = Partial<Record<ValueName, Quantity>>;
+
+/** What measured arches give a design: arch heights, fullness by station, scoop where the edge is known. */
+export interface ArchValues {
+  readonly values: Readonly<Values>;
+  readonly findings: readonly Finding[];
+}
+
+/** One plate's readings after fitting. */
+interface FittedPlate {
+  readonly plate: Plate;
+  readonly readings: PlateReadings;
+  readonly stations: ReadonlyMap<StationName, MeasuredCrossArch>;
+  readonly longArch: MeasuredLongArch | null;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The values that a table's measured arches give, each measured and with ±, and what a maker should know of every fit:
+ * how well it comes out, and where post, bar or load moved the wood. A value that the table gives itself stands; both
+ * plates share one fullness a station, so that two plates give their mean.
+ * Faults: those of the fits. Findings: `arch.fitted`, `arch.station-unknown`, `arch.plates-differ`, `arch.too-full`,
+ * `arch.height-open`, `arch.long-form`, `arch.crest-place`, and those of the fits.
+ */
+export function measuredArches(measurements: Measurements): Checked<ArchValues> {
+  const { arches } = measurements;
+  if (!arches) return accept({ values: {}, findings: [] });
+  const faults: Fault[] = [];
+  const plates: FittedPlate[] = [];
+  for (const plate of ['back', 'top'] as const) {
+    const readings = arches[plate];
+    if (!readings) continue;
+    const fitted = fitPlate(plate, readings, measurements);
+    if (fitted.ok) plates.push(fitted.value);
+    else faults.push(...fitted.faults);
+  }
+  if (faults.length > 0) return refuse(...faults);
+  const full = fullnessValues(plates);
+  const heights = plates.map((one) => heightValues(one, measurements.values));
+  const values: Values = Object.assign({}, ...heights.map((one) => one.values), full.values);
+  return accept({
+    values: { ...values, ...ownOf(measurements.values, values) },
+    findings: [
+      ...plates.flatMap(({ findings }) => findings),
+      ...heights.flatMap(({ findings }) => findings),
+      ...full.findings,
+      ...givenDiffers(measurements.values, values),
+    ],
+  });
+}
+
+/** Of the values that were fitted, those that the table gives itself: they stand. */
+function ownOf(given: Measurements['values'], fitted: Values): Values {
+  return Object.fromEntries(Object.entries(given).filter(([name]) => name in fitted));
+}
+
+function fitPlate(plate: Plate, readings: PlateReadings, measurements: Measurements): Checked<FittedPlate> {
+  const faults: Fault[] = [];
+  const findings: Finding[] = [];
+  const stations = new Map<StationName, MeasuredCrossArch>();
+  const { base, leaveOut } = readings;
+  readings.stations.forEach((reading, index) => {
+    const at = `arches.${plate}.stations[${index}]`;
+    const name = stationOf(reading, measurements);
+    const { centreXMm, halfWidthMm } = reading;
+    const fit = fitCrossArch(
+      reading.points,
+      {
+        base,
+        leaveOut,
+        face: plate,
+        ...(name !== null && { station: name }),
+        ...(centreXMm !== undefined && { centreXMm }),
+        ...(halfWidthMm !== undefined && { halfWidthMm }),
+      },
+      at,
+    );
+    if (!fit.ok) {
+      faults.push(...fit.faults);
+      return;
+    }
+    findings.push(...fit.value.findings, fittedFinding(at, crossWords(fit.value, name), fit.value));
+    if (name === null) findings.push(stationUnknown(at, reading));
+    else stations.set(name, fit.value);
+  });
+  const at = `arches.${plate}.longArch`;
+  const long = readings.longArch && fitLongArch(readings.longArch, { base, leaveOut, face: plate }, at);
+  if (long && !long.ok) faults.push(...long.faults);
+  if (faults.length > 0) return refuse(...faults);
+  const longArch = long?.ok ? long.value : null;
+  if (longArch)
+    findings.push(
+      ...longArch.findings,
+      fittedFinding(at, `rise ${told(longArch.riseMm, 2)} mm`, longArch),
+      ...longArchFindings(at, longArch),
+    );
+  return accept({ plate, readings, stations, longArch, findings });
+}
+
+function crossWords(arch: MeasuredCrossArch, name: StationName | null): string {
+  const where = name === null ? '' : `${STATION_WORDS[name]}: `;
+  return `${where}rise ${told(arch.riseMm, 2)} mm, half width ${told(arch.halfWidthMm, 1)} mm, fullness ${told(arch.fullness, 3)}`;
+}
+
+function told({ value, plusMinus }: Estimate, digits: number): string {
+  return `${value.toFixed(digits)} ± ${plusMinus.toFixed(digits)}`;
+}
+
+/** Arch height and scoop, where heights count from the gluing face. */
+function heightValues(fitted: FittedPlate, given: Measurements['values']): ArchValues {
+  const { plate, readings, stations, longArch } = fitted;
+  const waist = stations.get('waist');
+  const crest = longArch?.crestMm ?? waist?.crestMm;
+  const names =
+    plate === 'back'
+      ? ({ arch: 'archHeightBack', edge: 'edgeHeightBack', scoop: 'scoopDepthBack' } as const)
+      : ({ arch: 'archHeightTop', edge: 'edgeHeightTop', scoop: 'scoopDepthTop' } as const);
+  if (readings.base === 'free') return { values: {}, findings: [heightOpen(plate, crest !== undefined)] };
+  if (!crest) return { values: {}, findings: [] };
+  const from = longArch ? 'long arch' : 'cross arch at the waist';
+  const values: Values = {
+    [names.arch]: quantity(crest, 'mm', `${from} fitted to ${readings.source}`),
+  };
+  const bases = [longArch?.baseMm, ...[...stations.values()].map(({ baseMm }) => baseMm)].filter(
+    (one) => one !== undefined,
+  );
+  const base = bases.toSorted((a, b) => a.plusMinus - b.plusMinus)[0];
+  const edge = given[names.edge];
+  const scoop = edge && base && edge.value - base.value;
+  if (scoop !== undefined && scoop > 0 && base)
+    values[names.scoop] = quantity(
+      { value: scoop, plusMinus: Math.hypot(base.plusMinus, edge?.plusMinus ?? 0) },
+      'mm',
+      `edge less the channel of the arches fitted to ${readings.source}`,
+    );
+  return { values, findings: [] };
+}
+
+function heightOpen(plate: Plate, hasCrest: boolean): Finding {
+  return {
+    weight: 'remark',
+    code: 'arch.height-open',
+    at: `arches.${plate}`,
+    found: hasCrest
+      ? 'heights that do not count from the gluing face; the rise is known, the arch height is not'
+      : 'heights that do not count from the gluing face',
+    need: 'the arch height over the gluing face',
+    remedy: `give ${plate === 'back' ? 'archHeightBack' : 'archHeightTop'}, or read the heights from the gluing face`,
+  };
+}
+
+/** One fullness a station; two plates count by their ±. */
+function fullnessValues(plates: readonly FittedPlate[]): ArchValues {
+  const values: Values = {};
+  const findings: Finding[] = [];
+  for (const name of Object.keys(FULLNESS_VALUES) as StationName[]) {
+    const read = plates.flatMap(({ plate, readings, stations }) => {
+      const arch = stations.get(name);
+      return arch ? [{ plate, source: readings.source, fullness: arch.fullness }] : [];
+    });
+    const usable = read.filter(({ fullness }) => Math.abs(fullness.value) < FULLNESS_LIMIT);
+    for (const { plate, fullness } of read.filter((one) => !usable.includes(one)))
+      findings.push(tooFull(plate, name, fullness));
+    const [one, other] = usable;
+    if (!one) continue;
+    const mean = other ? meanOf(one.fullness, other.fullness) : one.fullness;
+    if (other) findings.push(...platesDiffer(name, one.fullness, other.fullness));
+    const of = other ? 'back and top' : one.plate;
+    values[FULLNESS_VALUES[name]] = quantity(
+      mean,
+      'ratio',
+      `cross arch of the ${of} fitted to ${one.source}`,
+    );
+  }
+  return { values, findings };
+}
+
+function meanOf(one: Estimate, other: Estimate): Estimate {
+  const [a, b] = [one, other].map(({ plusMinus }) => 1 / Math.max(plusMinus, LEAST_PLUS_MINUS) ** 2);
+  return {
+    value: (a * one.value + b * other.value) / (a + b),
+    plusMinus: Math.max(1 / Math.sqrt(a + b), Math.abs(one.value - other.value) / 2),
+  };
+}
+
+/** Ratio. No fullness is known better (chosen by us), so that a reading without noise does not count for everything. */
+const LEAST_PLUS_MINUS = 0.002;
+
+function quantity({ value, plusMinus }: Estimate, unit: 'mm' | 'ratio', from: string): Quantity {
+  return { value, unit, plusMinus, origin: measured(from) };
+}
