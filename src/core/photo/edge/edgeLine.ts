@@ -5,6 +5,8 @@ import type { EdgeSpot } from './foundEdge.ts';
 const LONGEST_LINK_MM = 4;
 /** Stations to either side that are searched for the nearest link. */
 const WINDOW = 14;
+/** Lengths of itself that a link is carried on where the edge beyond it was not seen. */
+const CARRIED_ON = 0.5;
 
 /** Nearest place on a half's edge: the signed way from it to the point, along the link's outward normal. */
 export interface NearestLink {
@@ -23,44 +25,73 @@ export interface EdgeLine {
  * the right), -1 where it lies left
  */
 export function edgeLine<F extends Frame>(spots: readonly EdgeSpot<F>[], outwardSign: 1 | -1): EdgeLine {
+  const links = linksOf(spots);
+  const { x: startX, y: startY, dx, dy, square, along } = links;
   return {
     nearest(x, y, alongMm) {
-      const middle = indexAt(spots, alongMm);
-      let best: NearestLink | null = null;
+      const middle = indexAt(along, alongMm);
+      const last = Math.min(square.length - 1, middle + WINDOW);
+      let best = -1;
       let least = Number.POSITIVE_INFINITY;
-      const last = Math.min(spots.length - 2, middle + WINDOW);
       for (let i = Math.max(0, middle - WINDOW); i <= last; i++) {
-        const a = spots[i];
-        const b = spots[i + 1];
-        if (!a.seen || !b.seen || b.alongMm - a.alongMm > LONGEST_LINK_MM) continue;
-        const dx = b.x - a.x;
-        const dy = b.y - a.y;
-        const square = dx * dx + dy * dy;
-        if (square === 0) continue;
-        const share = ((x - a.x) * dx + (y - a.y) * dy) / square;
-        if (share < -0.5 || share > 1.5) continue;
-        const held = Math.min(1, Math.max(0, share));
-        const ex = x - a.x - held * dx;
-        const ey = y - a.y - held * dy;
-        const away = ex * ex + ey * ey;
+        if (square[i] === 0) continue;
+        const offX = x - startX[i];
+        const offY = y - startY[i];
+        const share = (offX * dx[i] + offY * dy[i]) / square[i];
+        if (share < -CARRIED_ON || share > 1 + CARRIED_ON) continue;
+        const held = share < 0 ? 0 : share > 1 ? 1 : share;
+        const awayX = offX - held * dx[i];
+        const awayY = offY - held * dy[i];
+        const away = awayX * awayX + awayY * awayY;
         if (away >= least) continue;
         least = away;
-        const length = Math.sqrt(square);
-        const normalX = (outwardSign * dy) / length;
-        const normalY = (-outwardSign * dx) / length;
-        best = { distanceMm: (x - a.x) * normalX + (y - a.y) * normalY, normalX, normalY };
+        best = i;
       }
-      return best;
+      if (best < 0) return null;
+      const length = Math.sqrt(square[best]);
+      const normalX = (outwardSign * dy[best]) / length;
+      const normalY = (-outwardSign * dx[best]) / length;
+      return {
+        distanceMm: (x - startX[best]) * normalX + (y - startY[best]) * normalY,
+        normalX,
+        normalY,
+      };
     },
   };
 }
 
-function indexAt<F extends Frame>(spots: readonly EdgeSpot<F>[], alongMm: number): number {
+/** Links as columns; one whose ends were not both seen has the square 0. */
+interface Links {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly dx: Float64Array;
+  readonly dy: Float64Array;
+  readonly square: Float64Array;
+  readonly along: Float64Array;
+}
+
+function linksOf<F extends Frame>(spots: readonly EdgeSpot<F>[]): Links {
+  const count = Math.max(0, spots.length - 1);
+  const column = () => new Float64Array(count);
+  const links = { x: column(), y: column(), dx: column(), dy: column(), square: column() };
+  for (let i = 0; i < count; i++) {
+    const [from, to] = [spots[i], spots[i + 1]];
+    links.x[i] = from.x;
+    links.y[i] = from.y;
+    links.dx[i] = to.x - from.x;
+    links.dy[i] = to.y - from.y;
+    if (from.seen && to.seen && to.alongMm - from.alongMm <= LONGEST_LINK_MM)
+      links.square[i] = links.dx[i] ** 2 + links.dy[i] ** 2;
+  }
+  return { ...links, along: Float64Array.from(spots, (spot) => spot.alongMm) };
+}
+
+function indexAt(along: Float64Array, alongMm: number): number {
   let low = 0;
-  let high = spots.length - 1;
+  let high = along.length - 1;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (spots[middle].alongMm < alongMm) low = middle + 1;
+    if (along[middle] < alongMm) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -1,0 +1,28 @@
+import { type Frame, type Point, point } from '../../base/index.ts';
+import type { EdgeSpot } from '../edge/foundEdge.ts';
+
+/** A line of a frame by one of its points and its heading, anticlockwise from x. */
+export interface Heading<F extends Frame> {
+  readonly through: Point<F>;
+  readonly headingRad: number;
+}
+
+/** A point in the frame in which a line is the y axis: x to the right of it, y along it from its `through`. */
+export function turnedUpright<F extends Frame>(at: Point<F>, line: Heading<F>): Point<'body'> {
+  const c = Math.cos(line.headingRad);
+  const s = Math.sin(line.headingRad);
+  const dx = at.x - line.through.x;
+  const dy = at.y - line.through.y;
+  return point(s * dx - c * dy, c * dx + s * dy);
+}
+
+/** The spots of a half in that frame. */
+export function uprightSpots<F extends Frame>(
+  spots: readonly EdgeSpot<F>[],
+  line: Heading<F>,
+): readonly EdgeSpot<'body'>[] {
+  return spots.map((spot) => {
+    const { section, alongMm, seen, sigmaMm } = spot;
+    return { ...turnedUpright(spot, line), section, alongMm, seen, sigmaMm };
+  });
+}
