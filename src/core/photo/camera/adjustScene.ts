@@ -1,8 +1,9 @@
 import type { Point } from '../../base/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import { type Adjusted, type Adjustment, adjust, covarianceAt, type Sighting } from './adjustment.ts';
 import { finalScales, robustScales, withoutStrays } from './residualSpread.ts';
 import { cardBeliefs, type LensHint, lensBeliefs, type SheetPrint, sheetBeliefs } from './sceneBeliefs.ts';
-import { lensAt, lensSlot, type SceneState, type SceneUnknowns } from './sceneUnknowns.ts';
+import { lensAt, lensSlot, type SceneState, type SceneUnknowns, stridesOf } from './sceneUnknowns.ts';
 import type { ShotsOptions } from './shot.ts';
 import { focalFromHomographies } from './startCamera.ts';
 import { type LensStart, type PlainSighting, plainSightings, startScene } from './startScene.ts';
@@ -30,7 +31,25 @@ export interface SceneSolution {
 /** Rounds of dropping strays; each may free the next. */
 const STRAY_ROUNDS = 3;
 /** Steps that tell a good first focal length from a poor one. */
-const TRIAL_STEPS = 30;
+const TRIAL_STEPS = 20;
+/** px. The spread that points are held to have while first focal lengths are tried: wide, so that all find the valley. */
+const TRIAL_SIGMA_PX = 0.25;
+
+/** Share of a trial's spread below which, on the whole, its residuals show that no other first lens is needed. */
+const CLEAR = 1;
+
+/** Whether a trial has come to rest with points where they are seen: then the others would only come to it too. */
+function isClear({ settled, cost }: Adjusted, sightings: readonly Sighting[]): boolean {
+  const count = sightings.reduce((sum, { pairs }) => sum + 2 * pairs.length, 0);
+  return settled && cost < (CLEAR * count) / 2;
+}
+
+function trialScale(sightings: readonly Sighting[], shot: number): number {
+  const sigmas = sightings
+    .filter((one) => one.shot === shot)
+    .flatMap(({ pairs }) => pairs.map(({ sigmaPx }) => sigmaPx));
+  return sigmas.length === 0 ? 1 : TRIAL_SIGMA_PX / medianOf(sigmas);
+}
 
 /** The scene that explains its shots best; null where none does, or the sheets that no shot shows with the others. */
 export function adjustScene(task: SceneTask): SceneSolution | null | { readonly apart: readonly number[] } {
@@ -39,9 +58,10 @@ export function adjustScene(task: SceneTask): SceneSolution | null | { readonly 
   for (const lenses of lensStarts(task, plain)) {
     const start = startScene(task.unknowns, plain, task.prints, lenses);
     if ('apart' in start) return start;
-    const scales = task.unknowns.lensOfShot.map(() => 1);
+    const scales = task.unknowns.lensOfShot.map((_, shot) => trialScale(task.sightings, shot));
     const adjusted = adjust(adjustmentOf(task, start, task.sightings, scales), start, TRIAL_STEPS);
     if (adjusted && (!best || adjusted.cost < best.cost)) best = adjusted;
+    if (best && isClear(best, task.sightings)) break;
   }
   return best && Number.isFinite(best.cost) ? refined(task, best.state) : null;
 }
@@ -80,7 +100,7 @@ function adjustmentOf(
     ...sheetBeliefs(unknowns, prints, { open, areOnePrinting }),
     ...cardBeliefs(unknowns, options.cardHeightsMm ?? new Map()),
   ];
-  return { unknowns, sightings, beliefs, scales };
+  return { unknowns, sightings, beliefs, scales, strides: stridesOf(unknowns) };
 }
 
 /** Shares of the diagonal that are tried as a focal length when the camera noted none. */

@@ -1,5 +1,11 @@
-import { SETTLED } from '../../base/index.ts';
-import { backwardSolve, forwardSolve, lowerFactor, solveDefinite, zeroMatrix } from '../../numeric/index.ts';
+import {
+  backwardSolve,
+  dot,
+  forwardSolve,
+  lowerFactor,
+  solveDefinite,
+  zeroMatrix,
+} from '../../numeric/index.ts';
 import type { MeasuredPair } from '../sheet/sheetReading.ts';
 import {
   cameraSlots,
@@ -39,6 +45,8 @@ export interface Adjustment {
   readonly beliefs: readonly Belief[];
   /** Per shot, by how much the spreads that its points came with are too small. */
   readonly scales: readonly number[];
+  /** How far each unknown may usually go in one step; a step is damped in these units. */
+  readonly strides: readonly number[];
 }
 
 export interface Adjusted {
@@ -47,40 +55,68 @@ export interface Adjusted {
   readonly settled: boolean;
 }
 
-const MOST_STEPS = 80;
+/** Steps taken or refused. */
+const MOST_STEPS = 120;
+/** Share of the cost that a step must promise: one that promises less moves no unknown by a thousandth of its spread. */
+const SETTLED_COST = 1 / 1_000_000_000;
 /** A step this much damped is none: the cost cannot be made less at this precision. */
 const MOST_DAMPING = 1_000_000_000_000;
 /** Spreads beyond which a residual pulls no harder: Huber's usual choice is 1.345; 2.5 keeps nearly all good points. */
 const HUBER = 2.5;
 
-/** Method: Levenberg and Marquardt with exact slopes, summed block by block; Huber weights. Null without a slope. */
+/**
+ * Method: Levenberg and Marquardt with exact slopes, summed block by block; Huber weights. Focal length, tilt, centre and
+ * stand lie in a long bent valley, where a good step first climbs its wall: a step that climbs a little is followed for
+ * two more before it is given up. Null without a slope.
+ */
 export function adjust(adjustment: Adjustment, start: SceneState, mostSteps = MOST_STEPS): Adjusted | null {
-  let state = start;
-  let here = assess(adjustment, state);
-  let damping = 1 / 1000;
-  let settled = false;
-  for (let step = 0; step < mostSteps && !settled; step++) {
-    let taken = false;
-    while (!taken && damping < MOST_DAMPING) {
-      const damped = here.matrix.map((row, i) => {
-        const copy = row.slice();
-        copy[i] *= 1 + damping;
-        return copy;
-      });
-      const move = solveDefinite(damped, here.right);
-      if (!move) return null;
-      const next = moved(adjustment.unknowns, state, move);
-      const there = assess(adjustment, next);
-      taken = there.cost <= here.cost;
-      if (taken) {
-        settled = here.cost - there.cost <= SETTLED * (1 + here.cost);
-        [state, here] = [next, there];
-      }
-      damping *= taken ? 1 / 10 : 10;
-    }
-    if (!taken) settled = true;
+  let here = standAt(adjustment, start);
+  let damping = 1;
+  for (let step = 0; step < mostSteps && damping < MOST_DAMPING; step++) {
+    const move = dampedMove(adjustment, here, damping);
+    if (!move) return null;
+    const isLow = damping <= 1 && dot(move, here.right) <= SETTLED_COST * (1 + here.cost);
+    if (isLow) return { state: here.state, cost: here.cost, settled: true };
+    const next = lowerStand(adjustment, here, move, damping);
+    if (next) here = next;
+    damping *= next ? 1 / 10 : 10;
   }
-  return { state, cost: here.cost, settled };
+  return Number.isFinite(here.cost) ? { state: here.state, cost: here.cost, settled: false } : null;
+}
+
+interface Stand extends Assessed {
+  readonly state: SceneState;
+}
+
+function standAt(adjustment: Adjustment, state: SceneState): Stand {
+  return { state, ...assess(adjustment, state) };
+}
+
+/** Steps that are followed from one that climbed. */
+const FOLLOWED = 2;
+/** A step that climbs to more than so many times the cost is not followed. */
+const WALL = 4;
+
+/** A state of no greater cost, one step away or a few; null where the damping is too weak for one. */
+function lowerStand(adjustment: Adjustment, here: Stand, first: Float64Array, damping: number): Stand | null {
+  let move: Float64Array | null = first;
+  let there = here;
+  for (let step = 0; step <= FOLLOWED && move; step++) {
+    there = standAt(adjustment, moved(adjustment.unknowns, there.state, move));
+    if (there.cost <= here.cost) return there;
+    if (!(there.cost < WALL * here.cost)) return null;
+    move = dampedMove(adjustment, there, damping);
+  }
+  return null;
+}
+
+function dampedMove({ strides }: Adjustment, { matrix, right }: Stand, damping: number): Float64Array | null {
+  const damped = matrix.map((row, i) => {
+    const copy = row.slice();
+    copy[i] += damping / strides[i] ** 2;
+    return copy;
+  });
+  return solveDefinite(damped, right) ?? null;
 }
 
 /** The covariance of all unknowns at a state, row by row; null where something is not told at all. */
@@ -175,6 +211,7 @@ function lookAt(frame: Frame, planX: number, planY: number, sight: Sight): void 
   look(frame.lens, frame.pose, at[0] + c * a - s * b, at[1] + s * a + c * b, frame.heightMm, sight);
 }
 
+/** What one more point does to the sums: its slopes by the unknowns it depends on, x and y apart. */
 function slopesAt(
   frame: Frame,
   planX: number,
@@ -182,17 +219,22 @@ function slopesAt(
   by: Float64Array,
   byPlace: Float64Array,
   out: Float64Array,
-): void {
+) {
   const { print, cosine: c, sine: s } = frame;
-  const [gx, gy] = byPlace;
-  const [along, across] = [c * gx + s * gy, c * gy - s * gx];
-  out.set(by);
+  const along = c * byPlace[0] + s * byPlace[1];
+  const across = c * byPlace[1] - s * byPlace[0];
+  for (let place = 0; place < CAMERA_UNKNOWNS; place++) out[place] = by[place];
   out[CAMERA_UNKNOWNS] = planX * along;
   out[CAMERA_UNKNOWNS + 1] = planY * across;
-  out[CAMERA_UNKNOWNS + 2] = gx;
-  out[CAMERA_UNKNOWNS + 3] = gy;
+  out[CAMERA_UNKNOWNS + 2] = byPlace[0];
+  out[CAMERA_UNKNOWNS + 3] = byPlace[1];
   out[CAMERA_UNKNOWNS + 4] = print[0] * planX * across - print[1] * planY * along;
   out[CAMERA_UNKNOWNS + 5] = byPlace[2];
+}
+
+/** Cost of a residual in units of its spread. */
+function costOf(size: number): number {
+  return size <= HUBER ? (size * size) / 2 : HUBER * (size - HUBER / 2);
 }
 
 function addSighting(
@@ -205,29 +247,27 @@ function addSighting(
 ): number {
   const frame = frameOf(unknowns, state, sighting);
   const sight = emptySight();
-  const [slopes, sums, pull] = [
-    new Float64Array(LOCAL),
-    new Float64Array(LOCAL * LOCAL),
-    new Float64Array(LOCAL),
-  ];
+  const [xBy, yBy] = [new Float64Array(LOCAL), new Float64Array(LOCAL)];
+  const [sums, pull] = [new Float64Array(LOCAL * LOCAL), new Float64Array(LOCAL)];
   let cost = 0;
-  const addRow = (miss: number, sigma: number): void => {
-    const size = Math.abs(miss) / sigma;
-    cost += size <= HUBER ? (size * size) / 2 : HUBER * (size - HUBER / 2);
-    const weight = (size <= HUBER ? 1 : HUBER / size) / (sigma * sigma);
-    for (let i = 0; i < LOCAL; i++) {
-      const weighed = weight * slopes[i];
-      pull[i] -= weighed * miss;
-      for (let j = i; j < LOCAL; j++) sums[i * LOCAL + j] += weighed * slopes[j];
-    }
-  };
   for (const { sheet, photo, sigmaPx } of sighting.pairs) {
     lookAt(frame, sheet.x, sheet.y, sight);
     if (!(sight.depth > 0)) return Number.POSITIVE_INFINITY;
-    slopesAt(frame, sheet.x, sheet.y, sight.xBy, sight.xByPlace, slopes);
-    addRow(sight.x - photo.x, sigmaPx * scale);
-    slopesAt(frame, sheet.x, sheet.y, sight.yBy, sight.yByPlace, slopes);
-    addRow(sight.y - photo.y, sigmaPx * scale);
+    slopesAt(frame, sheet.x, sheet.y, sight.xBy, sight.xByPlace, xBy);
+    slopesAt(frame, sheet.x, sheet.y, sight.yBy, sight.yByPlace, yBy);
+    const sigma = sigmaPx * scale;
+    const [missX, missY] = [sight.x - photo.x, sight.y - photo.y];
+    const [sizeX, sizeY] = [Math.abs(missX) / sigma, Math.abs(missY) / sigma];
+    cost += costOf(sizeX) + costOf(sizeY);
+    const weightX = (sizeX <= HUBER ? 1 : HUBER / sizeX) / (sigma * sigma);
+    const weightY = (sizeY <= HUBER ? 1 : HUBER / sizeY) / (sigma * sigma);
+    for (let i = 0; i < LOCAL; i++) {
+      const x = weightX * xBy[i];
+      const y = weightY * yBy[i];
+      pull[i] -= x * missX + y * missY;
+      const row = i * LOCAL;
+      for (let j = i; j < LOCAL; j++) sums[row + j] += x * xBy[j] + y * yBy[j];
+    }
   }
   scatter(frame.slots, sums, pull, matrix, right);
   return cost;

@@ -16,6 +16,9 @@ export interface ScenePlane {
 /** mm. More than this on the sheet's long side is more than a template should be off. */
 const UNSURE_MM = 0.15;
 
+/** mm. What lies on the paper may come out a little under it when photographs tell its height. */
+const LOWEST_MM = -1;
+
 /** Share of the camera's height over the sheet that a plane may reach. */
 const HIGHEST_SHARE = 0.5;
 
@@ -30,7 +33,7 @@ export function cameraView(
   plane: ScenePlane,
 ): Checked<{ readonly view: CameraView; readonly findings: readonly Finding[] }> {
   const { camera, printScale, trust, standMm } = solved;
-  if (!(plane.heightMm >= 0 && plane.heightMm < HIGHEST_SHARE * standMm))
+  if (!(plane.heightMm >= LOWEST_MM && plane.heightMm < HIGHEST_SHARE * standMm))
     return refuse({
       code: 'view.height',
       at: 'edge height',

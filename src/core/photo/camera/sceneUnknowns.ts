@@ -3,7 +3,7 @@ import type { Camera } from './camera.ts';
 import type { Lens } from './lens.ts';
 import type { Shot } from './shot.ts';
 import { LENS_UNKNOWNS, POSE_UNKNOWNS, type Pose, UNKNOWN } from './sight.ts';
-import { flipped, type Matrix3, turnMatrix, turnTwice, turnVector } from './turn.ts';
+import { flipped, type Matrix3, turned, turnMatrix, turnTwice, turnVector } from './turn.ts';
 
 /** Where each unknown of a scene stands in one list: lenses, poses, then print, place and height of what is seen. */
 export interface SceneUnknowns {
@@ -100,14 +100,47 @@ export function cameraAt(unknowns: SceneUnknowns, state: SceneState, shot: numbe
   return { ...lens, turnRad: turnVector(flipped(turn)), shiftMm: shift };
 }
 
-/** The state a step further; the small turns go into the whole ones. */
+/**
+ * The state a step further. The small turns, about the cameras themselves, go into the whole ones and the shifts; depths
+ * grow by shares, as focal lengths do, since the two go together.
+ */
 export function moved(unknowns: SceneUnknowns, state: SceneState, step: ArrayLike<number>): SceneState {
   if (step.length !== unknowns.size) throw new Bug(`${step.length} steps for ${unknowns.size} unknowns`);
   const values = state.values.map((one, place) => one + step[place]);
   const turns = state.turns.map((turn, shot) => {
     const slot = poseSlot(unknowns, shot);
-    values.fill(0, slot, slot + POSE_UNKNOWNS / 2);
-    return turnTwice(turnMatrix(step[slot], step[slot + 1], step[slot + 2]), turn);
+    const shift = slot + POSE_UNKNOWNS / 2;
+    const further = turnMatrix(step[slot], step[slot + 1], step[slot + 2]);
+    values.fill(0, slot, shift);
+    const depth = state.values[shift + 2];
+    values[shift + 2] = depth * Math.exp(step[shift + 2] / depth);
+    values.set(turned(further, [values[shift], values[shift + 1], values[shift + 2]]), shift);
+    return turnTwice(further, turn);
   });
   return { values, turns };
+}
+
+/**
+ * How far an unknown may usually go in one step of an adjustment: logarithm and shares, px, rad, mm. Weak unknowns move
+ * together by far more than each alone could be told to, so that the strides are of the things themselves.
+ */
+const STRIDE = {
+  lens: [0.1, 50, 50, 0.1, 0.2, 0.2, 0.001, 0.001],
+  pose: [0.02, 0.02, 0.02, 50, 50, 50],
+  sheet: [0.01, 0.01, 20, 20, 0.1],
+  card: [20, 20, 0.1, 20],
+} as const;
+
+export function stridesOf({
+  lensCount,
+  lensOfShot,
+  sheetNumbers,
+  cardNumbers,
+}: SceneUnknowns): readonly number[] {
+  return [
+    ...Array.from({ length: lensCount }, () => STRIDE.lens).flat(),
+    ...lensOfShot.flatMap(() => STRIDE.pose),
+    ...sheetNumbers.flatMap(() => STRIDE.sheet),
+    ...cardNumbers.flatMap(() => STRIDE.card),
+  ];
 }

@@ -3,8 +3,8 @@ import { bend, type Lens } from './lens.ts';
 import { flipped, type Matrix3, turnMatrix } from './turn.ts';
 
 /**
- * The order of a camera's unknowns: log focal length, centre x and y, k1, k2, k3, p1, p2, a further small turn in the
- * camera's own frame (3) and the shift (3).
+ * The order of a camera's unknowns: log focal length, centre x and y, k1, k2, k3, p1, p2, a further small turn
+ * of the camera about itself (3) and the shift (3).
  */
 export const UNKNOWN = {
   logFocal: 0,
@@ -58,23 +58,30 @@ export function emptySight(): Sight {
 }
 
 /** Looks at a place of the scene and writes what it sees into `sight`. */
-export function look(lens: Lens, { turn: r, shift: t }: Pose, x: number, y: number, z: number, sight: Sight) {
-  const qx = r[0] * x + r[1] * y + r[2] * z;
-  const qy = r[3] * x + r[4] * y + r[5] * z;
-  const qz = r[6] * x + r[7] * y + r[8] * z;
-  const depth = qz + t[2];
-  const [u, v] = [(qx + t[0]) / depth, (qy + t[1]) / depth];
+export function look(
+  lens: Lens,
+  { turn: r, shift: t }: Pose,
+  x: number,
+  y: number,
+  z: number,
+  sight: Sight,
+): void {
+  const ax = r[0] * x + r[1] * y + r[2] * z + t[0];
+  const ay = r[3] * x + r[4] * y + r[5] * z + t[1];
+  const depth = r[6] * x + r[7] * y + r[8] * z + t[2];
+  const [u, v] = [ax / depth, ay / depth];
   const f = lens.focalPx;
   const bent = bend(lens, u, v);
   sight.x = lens.centre.x + f * bent.u;
   sight.y = lens.centre.y + f * bent.v;
   sight.depth = depth;
   const near = f / depth;
-  const [ux, uy] = [near * bent.uByU, near * bent.uByV];
-  const [vx, vy] = [uy, near * bent.vByV];
+  const [ux, uy, vy] = [near * bent.uByU, near * bent.uByV, near * bent.vByV];
   slopesOfLens(sight, f, u, v, bent);
-  slopesOfPose(sight.xBy, sight.xByPlace, [ux, uy, -(u * ux + v * uy)], [qx, qy, qz], r);
-  slopesOfPose(sight.yBy, sight.yByPlace, [vx, vy, -(u * vx + v * vy)], [qx, qy, qz], r);
+  slopesOfPose(sight.xBy, ux, uy, -(u * ux + v * uy), ax, ay, depth);
+  slopesOfPose(sight.yBy, uy, vy, -(u * uy + v * vy), ax, ay, depth);
+  slopesOfPlace(sight.xByPlace, sight.xBy, r);
+  slopesOfPlace(sight.yByPlace, sight.yBy, r);
 }
 
 function slopesOfLens(
@@ -103,20 +110,29 @@ function slopesOfLens(
   yBy[UNKNOWN.p2] = f * 2 * u * v;
 }
 
-/** From the slopes by the place in the camera's frame: those by a small turn, by the shift, and by the place itself. */
+/** Slopes by a small turn and by the shift, from those by the place in the camera's frame. */
 function slopesOfPose(
   by: Float64Array,
-  byPlace: Float64Array,
-  [gx, gy, gz]: readonly [number, number, number],
-  [qx, qy, qz]: readonly [number, number, number],
-  r: Matrix3,
+  gx: number,
+  gy: number,
+  gz: number,
+  ax: number,
+  ay: number,
+  az: number,
 ): void {
-  by[UNKNOWN.turn] = gz * qy - gy * qz;
-  by[UNKNOWN.turn + 1] = gx * qz - gz * qx;
-  by[UNKNOWN.turn + 2] = gy * qx - gx * qy;
+  by[UNKNOWN.turn] = gz * ay - gy * az;
+  by[UNKNOWN.turn + 1] = gx * az - gz * ax;
+  by[UNKNOWN.turn + 2] = gy * ax - gx * ay;
   by[UNKNOWN.shift] = gx;
   by[UNKNOWN.shift + 1] = gy;
   by[UNKNOWN.shift + 2] = gz;
+}
+
+/** Slopes by the place in the scene: those by the shift, turned back. */
+function slopesOfPlace(byPlace: Float64Array, by: Float64Array, r: Matrix3): void {
+  const gx = by[UNKNOWN.shift];
+  const gy = by[UNKNOWN.shift + 1];
+  const gz = by[UNKNOWN.shift + 2];
   byPlace[0] = gx * r[0] + gy * r[3] + gz * r[6];
   byPlace[1] = gx * r[1] + gy * r[4] + gz * r[7];
   byPlace[2] = gx * r[2] + gy * r[5] + gz * r[8];

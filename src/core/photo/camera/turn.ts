@@ -70,6 +70,18 @@ export function flipped(m: Matrix3): Matrix3 {
   return [m[0], -m[1], -m[2], m[3], -m[4], -m[5], m[6], -m[7], -m[8]];
 }
 
+/** A vector turned: `turn` times `v`. */
+export function turned(
+  turn: Matrix3,
+  [x, y, z]: readonly [number, number, number],
+): [number, number, number] {
+  return [
+    turn[0] * x + turn[1] * y + turn[2] * z,
+    turn[3] * x + turn[4] * y + turn[5] * z,
+    turn[6] * x + turn[7] * y + turn[8] * z,
+  ];
+}
+
 /** A vector turned back: the transpose of `turn` times `v`. */
 export function turnedBack(turn: Matrix3, v: readonly [number, number, number]): [number, number, number] {
   const [x, y, z] = v;
