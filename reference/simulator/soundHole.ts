@@ -1,0 +1,83 @@
+import type { Spot } from './bentLine.ts';
+import type { Chance } from './chance.ts';
+import type { MeantShape } from './meantShape.ts';
+
+/** The right sound hole: dark where `at` is below zero; the left one is its mirror image. */
+export interface SoundHole {
+  /** Distance to the rim, mm, negative in the hole; only near the hole. */
+  readonly at: (x: number, y: number) => number;
+  readonly box: { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number };
+  /** Both eyes and the stem as discs along a middle line: their union is the hole. */
+  readonly discs: readonly { readonly x: number; readonly y: number; readonly radiusMm: number }[];
+}
+
+const CELL_MM = 0.4;
+
+/** A sound hole of our own drawing: two eyes, and a stem that swings from one to the other and is widest in the middle. */
+export function drawSoundHole({ lengthMm, widths }: MeantShape, chance: Chance): SoundHole {
+  const scale = lengthMm / 355;
+  const middle = { x: scale * chance.between(34, 36.5), y: scale * chance.between(193, 197) };
+  const high = { x: scale * chance.between(20.5, 22), y: middle.y + scale * chance.between(28, 31) };
+  const low = { x: Math.min(scale * chance.between(46, 50), widths.waistMm / 2 - 9), y: middle.y - scale * chance.between(30, 33) };
+  const path = swing([
+    { x: high.x + 0.5, y: high.y + 1 },
+    { x: high.x + 7, y: high.y + 7 },
+    { x: high.x + 13, y: high.y + 1 },
+    { x: middle.x - 2.5, y: middle.y + 14 },
+    middle,
+    { x: middle.x + 2.5, y: middle.y - 14 },
+    { x: low.x - 13, y: low.y - 1 },
+    { x: low.x - 7, y: low.y - 7 },
+    { x: low.x - 0.5, y: low.y - 1 },
+  ]);
+  const discs = [
+    { ...high, radiusMm: scale * 3.1 },
+    { ...low, radiusMm: scale * 4.2 },
+    ...path.map((spot, i) => ({ ...spot, radiusMm: scale * (0.9 + 2 * Math.sin((Math.PI * i) / (path.length - 1)) ** 2) })),
+  ];
+  const box = {
+    x0: Math.min(...discs.map(({ x }) => x)) - 8,
+    x1: Math.max(...discs.map(({ x }) => x)) + 8,
+    y0: Math.min(...discs.map(({ y }) => y)) - 8,
+    y1: Math.max(...discs.map(({ y }) => y)) + 8,
+  };
+  return { at: rimDistance(discs, box), box, discs };
+}
+
+function rimDistance(discs: SoundHole['discs'], box: SoundHole['box']): SoundHole['at'] {
+  const columns = Math.ceil((box.x1 - box.x0) / CELL_MM) + 2;
+  const rows = Math.ceil((box.y1 - box.y0) / CELL_MM) + 2;
+  const values = new Float32Array(columns * rows);
+  for (let j = 0; j < rows; j++)
+    for (let i = 0; i < columns; i++) {
+      const [x, y] = [box.x0 + i * CELL_MM, box.y0 + j * CELL_MM];
+      values[j * columns + i] = discs.reduce((least, disc) => Math.min(least, Math.hypot(x - disc.x, y - disc.y) - disc.radiusMm), 9);
+    }
+  return (x, y) => {
+    const u = (x - box.x0) / CELL_MM;
+    const v = (y - box.y0) / CELL_MM;
+    if (u < 0 || v < 0 || u >= columns - 1 || v >= rows - 1) return 9;
+    const i = u | 0;
+    const j = v | 0;
+    const k = j * columns + i;
+    const low = (values[k] as number) * (1 - u + i) + (values[k + 1] as number) * (u - i);
+    const high = (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
+    return low * (1 - v + j) + high * (v - j);
+  };
+}
+
+/** A smooth line through the places (cardinal cubic pieces), about half a millimetre apart. */
+function swing(places: readonly Spot[]): Spot[] {
+  const at = (i: number) => places[Math.max(0, Math.min(places.length - 1, i))] as Spot;
+  return places.slice(1).flatMap((_, i) =>
+    Array.from({ length: 24 }, (__, step) => {
+      const t = step / 24;
+      const mix = (a: number, b: number, c: number, d: number) =>
+        b + 0.5 * t * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
+      return {
+        x: mix(at(i - 1).x, at(i).x, at(i + 1).x, at(i + 2).x),
+        y: mix(at(i - 1).y, at(i).y, at(i + 1).y, at(i + 2).y),
+      };
+    }),
+  );
+}
