@@ -20,6 +20,9 @@ const FAR_PLATE: Colour = [170, 108, 52];
 const SHADOW: Colour = [150, 146, 140];
 const GROUND: Colour = [206, 203, 196];
 
+/** The colour so many mm outside the near edge where ribs and far plate show. */
+type Below = (outMm: number) => Colour;
+
 /** Dark lines, mm inside the near plate's edge from and to. */
 type Lines = readonly (readonly [number, number])[];
 const PURFLING_LINES: Lines = [
@@ -31,9 +34,10 @@ const PURFLING_LINES: Lines = [
  * The colour so many mm outside the near plate's edge: dark lines inside, a soft shadow outside the silhouette. The
  * far plate's rim shows lighter than the ribs only where more than 1 mm is looked over.
  */
-function colourAt(outMm: number, gapMm: number, ribs: Colour, lines: Lines): Colour {
+function colourAt(outMm: number, gapMm: number, ribs: Colour, lines: Lines, below?: Below): Colour {
   if (lines.some(([from, to]) => -outMm > from && -outMm < to)) return PURFLING;
   if (outMm < 0) return VARNISH;
+  if (below && outMm < gapMm) return below(outMm);
   if (outMm < (gapMm > 1 ? 0.55 * gapMm : gapMm)) return ribs;
   if (outMm < gapMm) return FAR_PLATE;
   const light = Math.min(1, (outMm - gapMm) / 5);
@@ -47,7 +51,7 @@ function outPx(x: number, y: number): number {
 }
 
 /** Each pixel the mean of 25 places in it and round it, with two grey levels of noise. */
-function paint(gapMm: number, ribs: Colour = RIBS, lines: Lines = PURFLING_LINES): Picture {
+function paint(gapMm: number, ribs: Colour = RIBS, lines: Lines = PURFLING_LINES, below?: Below): Picture {
   const noise = seededRandom(11);
   const rgb = new Uint8Array(3 * SIDE_PX * SIDE_PX);
   for (let y = 0; y < SIDE_PX; y++)
@@ -55,7 +59,7 @@ function paint(gapMm: number, ribs: Colour = RIBS, lines: Lines = PURFLING_LINES
       const sum = [0, 0, 0];
       for (let i = -2; i <= 2; i++)
         for (let j = -2; j <= 2; j++) {
-          const colour = colourAt(outPx(x + 0.3 * i, y + 0.3 * j) / PX_PER_MM, gapMm, ribs, lines);
+          const colour = colourAt(outPx(x + 0.3 * i, y + 0.3 * j) / PX_PER_MM, gapMm, ribs, lines, below);
           for (let c = 0; c < 3; c++) sum[c] += colour[c] / 25;
         }
       for (let c = 0; c < 3; c++)
@@ -108,12 +112,17 @@ test('places already on the near plate stay on it where the far one shows beside
 
 test('places without an overlook stay untouched', () => {
   const places = placesAt(0.2);
-  expect(nearPlateEdge(paint(0), places, () => 0, PX_PER_MM)).toEqual({ edge: places, moved: 0, untold: 0 });
+  expect(nearPlateEdge(paint(0), places, () => 0, PX_PER_MM)).toEqual({
+    edge: places,
+    moved: 0,
+    untold: 0,
+    byPurfling: 0,
+  });
 });
 
-test('a gap that is predicted but shows no ribs is told and not guessed', () => {
+test('a gap that is predicted but shows neither ribs nor purfling is told and not guessed', () => {
   const places = placesAt(0);
-  const near = nearPlateEdge(paint(0), places, () => 1.5 * PX_PER_MM, PX_PER_MM);
+  const near = nearPlateEdge(paint(0, RIBS, []), places, () => 1.5 * PX_PER_MM, PX_PER_MM);
   expect(near).toMatchObject({ moved: 0, untold: places.length });
   expect(near.edge.map((place) => place.point)).toEqual(places.map((place) => place.point));
   expect(near.edge.every((place) => place.state === 'doubtful')).toBe(true);
@@ -131,4 +140,60 @@ test('a single thin dark line within reach, inside the near edge, is not taken f
   const picture = paint(2.5, RIBS, [[1.6, 2.0]]);
   const near = nearPlateEdge(picture, placesAt(0), () => 2.5 * PX_PER_MM, PX_PER_MM);
   expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+});
+
+test('an edge without ribs beside it is the near plate’s where its purfling lies as deep as usual', () => {
+  const places = placesAt(0);
+  const near = nearPlateEdge(paint(0), places, () => 1.5 * PX_PER_MM, PX_PER_MM);
+  expect(near).toMatchObject({ moved: 0, untold: 0 });
+  expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+});
+
+const DOUBLE: Lines = [...PURFLING_LINES, [6.6, 7.0], [7.4, 7.8]];
+
+test.each([0, 1.5, 3.2, 4.5, 6])(
+  'double purfling is not taken for the edge, from the near edge or from a far plate that shows %s mm',
+  (gapMm) => {
+    const picture = paint(gapMm, RIBS, DOUBLE);
+    for (const outMm of [0, gapMm]) {
+      const near = nearPlateEdge(picture, placesAt(outMm), () => Math.max(1, gapMm) * PX_PER_MM, PX_PER_MM);
+      expect(largest(offMm(near.edge))).toBeLessThan(0.1);
+      expect(near.untold).toBe(0);
+    }
+  },
+);
+
+/** Ribs as a strip so wide, then a rim lighter than the varnish. */
+function thinStrip(stripMm: number, lines: Lines): Picture {
+  return paint(1.1, RIBS, lines, (outMm) => (outMm < stripMm ? RIBS : [226, 176, 118]));
+}
+
+test.each([0.25, 0.35, 0.45])(
+  'a strip of ribs %s mm wide beside a lighter far rim is told by the purfling',
+  (stripMm) => {
+    const picture = thinStrip(stripMm, PURFLING_LINES);
+    const near = nearPlateEdge(picture, placesAt(1.1), () => 1.1 * PX_PER_MM, PX_PER_MM);
+    expect(largest(offMm(near.edge))).toBeLessThan(0.12);
+    expect(near).toMatchObject({ moved: 24, untold: 0 });
+  },
+);
+
+test.each([0.25, 0.35, 0.45])(
+  'a strip of ribs %s mm wide beside a lighter far rim is said to be untold where no purfling is seen',
+  (stripMm) => {
+    const near = nearPlateEdge(thinStrip(stripMm, []), placesAt(1.1), () => 1.1 * PX_PER_MM, PX_PER_MM);
+    expect(near.untold + near.moved).toBe(24);
+    const silent = near.edge.filter(
+      (place, i) => place.state === 'seen' && Math.abs(offMm(near.edge)[i]) > 0.15,
+    );
+    expect(silent).toEqual([]);
+  },
+);
+
+test('ribs of the varnish’s own colour: the edge goes where the purfling puts it, and stays doubtful', () => {
+  const picture = paint(2, VARNISH, PURFLING_LINES, () => VARNISH);
+  const near = nearPlateEdge(picture, placesAt(2), () => 2 * PX_PER_MM, PX_PER_MM);
+  expect(near).toMatchObject({ moved: 24, untold: 0, byPurfling: 24 });
+  expect(largest(offMm(near.edge))).toBeLessThan(0.4);
+  expect(near.edge.every((place) => place.state === 'doubtful')).toBe(true);
 });

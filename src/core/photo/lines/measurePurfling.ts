@@ -15,6 +15,9 @@ const FEWEST_FREE = 12;
 const START_BLUR_MM = 0.14;
 /** mm. Besides noise: how far a dark line's own middle wanders in real inlay (an estimate). */
 const LEAST_SIGMA_MM = 0.01;
+/** px. What grain and pixels leave on painted lines, and where the two dark lines have melted into one. */
+const LEAST_SIGMA_PX = 0.08;
+const MELTED_SIGMA_PX = 0.15;
 
 export interface MeasuredPurfling {
   readonly places: readonly (PurflingPlace | null)[];
@@ -49,23 +52,25 @@ export function measurePurfling(
     ? { widthMm: medianOf(fits.map((fit) => fit.widthMm)), blurMm: medianOf(fits.map((fit) => fit.blurMm)) }
     : start;
   const scatter = 1.4826 * medianOf([...fits.map((fit) => Math.abs(fit.widthMm - shape.widthMm)), 0]);
+  const parted = enough && shape.widthMm > PARTED_BLURS * shape.blurMm;
+  const least = Math.hypot(LEAST_SIGMA_MM, (parted ? LEAST_SIGMA_PX : MELTED_SIGMA_PX) / pxPerMm);
   const places = edge.map((place, row): PurflingPlace | null => {
     if (Number.isNaN(depthMm[row])) return null;
     const fit = fitAt(strips, edge, depthMm, row, shape, false);
-    return fit && placeAt(place, depthMm[row] + fit.middleMm, fit, pxPerMm);
+    return fit && placeAt(place, depthMm[row] + fit.middleMm, Math.hypot(least, fit.sigmaMm), pxPerMm);
   });
   return {
     places,
     shape,
     widthSigmaMm: scatter / Math.sqrt(Math.max(1, fits.length)),
-    parted: enough && shape.widthMm > PARTED_BLURS * shape.blurMm,
+    parted,
   };
 }
 
 /** Two equal bells nearer than twice their spread melt into one. */
 const PARTED_BLURS = 2;
 
-function placeAt(place: EdgePoint, depthMm: number, fit: DoubleLine, pxPerMm: number): PurflingPlace {
+function placeAt(place: EdgePoint, depthMm: number, sigmaMm: number, pxPerMm: number): PurflingPlace {
   const depthPx = depthMm * pxPerMm;
   return {
     point: point(place.point.x - depthPx * place.normal.x, place.point.y - depthPx * place.normal.y),
@@ -74,7 +79,7 @@ function placeAt(place: EdgePoint, depthMm: number, fit: DoubleLine, pxPerMm: nu
     section: place.section,
     along: place.along,
     depthPx,
-    sigmaPx: Math.hypot(LEAST_SIGMA_MM, fit.sigmaMm) * pxPerMm,
+    sigmaPx: sigmaMm * pxPerMm,
   };
 }
 

@@ -28,6 +28,8 @@ const STIFFNESS = 3;
 /** How much plainer the line is than the best line where there is none, and the contrast it has at least. */
 const PLAINER_THAN_NONE = 1.6;
 const LEAST_CONTRAST = 0.02;
+/** From this contrast on a line all round is a purfling even where a second one runs inside it. */
+const SURE_CONTRAST = 0.3;
 /** Share of a plain place's response that still counts as seen. */
 const SEEN_SHARE = 0.35;
 /** mm. A place farther from its neighbours' middle than this was drawn aside. */
@@ -62,7 +64,8 @@ export function tracePurfling(
   const best = WIDTHS_MM.map((widthMm) => followWidth(search, widthMm)).reduce((a, b) =>
     b.plain > a.plain ? b : a,
   );
-  if (best.plain < LEAST_CONTRAST || best.plain < PLAINER_THAN_NONE * best.elsewhere) return noPurfling(edge);
+  const plainer = best.plain >= SURE_CONTRAST || best.plain >= PLAINER_THAN_NONE * best.elsewhere;
+  if (best.plain < LEAST_CONTRAST || !plainer) return noPurfling(edge);
   const depthMm = seenDepths(search, best);
   const measured = measurePurfling(strips, edge, depthMm, best.widthMm, pxPerMm);
   const places = withoutStrays(edge, measured.places, pxPerMm);
@@ -96,10 +99,11 @@ function middleOf(values: Float64Array): number {
   return Float64Array.from(values).sort()[values.length >> 1] ?? 0;
 }
 
+/** The best line between the least and the most depth, each `awayMm` deeper, and deeper still by what is looked over. */
 function followIn({ strips, edge, extra }: Search, response: Float32Array, awayMm: number) {
   const { samples, fromMm, stepMm } = strips;
   const first = Math.round((LEAST_DEPTH_MM + awayMm - fromMm) / stepMm);
-  const last = samples - 1 - Math.round((CONTROL_AWAY_MM - awayMm + MARGIN_MM) / stepMm);
+  const last = samples - 1 - Math.round(MARGIN_MM / stepMm);
   const plain = plainOf(response, samples, first, last);
   const chosen = followLine(
     {
@@ -107,8 +111,9 @@ function followIn({ strips, edge, extra }: Search, response: Float32Array, awayM
       columns: last - first + 1,
       at: (row, column) => {
         const depth = LEAST_DEPTH_MM + column * stepMm;
-        if (depth > MOST_DEPTH_MM + extra[row]) return -1;
-        const away = (depth - USUAL_DEPTH_MM - extra[row] / 2) / (DEPTH_SPREAD_MM + extra[row]);
+        const tooShallow = awayMm > 0 && depth < LEAST_DEPTH_MM + extra[row];
+        if (depth > MOST_DEPTH_MM + extra[row] || tooShallow) return -1;
+        const away = (depth - USUAL_DEPTH_MM) / (DEPTH_SPREAD_MM + extra[row]);
         const value = response[row * samples + first + column];
         return (value > 0 ? value / (value + plain) : Math.max(-1, value / plain)) - (away * away) / 5;
       },

@@ -1,0 +1,80 @@
+import { medianOf } from '../../numeric/index.ts';
+import type { EdgePoint } from '../body/bodyTrace.ts';
+import type { PurflingPlace, PurflingTrace } from '../lines/purflingTrace.ts';
+
+/** Where the near plate's edge lies by its purfling, as seen from a place of the traced edge. */
+export interface PurflingWitness {
+  /** px along the outward normal from the place to where the near edge should be; negative inward. */
+  readonly outPx: number;
+  /** px by which that may miss. */
+  readonly missPx: number;
+  /** px along the outward normal to the purfling's outer dark line: no edge lies inside it. */
+  readonly limitPx: number;
+}
+
+/** How deep the purfling lies under the near plate's own edge. */
+interface Reference {
+  readonly depthPx: number;
+  readonly missPx: number;
+}
+
+/** Places with nothing looked over that a reference needs; else the usual depth is taken. */
+const LEAST_PLACES = 40;
+/** mm. Usual depth of the middle line and how it varies between instruments (common practice). */
+const USUAL_DEPTH_MM = 4.2;
+const USUAL_MISS_MM = 0.9;
+/** mm. How the depth varies round one instrument, corners left out (an estimate), and how much wear may add. */
+const ROUND_MISS_MM = 0.45;
+const MOST_WEAR_MM = 1.5;
+/** mm along the edge within which a place's purfling is taken from a neighbour. */
+const NEIGHBOUR_MM = 3;
+/** mm from the middle line to where the wood outside the purfling begins. */
+const HALF_WIDTH_MM = 1;
+
+/** What the purfling tells about the near edge at every place of the edge; nothing where it is not seen. */
+export function purflingWitnesses(
+  edge: readonly EdgePoint[],
+  purfling: PurflingTrace,
+  gapsPx: readonly number[],
+  leastGapPx: number,
+  pxPerMm: number,
+): readonly (PurflingWitness | null)[] {
+  const byStretch = new Map<string, PurflingPlace[]>();
+  for (const place of purfling.places) {
+    const key = `${place.side} ${place.section}`;
+    byStretch.set(key, [...(byStretch.get(key) ?? []), place]);
+  }
+  const near = edge.map((place) =>
+    nearest(byStretch.get(`${place.side} ${place.section}`) ?? [], place.along),
+  );
+  const reference = referenceOf(edge, near, gapsPx, leastGapPx, pxPerMm);
+  return near.map((found, i) => {
+    if (found === null) return null;
+    const outPx = reference.depthPx - found.depthPx;
+    const tooDeep = -outPx > gapsPx[i] + reference.missPx + MOST_WEAR_MM * pxPerMm;
+    if (tooDeep || outPx > MOST_WEAR_MM * pxPerMm + reference.missPx) return null;
+    return { outPx, missPx: reference.missPx, limitPx: -found.depthPx + HALF_WIDTH_MM * pxPerMm };
+  });
+}
+
+function nearest(places: readonly PurflingPlace[], along: number): PurflingPlace | null {
+  let best: PurflingPlace | null = null;
+  for (const place of places)
+    if (best === null || Math.abs(place.along - along) < Math.abs(best.along - along)) best = place;
+  return best && Math.abs(best.along - along) <= NEIGHBOUR_MM ? best : null;
+}
+
+function referenceOf(
+  edge: readonly EdgePoint[],
+  near: readonly (PurflingPlace | null)[],
+  gapsPx: readonly number[],
+  leastGapPx: number,
+  pxPerMm: number,
+): Reference {
+  const depths = near.flatMap((found, i) =>
+    found !== null && gapsPx[i] < leastGapPx && edge[i].state === 'seen' ? [found.depthPx] : [],
+  );
+  return depths.length >= LEAST_PLACES
+    ? { depthPx: medianOf(depths), missPx: ROUND_MISS_MM * pxPerMm }
+    : { depthPx: USUAL_DEPTH_MM * pxPerMm, missPx: USUAL_MISS_MM * pxPerMm };
+}
