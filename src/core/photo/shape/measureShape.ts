@@ -1,0 +1,173 @@
+import type { Point } from '../../base/index.ts';
+import { sceneToRectified } from '../camera/rectify.ts';
+import { fillPolygon } from '../picture/fillPolygon.ts';
+import { asSeenAt, placeAtHeight } from './lookedOver.ts';
+import { type Look, type Outermost, outermost } from './outermost.ts';
+import { type EdgeProfiles, edgeProfiles } from './profiles.ts';
+import type { ShapeSeat } from './shapeSeat.ts';
+import type { ShapeStation } from './shapeStations.ts';
+import { thingness } from './silhouette.ts';
+import type { PlaceState } from './tracedShape.ts';
+import { type FineEdge, fineEdge } from './upperEdge.ts';
+
+/** One station measured: the place over the paper of its upper edge, or why there is none. */
+export interface MeasuredPlace {
+  readonly state: PlaceState;
+  readonly place: Point<'scene'> | null;
+  readonly sigmaMm: number;
+}
+
+/** mm between stations. */
+export const FINE_STEP_MM = 0.5;
+/** mm looked at on either side of the edge when it is fitted. */
+const INSIDE_MM = 2.2;
+const OUTSIDE_MM = 2.6;
+/** mm of wall from which its upper edge and its foot are told apart; and beside which neither disturbs the other. */
+const TOLD_MM = 0.8;
+const BESIDE_MM = 0.2;
+/** mm. Nearer to a corner than this a normal meets the other side too. */
+const CORNER_MM = 1.5;
+/** Times what is looked over: how far along the edge a corner's other wall can show. */
+const OTHER_WALL = 1.4;
+/** mm. A fitted edge farther than this from where it must be is another one. */
+const ASTRAY_MM = 0.7;
+/** mm, one standard deviation: an edge that is told no better tells nothing. */
+const UNSURE_MM = 0.12;
+const REACH_MM = 4;
+/** Share of the wall shown that a foot leaves open where it blurs with the upper edge. */
+const BLENDED = 0.25;
+
+/** The edge at every station, to a fraction of a pixel, carried down or up to the height of the upper edge. */
+export function measureEdge(
+  look: Look,
+  seat: ShapeSeat,
+  stations: readonly ShapeStation[],
+  rimMm: number,
+): readonly MeasuredPlace[] {
+  const rough = outermost(look, seat, stations, REACH_MM);
+  const silhouettes = linesAt(look, seat, stations, (i) => rough[i].offsetMm, {
+    insideMm: Math.min(INSIDE_MM, rimMm),
+    outsideMm: OUTSIDE_MM,
+  });
+  const uppers = linesAt(look, seat, stations, (i) => upperMm(rough[i]), {
+    insideMm: Math.min(INSIDE_MM, rimMm),
+    outsideMm: TOLD_MM,
+  });
+  const covered = squareMask(look);
+  return stations.map((station, i) => {
+    if (station.fromCornerMm < CORNER_MM + lookedOverMm(look, rough[i])) return nothing('corner');
+    if (!rough[i].place || isCovered(look, rough[i], silhouettes, i, covered)) return nothing('hidden');
+    const fit = (lines: EdgeProfiles) =>
+      fineEdge(lines, stations, i, FINE_STEP_MM, look.scene.rectified.mmPerPixel);
+    const { wallMm } = rough[i].expected;
+    const foot = near(fit(silhouettes));
+    const upper = wallMm > TOLD_MM ? near(fit(uppers)) : wallMm > 0 ? null : foot;
+    if (upper) {
+      const centre = wallMm > 0 ? upperMm(rough[i]) : rough[i].offsetMm;
+      return placed(look, rough[i], 'seen', centre + upper.offsetMm, upper.sigmaMm);
+    }
+    if (!foot) return nothing('hidden');
+    const blur = wallMm < TOLD_MM ? BLENDED * wallMm : 0;
+    return placed(
+      look,
+      rough[i],
+      'by-foot',
+      rough[i].offsetMm + foot.offsetMm,
+      Math.hypot(foot.sigmaMm, blur),
+    );
+  });
+}
+
+/** mm along the normal to where the upper edge shows over the foot that was found. */
+function upperMm({ offsetMm, expected }: Outermost): number {
+  return offsetMm - Math.max(0, expected.wallMm);
+}
+
+/** mm by which the foot of the thing shows beside its upper edge: so far a corner's other wall can reach. */
+function lookedOverMm({ scene }: Look, { expected: { at, heightMm, wallMm } }: Outermost): number {
+  if (wallMm < -BESIDE_MM) return 0;
+  const foot = asSeenAt(scene.stand, scene.planeHeightMm, at, 0);
+  const edge = asSeenAt(scene.stand, scene.planeHeightMm, at, heightMm);
+  return OTHER_WALL * Math.hypot(foot.x - edge.x, foot.y - edge.y);
+}
+
+function near(edge: FineEdge | null): FineEdge | null {
+  return edge && Math.abs(edge.offsetMm) < ASTRAY_MM && edge.sigmaMm < UNSURE_MM ? edge : null;
+}
+
+function nothing(state: 'hidden' | 'corner'): MeasuredPlace {
+  return { state, place: null, sigmaMm: 0 };
+}
+
+function placed(
+  { scene }: Look,
+  { expected: { at, normal, heightMm } }: Outermost,
+  state: 'seen' | 'by-foot',
+  offsetMm: number,
+  sigmaMm: number,
+): MeasuredPlace {
+  const shown = { x: at.x + offsetMm * normal.x, y: at.y + offsetMm * normal.y };
+  const place = placeAtHeight(scene.stand, scene.planeHeightMm, shown, state === 'seen' ? heightMm : 0);
+  return { state, place, sigmaMm };
+}
+
+function linesAt(
+  { scene, shares }: Look,
+  seat: ShapeSeat,
+  stations: readonly ShapeStation[],
+  centreMm: (i: number) => number,
+  reach: { readonly insideMm: number; readonly outsideMm: number },
+): EdgeProfiles {
+  const stepMm = scene.rectified.mmPerPixel / 2;
+  const centre = (i: number) => (Number.isNaN(centreMm(i)) ? 0 : centreMm(i));
+  return edgeProfiles(shares, scene.rectified, seat, stations, { ...reach, stepMm }, centre);
+}
+
+/** Pixels of the picture that lie on printed squares. */
+function squareMask({ scene }: Look): Uint8Array {
+  const { rectified, ground } = scene;
+  const { widthPx, heightPx } = rectified.picture;
+  const mask = new Uint8Array(widthPx * heightPx);
+  for (const square of ground.squares) {
+    const corners = square.flatMap((corner) => {
+      const { x, y } = sceneToRectified(rectified, corner);
+      return [x, y];
+    });
+    fillPolygon(mask, widthPx, heightPx, corners, 1);
+  }
+  return mask;
+}
+
+/** Levels (0 paper, 1 thing) beyond which something else lies over the edge. */
+const LEAST_INSIDE = 0.35;
+const MOST_INSIDE = 2.2;
+const MOST_OUTSIDE = 0.5;
+
+/** Whether squares lie beyond the edge, or something that is neither thing nor paper lies over it. */
+function isCovered(
+  { scene, colour }: Look,
+  { expected, offsetMm }: Outermost,
+  lines: EdgeProfiles,
+  i: number,
+  squares: Uint8Array,
+): boolean {
+  const { rectified } = scene;
+  for (const beyondMm of [BESIDE_MM, OUTSIDE_MM / 2, OUTSIDE_MM]) {
+    const out = offsetMm + beyondMm;
+    const { x, y } = sceneToRectified(rectified, {
+      x: expected.at.x + out * expected.normal.x,
+      y: expected.at.y + out * expected.normal.y,
+    });
+    const at = Math.round(y) * rectified.picture.widthPx + Math.round(x);
+    if (squares[at] === 1) return true;
+  }
+  const { count, fromMm, stepMm, values } = lines;
+  const level = (low: number, high: number): number => {
+    const [from, to] = [low, high].map((mm) => Math.round((mm - fromMm) / stepMm)) as [number, number];
+    let sum = 0;
+    for (let j = from; j <= to; j++) sum += thingness(values, 3 * count * i + j, count, colour);
+    return sum / (to - from + 1);
+  };
+  const inside = level(Math.max(fromMm, -1), -BESIDE_MM);
+  return inside < LEAST_INSIDE || inside > MOST_INSIDE || level(1, OUTSIDE_MM) > MOST_OUTSIDE;
+}
