@@ -2,6 +2,8 @@ export type { BodyTrace, NamedStretch, TraceHints } from './body/bodyTrace.ts';
 export { traceBody } from './body/traceBody.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera/camera.ts';
 export { cameraView, type ScenePlane } from './camera/cameraView.ts';
+export { type HeightFromViews, heightFromViews, type PlaceInTwoViews } from './camera/heightFromViews.ts';
+export { boundsInScene, paperInScene } from './camera/paperInScene.ts';
 export {
   type Rectified,
   type RectifyOptions,
@@ -42,6 +44,7 @@ export {
 export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
+export { placesInTwoViews, type ViewedEdge } from './edge/placesInTwoViews.ts';
 export type { MirrorAxis } from './meant/mirrorAxis.ts';
 export { type BodyWear, type RestoredOutline, restoreOutline } from './meant/restoreOutline.ts';
 export { grayOf } from './picture/grayPicture.ts';
@@ -67,6 +70,7 @@ export {
 } from './sheet/calibrationSheet.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
 export { type PrintScale, printOf, type SheetBars } from './sheet/printScale.ts';
+export { type CardReading, readSheets, type SheetsReading } from './sheet/readSheets.ts';
 export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
-export { sheetSquaresInScene } from './sheet/sheetMask.ts';
+export { sheetSquaresInScene, squaresInScene } from './sheet/sheetMask.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';

@@ -1,11 +1,20 @@
 import { type Box, type Point, point } from '../../base/index.ts';
 import { type CameraView, sheetPlaceInScene } from '../camera/view.ts';
 import type { CalibrationSheet } from './calibrationSheet.ts';
+import type { MarkedPattern } from './markedPattern.ts';
 
 /** The squares of the sheet's band as they show in the scene, each a closed polygon: edges that are not the body's. */
 export function sheetSquaresInScene(
   sheet: CalibrationSheet,
   view: CameraView,
+): readonly (readonly Point<'scene'>[])[] {
+  return squaresInScene(sheet, (place) => sheetPlaceInScene(view, place));
+}
+
+/** The same for any sheet or card; `inScene` tells where a place on its plan shows. */
+export function squaresInScene(
+  sheet: Pick<MarkedPattern, 'squareMm' | 'markerMm' | 'markers' | 'blackSquares'>,
+  inScene: (place: Point<'sheet'>) => Point<'scene'>,
 ): readonly (readonly Point<'scene'>[])[] {
   const grow = sheet.squareMm * GROW_SHARE;
   const around = ({ min, max }: Box<'sheet'>): Point<'sheet'>[] => [
@@ -22,9 +31,7 @@ export function sheetSquaresInScene(
       max: point(lowerRight.x + inset, upperLeft.y + inset),
     };
   });
-  return [...sheet.blackSquares, ...whites].map((box) =>
-    around(box).map((corner) => sheetPlaceInScene(view, corner)),
-  );
+  return [...sheet.blackSquares, ...whites].map((box) => around(box).map(inScene));
 }
 
 /** Share of a square by which the mask is larger, for blur. */

@@ -23,14 +23,17 @@ export function seeAsPhotographed(request: TraceRequest, photograph: Photograph)
   });
   if (!trace.ok) return trace;
   const mmPerPixel = scan?.mmPerPixel ?? firstScale(request, trace.value);
+  const view = { kind: 'scale', mmPerPixel, plusMinus: scan?.plusMinus ?? SCALE_SPREAD } as const;
   return accept({
     photograph,
     trace: trace.value,
-    view: { kind: 'scale', mmPerPixel, plusMinus: scan?.plusMinus ?? SCALE_SPREAD },
+    tracedView: view,
+    view,
     rectified: null,
-    sheet: null,
+    onSheet: false,
     mmPerPixel,
     findings: [...trace.value.findings, ...noSheetFindings(request)],
+    viewFindings: [],
   });
 }
 

@@ -1,8 +1,8 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
-import { type MarkerFinder, readAnySheet } from '../../photo/index.ts';
+import { type MarkerFinder, readSheets, type SheetsReading } from '../../photo/index.ts';
 import { seeAsPhotographed } from './seeAsPhotographed.ts';
 import type { SeenBody } from './seenBody.ts';
-import { seeOnSheet } from './seeOnSheet.ts';
+import { named, type ReadPhotograph, seeOnSheets } from './seeOnSheets.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /**
@@ -15,40 +15,26 @@ export function seeBodies(
   request: TraceRequest,
   finder: MarkerFinder,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
-  const [first, ...further] = request.photographs;
-  const start = seeOne(request, first, finder);
-  if (!start.ok) return named(first, start, further.length > 0);
-  const seen: [SeenBody, ...SeenBody[]] = [start.value];
-  for (const photograph of further) {
-    const next = seeOne(request, photograph, finder);
-    if (!next.ok) return named(photograph, next, true);
-    seen.push(next.value);
+  const { photographs } = request;
+  const isOneOfSeveral = photographs.length > 1;
+  const read: { photograph: Photograph; reading: SheetsReading | null }[] = [];
+  for (const photograph of photographs) {
+    const reading = request.scan ? accept(null) : sheetsIn(photograph, finder);
+    if (!reading.ok) return named(photograph, reading, isOneOfSeveral);
+    read.push({ photograph, reading: reading.value });
   }
-  const bare = seen.length > 1 ? seen.find(({ sheet }) => sheet === null) : undefined;
-  return bare ? refuse(noSheet(bare.photograph)) : accept(seen);
+  const bare = read.find(({ reading }) => reading === null);
+  if (bare === undefined)
+    return seeOnSheets(request, read as unknown as readonly [ReadPhotograph, ...ReadPhotograph[]]);
+  if (isOneOfSeveral) return refuse(noSheet(bare.photograph));
+  const seen = seeAsPhotographed(request, bare.photograph);
+  return seen.ok ? accept([seen.value]) : seen;
 }
 
-function seeOne(request: TraceRequest, photograph: Photograph, finder: MarkerFinder): Checked<SeenBody> {
-  if (request.scan) return seeAsPhotographed(request, photograph);
-  const reading = readAnySheet(photograph.picture, finder);
-  if (reading.ok) return seeOnSheet(request, photograph, reading.value);
-  if (reading.faults.every((fault) => fault.code === 'sheet.notFound'))
-    return seeAsPhotographed(request, photograph);
-  return reading;
-}
-
-function named(
-  { name }: Photograph,
-  refused: Extract<Checked<unknown>, { ok: false }>,
-  isOneOfSeveral: boolean,
-): Checked<never> {
-  if (!isOneOfSeveral) return refused;
-  return refuse(
-    ...refused.faults.map((fault) => ({
-      ...fault,
-      at: fault.at === 'photograph' ? name : `${name}: ${fault.at}`,
-    })),
-  );
+function sheetsIn({ picture }: Photograph, finder: MarkerFinder): Checked<SheetsReading | null> {
+  const reading = readSheets(picture, finder);
+  if (reading.ok) return reading;
+  return reading.faults.every(({ code }) => code === 'sheet.notFound') ? accept(null) : reading;
 }
 
 function noSheet({ name }: Photograph) {

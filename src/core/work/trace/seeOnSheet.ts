@@ -1,63 +1,67 @@
-import { accept, type Checked, type Finding, type Point, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Point, point } from '../../base/index.ts';
 import {
-  type CalibrationSheet,
+  boundsInScene,
   type CameraView,
   cameraView,
   type NamedStretch,
   type NearEdge,
   nearPlateEdge,
   type Picture,
+  paperInScene,
   projection,
   type Rectified,
   rectify,
-  type SheetReading,
+  type ScenePlane,
+  type SheetsReading,
+  type SolvedScene,
   sceneBounds,
   sceneToRectified,
-  sheetSquaresInScene,
-  solveCamera,
+  squaresInScene,
   toPhoto,
   toScene,
   traceBody,
 } from '../../photo/index.ts';
 import { movedHints } from './movedHints.ts';
 import type { SeenBody } from './seenBody.ts';
+import { sheetNumberInScene } from './sheetNumber.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
-/** mm of the scene kept round the sheet: a body may stand out over it. */
-const ROUND_THE_SHEET_MM = 30;
+/** mm of the scene kept round the sheets: a body may stand out over them. */
+const ROUND_THE_SHEETS_MM = 30;
 /** mm. Finer pixels than this tell nothing about an edge. */
 const FINEST_PIXEL_MM = 0.1;
-/** mm, k = 2. What a height taken with a ruler is good to (common practice). */
-const HEIGHT_PLUS_MINUS_MM = 0.5;
 /** Share. How near a known body length brings the traced one before it is corrected. */
 const LENGTH_SPREAD = 0.02;
 
+/** One photograph in a solved scene, and the plane of the edge that is traced in it. */
+export interface SheetSight {
+  readonly reading: SheetsReading;
+  readonly scene: SolvedScene;
+  /** Which of the scene's shots this photograph is. */
+  readonly shot: number;
+  readonly plane: ScenePlane;
+}
+
 /**
- * The body on its calibration sheet: camera, square-on picture at the edge's height, outline, and the near plate told
- * from the far one. Faults: those of camera and tracing; `trace.edge-height` without a height.
+ * The body among its calibration sheets: square-on picture at the edge's height, outline, and the near plate told
+ * from the far one. Faults: `view.height`, those of tracing.
  */
 export function seeOnSheet(
   request: TraceRequest,
   photograph: Photograph,
-  reading: SheetReading,
+  sight: SheetSight,
 ): Checked<SeenBody> {
   const { picture, hints } = photograph;
-  if (request.edgeHeightMm === undefined) return refuse(noHeight());
-  const solved = solveCamera(reading, picture, { sheetBarMm: request.sheetBarMm });
-  if (!solved.ok) return solved;
-  const plane = { heightMm: request.edgeHeightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM };
-  const seen = cameraView(solved.value, reading.sheet, plane);
+  const seen = viewOf(sight);
   if (!seen.ok) return seen;
   const { view } = seen.value;
-  const mmPerPixel = Math.max(FINEST_PIXEL_MM, nativePixelMm(view, reading.sheet));
-  const rectified = rectify(picture, view, {
-    mmPerPixel,
-    box: boxRound(picture, view, reading.sheet),
-  });
+  const area = sheetsArea(view, sight);
+  const mmPerPixel = Math.max(FINEST_PIXEL_MM, nativePixelMm(view, area));
+  const rectified = rectify(picture, view, { mmPerPixel, box: boxRound(picture, view, area) });
   const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
   const trace = traceBody(rectified.picture, {
     face: request.face,
-    masked: sheetSquaresInScene(reading.sheet, view).map((square) =>
+    masked: maskedSquares(view, sight).map((square) =>
       square.map((corner) => sceneToRectified(rectified, corner)),
     ),
     ...(length !== undefined && {
@@ -72,17 +76,56 @@ export function seeOnSheet(
   return accept({
     photograph,
     trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
+    tracedView: view,
     view,
     rectified,
-    sheet: reading.sheet,
+    onSheet: true,
     mmPerPixel,
-    findings: [
-      ...solved.value.findings,
-      ...seen.value.findings,
-      ...trace.value.findings,
-      ...untoldFindings(near),
-    ],
+    findings: [...trace.value.findings, ...untoldFindings(near)],
+    viewFindings: seen.value.findings,
   });
+}
+
+/** The same body with its edge taken to stand in another plane, near the one in which it was traced. */
+export function atPlane(seen: SeenBody, sight: SheetSight): Checked<SeenBody> {
+  const moved = viewOf(sight);
+  return moved.ok ? accept({ ...seen, view: moved.value.view, viewFindings: moved.value.findings }) : moved;
+}
+
+function viewOf({ reading, scene, shot, plane }: SheetSight) {
+  const middle = reading.sheets[0].sheet.middle;
+  const solved = scene.shots[shot] as SolvedScene['shots'][number];
+  return cameraView(solved, { middle }, plane);
+}
+
+/** The bounds of all sheets that this photograph shows, on the plane of the view. */
+function sheetsArea(view: CameraView, { reading, scene }: SheetSight) {
+  return boundsInScene(
+    reading.sheets.flatMap(({ sheet }) => {
+      const placed = scene.sheets.find(({ number }) => number === sheetNumberInScene(sheet));
+      if (!placed) return [];
+      const inScene = paperInScene(view, placed);
+      const { widthMm, heightMm } = sheet;
+      return [
+        [0, 0],
+        [widthMm, 0],
+        [widthMm, heightMm],
+        [0, heightMm],
+      ].map(([x, y]) => inScene(point(x as number, y as number)));
+    }),
+  );
+}
+
+function maskedSquares(view: CameraView, { reading, scene }: SheetSight) {
+  const sheets = reading.sheets.flatMap(({ sheet }) => {
+    const placed = scene.sheets.find(({ number }) => number === sheetNumberInScene(sheet));
+    return placed ? squaresInScene(sheet, paperInScene(view, placed)) : [];
+  });
+  const cards = reading.cards.flatMap(({ card }) => {
+    const placed = scene.cards.find(({ number }) => number === card.number);
+    return placed ? squaresInScene(card, paperInScene(view, placed)) : [];
+  });
+  return [...sheets, ...cards];
 }
 
 /** Stretches in which some place is still not seen after the plates were told apart. */
@@ -124,32 +167,25 @@ function untoldFindings({ untold }: NearEdge): readonly Finding[] {
 /** Fewer untold places than this are a speck or a shadow. */
 const LEAST_UNTOLD = 6;
 
-function nativePixelMm(view: CameraView, sheet: CalibrationSheet): number {
-  const middle = point<'scene'>(sheet.widthMm / 2, sheet.heightMm / 2);
+type Area = ReturnType<typeof boundsInScene>;
+
+function nativePixelMm(view: CameraView, { min, max }: Area): number {
+  const middle = point<'scene'>((min.x + max.x) / 2, (min.y + max.y) / 2);
   const step = point<'scene'>(middle.x + 10, middle.y);
   const [a, b] = [toPhoto(view, middle), toPhoto(view, step)];
   return 10 / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
 }
 
-function boxRound(picture: Picture, view: CameraView, sheet: CalibrationSheet) {
+function boxRound(picture: Picture, view: CameraView, { min, max }: Area): Area {
   const shown = sceneBounds(picture, view);
-  const low = point<'scene'>(
-    Math.max(shown.min.x, -ROUND_THE_SHEET_MM),
-    Math.max(shown.min.y, -ROUND_THE_SHEET_MM),
-  );
-  const high = point<'scene'>(
-    Math.min(shown.max.x, sheet.widthMm + ROUND_THE_SHEET_MM),
-    Math.min(shown.max.y, sheet.heightMm + ROUND_THE_SHEET_MM),
-  );
-  return { min: low, max: high };
-}
-
-function noHeight() {
   return {
-    code: 'trace.edge-height',
-    at: '--edge-height',
-    found: 'a calibration sheet in the photograph, but no height of the plate’s edge above it',
-    need: 'that height in millimetres: an edge 30 mm up reads about 2 % too large',
-    remedy: 'measure from the sheet up to the edge of the plate that faces the camera',
+    min: point<'scene'>(
+      Math.max(shown.min.x, min.x - ROUND_THE_SHEETS_MM),
+      Math.max(shown.min.y, min.y - ROUND_THE_SHEETS_MM),
+    ),
+    max: point<'scene'>(
+      Math.min(shown.max.x, max.x + ROUND_THE_SHEETS_MM),
+      Math.min(shown.max.y, max.y + ROUND_THE_SHEETS_MM),
+    ),
   };
 }

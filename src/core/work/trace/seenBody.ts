@@ -1,29 +1,28 @@
 import type { Finding, Point } from '../../base/index.ts';
-import {
-  type BodyTrace,
-  type CalibrationSheet,
-  type Rectified,
-  rectifiedToScene,
-  toPhoto,
-  type View,
-} from '../../photo/index.ts';
+import { type BodyTrace, type Rectified, rectifiedToScene, type View, viewMap } from '../../photo/index.ts';
 import type { Photograph } from './traceRequest.ts';
 
 /** The body as it was traced in one photograph, with the way from where it was traced to the scene. */
 export interface SeenBody {
   readonly photograph: Photograph;
   readonly trace: BodyTrace;
+  /** The view through which the square-on picture was made. */
+  readonly tracedView: View;
+  /** The view that is measured through: the same, or at the height that several photographs told. */
   readonly view: View;
   /** The square-on picture that was traced; none where the photograph itself was. */
   readonly rectified: Rectified | null;
-  readonly sheet: CalibrationSheet | null;
+  readonly onSheet: boolean;
   readonly mmPerPixel: number;
   readonly findings: readonly Finding[];
+  /** What the view alone leaves unsure. */
+  readonly viewFindings: readonly Finding[];
 }
 
 /** From the picture that was traced to the scene, through a view that may have been corrected since. */
 export function sceneWay(seen: SeenBody, map: (photo: Point<'photo'>) => Point<'scene'>) {
-  const { rectified, view } = seen;
+  const { rectified, tracedView } = seen;
   if (rectified === null) return map;
-  return (at: Point<'photo'>): Point<'scene'> => map(toPhoto(view, rectifiedToScene(rectified, at)));
+  const { toPhoto } = viewMap(tracedView);
+  return (at: Point<'photo'>): Point<'scene'> => map(toPhoto(rectifiedToScene(rectified, at)));
 }

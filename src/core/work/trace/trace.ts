@@ -55,7 +55,7 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   const correction = scaleFromKnown(
     first.value.outline.measures,
     known,
-    trustIn(request, seen, first.value.outline),
+    trustIn(request, all.value, first.value.outline),
   );
   if (!correction.ok) return correction;
   const stretch = stretchOf(first.value.outline, correction.value);
@@ -70,15 +70,16 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
     view,
     correction: correction.value,
     restored: outline,
-    lengthPlusMinusMm: lengthPlusMinus(view, outline),
+    lengthPlusMinusMm: Math.min(
+      ...all.value.map((one) => lengthPlusMinus({ ...one.view, stretch }, outline)),
+    ),
     apart,
     findings: [
-      ...all.value
-        .flatMap(({ findings }) => findings)
-        .filter(({ code }) => code !== HEIGHT_UNSURE || !isCorrected(first.value.outline, request)),
+      ...all.value.flatMap(({ findings }) => findings),
+      ...viewFindings(all.value, isCorrected(first.value.outline, request)),
       ...correction.value.findings,
       ...apartFindings(apart),
-      ...(seen.sheet === null ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
+      ...(!seen.onSheet ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
     ],
   });
 }
@@ -87,10 +88,10 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
  * How far the scene's own millimetres go before callipers: with a sheet what camera, print and height leave open, in a
  * scan what its resolution is good to.
  */
-function trustIn({ scan }: TraceRequest, seen: SeenBody, first: RestoredOutline): SceneTrust {
+function trustIn({ scan }: TraceRequest, all: readonly SeenBody[], first: RestoredOutline): SceneTrust {
   if (scan) return { ...SHEET_TRUST, scalePlusMinus: Math.max(scan.plusMinus, LEAST_SCALE_SHARE) };
-  if (seen.sheet === null) return NO_SHEET_TRUST;
-  const share = lengthPlusMinus(seen.view, first) / first.bodyLengthMm;
+  if (!all.every(({ onSheet }) => onSheet)) return NO_SHEET_TRUST;
+  const share = Math.min(...all.map(({ view }) => lengthPlusMinus(view, first))) / first.bodyLengthMm;
   return { ...SHEET_TRUST, scalePlusMinus: Math.max(share, LEAST_SCALE_SHARE) };
 }
 
@@ -99,6 +100,14 @@ const LEAST_SCALE_SHARE = 0.0005;
 
 /** What a square-on photograph leaves open, and two calliper lengths settle. */
 const HEIGHT_UNSURE = 'camera.heightUnsure';
+
+/** What the views leave unsure; two lengths settle it, and of several photographs the surest counts. */
+function viewFindings(all: readonly SeenBody[], corrected: boolean): readonly Finding[] {
+  const lists = all.map(({ viewFindings }) =>
+    viewFindings.filter(({ code }) => code !== HEIGHT_UNSURE || !corrected),
+  );
+  return lists.some((list) => list.length === 0) ? [] : (lists[0] ?? []);
+}
 
 /** Whether a length along and one across were both known and measured. */
 function isCorrected({ measures }: RestoredOutline, { known }: TraceRequest): boolean {

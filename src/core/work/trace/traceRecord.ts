@@ -5,7 +5,8 @@ import type { KnownLength, Photograph, TraceRequest } from './traceRequest.ts';
 
 /** What is written down of a request: everything but the pictures themselves. */
 export function recordOf(request: TraceRequest): TraceRecord {
-  const { photographs, face, edgeHeightMm, sheetBarMm, scan, known, body, meant } = request;
+  const { photographs, face, edgeHeightMm, edgeHeightPlusMinusMm, sheetBarMm, scan, known, body, meant } =
+    request;
   return {
     photographs: photographs.map(({ name, sha256, hints }) => ({
       name,
@@ -13,7 +14,12 @@ export function recordOf(request: TraceRequest): TraceRecord {
       ...(hints && { hints: hintsToFile(hints) }),
     })),
     face,
-    ...(edgeHeightMm !== undefined && { edgeHeight: { value: edgeHeightMm } }),
+    ...(edgeHeightMm !== undefined && {
+      edgeHeight: {
+        value: edgeHeightMm,
+        ...(edgeHeightPlusMinusMm !== undefined && { plusMinus: edgeHeightPlusMinusMm }),
+      },
+    }),
     ...(sheetBarMm && { sheetBar: { x: sheetBarMm.xMm, y: sheetBarMm.yMm } }),
     ...(scan && { scan }),
     ...(known.length > 0 && {
@@ -40,7 +46,10 @@ export function requestOf(
     request: {
       photographs: [first as Photograph, ...further],
       face,
-      ...(edgeHeight && { edgeHeightMm: edgeHeight.value }),
+      ...(edgeHeight && {
+        edgeHeightMm: edgeHeight.value,
+        ...(edgeHeight.plusMinus !== undefined && { edgeHeightPlusMinusMm: edgeHeight.plusMinus }),
+      }),
       ...(sheetBar && {
         sheetBarMm: {
           ...(sheetBar.x !== undefined && { xMm: sheetBar.x }),

@@ -29,6 +29,8 @@ export interface TraceRequest {
   readonly face: 'top' | 'back';
   /** Height of the near plate's edge above the sheet, mm. */
   readonly edgeHeightMm?: number;
+  /** Half interval (k = 2) of it; a ruler's where none is given. */
+  readonly edgeHeightPlusMinusMm?: number;
   /** What the two bars of the printed sheet measure. */
   readonly sheetBarMm?: { readonly xMm?: number; readonly yMm?: number };
   /** A scan or a life-size print: its scale with the half interval (k = 2) as a share. */

@@ -1,0 +1,192 @@
+import { accept, type Checked, refuse } from '../../base/index.ts';
+import {
+  edgeInScene,
+  heightFromViews,
+  placesInTwoViews,
+  planeOfCard,
+  type ScenePlane,
+  type SheetsReading,
+  type Shot,
+  type SolvedScene,
+  solveShots,
+  viewMap,
+} from '../../photo/index.ts';
+import { type SeenBody, sceneWay } from './seenBody.ts';
+import { atPlane, seeOnSheet } from './seeOnSheet.ts';
+import { sheetNumberInScene } from './sheetNumber.ts';
+import type { Photograph, TraceRequest } from './traceRequest.ts';
+
+/** A photograph and the sheets and height cards that were read in it. */
+export interface ReadPhotograph {
+  readonly photograph: Photograph;
+  readonly reading: SheetsReading;
+}
+
+/** mm, k = 2. What a height taken with a ruler is good to (common practice). */
+const HEIGHT_PLUS_MINUS_MM = 0.5;
+/** Share of the body length: where the near edge of a whole instrument stands, before its height is known. */
+const USUAL_HEIGHT_SHARE = 0.105;
+const USUAL_LENGTH_MM = 355;
+/** mm. A first guess of the height that is farther off than this shows the body too large or small to be traced well. */
+const TRACE_AGAIN_MM = 12;
+
+/**
+ * The body in each photograph, all of them on one scene: cameras, sheets and cards solved together, and the height of
+ * the edge from the maker, from a height card, or from two photographs. Faults: those of the cameras and the tracing;
+ * `trace.edge-height` where nothing tells the height.
+ */
+export function seeOnSheets(
+  request: TraceRequest,
+  read: readonly [ReadPhotograph, ...ReadPhotograph[]],
+): Checked<readonly [SeenBody, ...SeenBody[]]> {
+  const scene = solveShots(read.map(shotOf), { sheetBarMm: request.sheetBarMm });
+  if (!scene.ok) return scene;
+  const planes = knownPlanes(request, scene.value);
+  if (!planes && read.length === 1) return refuse(noHeight());
+  const length = request.known.find(({ name }) => name === 'bodyLength')?.mm ?? USUAL_LENGTH_MM;
+  const seen = planes
+    ? seeAt(request, read, scene.value, planes)
+    : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length);
+  if (!seen.ok) return seen;
+  const [first, ...others] = seen.value;
+  return accept([{ ...first, findings: [...scene.value.findings, ...first.findings] }, ...others]);
+}
+
+/** Numbers tell sheets of one photograph apart; papers are told apart by hundreds. */
+function shotOf({ photograph, reading }: ReadPhotograph): Shot {
+  return {
+    picture: photograph.picture,
+    sheets: reading.sheets.map(({ sheet, pairs }) => ({ number: sheetNumberInScene(sheet), pairs })),
+    cards: reading.cards.map(({ card, pairs }) => ({ number: card.number, pairs })),
+  };
+}
+
+/** The plane of the edge for each shot, as measured or from the first height card; null where neither is there. */
+function knownPlanes({ edgeHeightMm, edgeHeightPlusMinusMm }: TraceRequest, scene: SolvedScene) {
+  if (edgeHeightMm !== undefined) {
+    const plusMinusMm = edgeHeightPlusMinusMm ?? HEIGHT_PLUS_MINUS_MM;
+    return scene.shots.map((): ScenePlane => ({ heightMm: edgeHeightMm, plusMinusMm }));
+  }
+  const card = scene.cards.reduce<SolvedScene['cards'][number] | null>(
+    (best, one) => (best === null || one.plusMinusMm < best.plusMinusMm ? one : best),
+    null,
+  );
+  return card && scene.shots.map((_, shot) => planeOfCard(scene, shot, card.number));
+}
+
+function seeAt(
+  request: TraceRequest,
+  read: readonly [ReadPhotograph, ...ReadPhotograph[]],
+  scene: SolvedScene,
+  planes: readonly ScenePlane[],
+): Checked<readonly [SeenBody, ...SeenBody[]]> {
+  const seen: SeenBody[] = [];
+  for (const [shot, { photograph, reading }] of read.entries()) {
+    const one = seeOnSheet(request, photograph, { reading, scene, shot, plane: planes[shot] as ScenePlane });
+    if (!one.ok) return named(photograph, one, read.length > 1);
+    seen.push(one.value);
+  }
+  return accept(seen as unknown as readonly [SeenBody, ...SeenBody[]]);
+}
+
+/** Traced at a first height, the edges of two photographs tell the true one; traced again where that is far off. */
+function seeAtOwnHeight(
+  request: TraceRequest,
+  read: readonly [ReadPhotograph, ...ReadPhotograph[]],
+  scene: SolvedScene,
+  guessMm: number,
+): Checked<readonly [SeenBody, ...SeenBody[]]> {
+  const first = seeAt(request, read, scene, atHeight(scene, guessMm));
+  if (!first.ok) return first;
+  const found = heightOf(first.value, scene, request.face);
+  if (!found.ok) return found;
+  const { heightMm } = found.value[0] as ScenePlane;
+  if (Math.abs(heightMm - guessMm) <= TRACE_AGAIN_MM) return movedTo(first.value, read, scene, found.value);
+  const second = seeAt(request, read, scene, atHeight(scene, heightMm));
+  if (!second.ok) return second;
+  const refined = heightOf(second.value, scene, request.face);
+  return refined.ok ? movedTo(second.value, read, scene, refined.value) : refined;
+}
+
+function movedTo(
+  seen: readonly SeenBody[],
+  read: readonly ReadPhotograph[],
+  scene: SolvedScene,
+  planes: readonly ScenePlane[],
+): Checked<readonly [SeenBody, ...SeenBody[]]> {
+  const moved = seen.map((one, shot) =>
+    atPlane(one, {
+      reading: (read[shot] as ReadPhotograph).reading,
+      scene,
+      shot,
+      plane: planes[shot] as ScenePlane,
+    }),
+  );
+  const faults = moved.flatMap((one) => (one.ok ? [] : one.faults));
+  if (faults.length > 0) return refuse(...faults);
+  return accept(
+    moved.flatMap((one) => (one.ok ? [one.value] : [])) as unknown as readonly [SeenBody, ...SeenBody[]],
+  );
+}
+
+function atHeight(scene: SolvedScene, heightMm: number): readonly ScenePlane[] {
+  return scene.shots.map(() => ({ heightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM }));
+}
+
+/** The plane of the edge for each shot, from the pair of photographs that tells it best. */
+function heightOf(
+  seen: readonly SeenBody[],
+  scene: SolvedScene,
+  face: 'top' | 'back',
+): Checked<readonly ScenePlane[]> {
+  const viewed = seen.map((one) => ({
+    view: one.view,
+    mmPerPixel: one.mmPerPixel,
+    edge: edgeInScene(one.trace, sceneWay(one, viewMap(one.view).toScene), one.mmPerPixel, face).edge,
+  }));
+  const pairs = seen.flatMap((_, a) => seen.slice(a + 1).map((__, b) => [a, a + 1 + b] as const));
+  const told = pairs.map(([a, b]) =>
+    heightFromViews(scene, [a, b], placesInTwoViews(viewed[a] as Viewed, viewed[b] as Viewed)),
+  );
+  const good = told.flatMap((one) => (one.ok ? [one.value] : []));
+  const best = good.reduce<(typeof good)[number] | null>(
+    (least, one) => (least === null || one.plane.plusMinusMm < least.plane.plusMinusMm ? one : least),
+    null,
+  );
+  if (best === null) return refuse(...told.flatMap((one) => (one.ok ? [] : one.faults)).slice(0, 1));
+  const [a, b] = pairs[told.findIndex((one) => one.ok && one.value === best)] as readonly [number, number];
+  const { heightMm, plusMinusMm } = best.plane;
+  return accept(
+    seen.map((_, shot) =>
+      shot === a ? best.plane : shot === b ? best.planeInSecond : { heightMm, plusMinusMm },
+    ),
+  );
+}
+
+type Viewed = Parameters<typeof placesInTwoViews>[0];
+
+/** A fault of one of several photographs bears its name. */
+export function named(
+  { name }: Photograph,
+  refused: Extract<Checked<unknown>, { ok: false }>,
+  isOneOfSeveral: boolean,
+): Extract<Checked<never>, { ok: false }> {
+  if (!isOneOfSeveral) return refused;
+  return refuse(
+    ...refused.faults.map((fault) => ({
+      ...fault,
+      at: fault.at === 'photograph' ? name : `${name}: ${fault.at}`,
+    })),
+  ) as Extract<Checked<never>, { ok: false }>;
+}
+
+function noHeight() {
+  return {
+    code: 'trace.edge-height',
+    at: '--edge-height',
+    found: 'a calibration sheet in the photograph, but no height of the plate’s edge above it',
+    need: 'that height: an edge 30 mm up reads about 2 % too large',
+    remedy:
+      'measure from the sheet up to the edge of the plate that faces the camera; or stand a height card level with it; or add a second photograph, tilted by 10° to 20°',
+  };
+}
