@@ -1,3 +1,4 @@
+export { carryChain } from './carryChain.ts';
 export type { Chain, Vertex } from './chain.ts';
 export { circleChain } from './circleChain.ts';
 export { containsPoint } from './containsPoint.ts';

@@ -45,8 +45,15 @@ export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
 export { placesInTwoViews, type ViewedEdge } from './edge/placesInTwoViews.ts';
-export type { MirrorAxis } from './meant/mirrorAxis.ts';
-export { type BodyWear, type RestoredOutline, restoreOutline } from './meant/restoreOutline.ts';
+export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
+export { axisPlusMinusAt, type MirrorAxis } from './meant/mirrorAxis.ts';
+export {
+  type LeanPlace,
+  type MeantSpot,
+  type RestoredOutline,
+  restoreOutline,
+} from './meant/restoreOutline.ts';
+export type { BodyWear, WearPlace } from './meant/wearMap.ts';
 export { grayOf } from './picture/grayPicture.ts';
 export type { Picture } from './picture/picture.ts';
 export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './scale/knownLengths.ts';
@@ -58,19 +65,20 @@ export {
   type SceneTrust,
 } from './scale/knownRatio.ts';
 export {
-  blackBoxesOfMarker,
   type CalibrationSheet,
   calibrationSheet,
-  paperOfMarker,
   SHEET_BAR_MM,
-  SHEET_PAPERS,
   type SheetBar,
-  type SheetMarker,
-  type SheetPaper,
 } from './sheet/calibrationSheet.ts';
+export { markerFinder } from './sheet/findMarkers.ts';
+export { CARD_NUMBERS, CARDS_ON_A_PAGE, type HeightCard, heightCard } from './sheet/heightCard.ts';
+export type { MarkedPattern, SheetMarker } from './sheet/markedPattern.ts';
+export { blackBoxesOfMarker } from './sheet/markerBoxes.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
 export { type PrintScale, printOf, type SheetBars } from './sheet/printScale.ts';
 export { type CardReading, readSheets, type SheetsReading } from './sheet/readSheets.ts';
 export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
 export { sheetSquaresInScene, squaresInScene } from './sheet/sheetMask.ts';
+export { SHEET_PAPERS, type SheetPaper, sheetNumbers } from './sheet/sheetPlans.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';
+export { type CardReading, readSheets, type SheetsReading } from './sheet/sheetsReading.ts';

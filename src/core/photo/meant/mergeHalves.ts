@@ -1,239 +1,219 @@
-import { type Point, point } from '../../base/index.ts';
-import type { OutlineSection } from '../body/templateStations.ts';
-import { edgeLine } from '../edge/edgeLine.ts';
-import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
-import type { MirrorAxis } from './mirrorAxis.ts';
+import type { FoldedPlace } from './foldHalves.ts';
+import { lostStretches, type RestPlace } from './lostStretches.ts';
+import type { SeenSide, StretchRule } from './meantWishes.ts';
+import { purflingWitness, type Witness } from './purflingWitness.ts';
+import { runLength } from './runLength.ts';
 import { slowDifference } from './slowDifference.ts';
 
-/** A place of the outline as meant, on one side of the centre line, mm across and along it. */
-export interface MeantSpot extends Point<'body'> {
-  readonly section: OutlineSection;
-  readonly alongMm: number;
-  /** Which halves it stands on: both, one (the other worn there or not seen), or none seen (bridged). */
-  readonly from: 'both' | 'left' | 'right' | 'bridged';
+/** What a place stands on: both halves, one (the other worn there, not seen or overruled), the purfling, or none seen. */
+export type StandsOn = 'both' | SeenSide | 'purfling' | 'bridged';
+
+/** How far outside the middle place an edge as meant lies, and how surely. */
+export interface MeantOffset {
+  readonly outMm: number;
+  readonly from: StandsOn;
+  /** Scatter of this one place, and what it shares with its neighbours; one standard deviation each. */
   readonly sigmaMm: number;
+  readonly sharedSigmaMm: number;
 }
 
-/** A stretch where one half has lost wood that the other still has. */
-export interface WearStretch {
-  readonly side: 'left' | 'right';
-  /** Deepest place as seen, left x negative. */
-  readonly at: Point<'body'>;
-  readonly depthMm: number;
-  readonly extentMm: number;
+/** A folded place with the edge as meant: symmetric, and of each half for itself. */
+export interface MergedPlace extends FoldedPlace {
+  readonly symmetric: MeantOffset;
+  readonly own: Readonly<Record<SeenSide, MeantOffset>>;
+  /** Which half has lost wood here by the other's witness, and how much each half lost. */
+  readonly restoredMm: Readonly<Record<SeenSide, number>>;
+  /** Half the slow difference of the halves: + the right half stands out. */
+  readonly leanMm: number;
 }
 
+/** Both halves merged, and how many neighbouring stations scatter together. */
 export interface MergedHalves {
-  readonly meant: readonly MeantSpot[];
-  readonly wear: readonly WearStretch[];
-  /** Root mean square and largest of half the slow difference between the halves: the body's own lean. */
-  readonly leanRmsMm: number;
-  readonly leanMaxMm: number;
+  readonly places: readonly MergedPlace[];
+  readonly together: number;
 }
 
-/** mm. A loss must be at least this deep somewhere to be put back, and is followed out to where it is this shallow. */
-const LOSS_MM = { counts: 0.22, ends: 0.07 };
-/** mm. A stretch is told as wear only if deeper than this; shallower ones are within what an edge is read to. */
-const TOLD_FROM_MM = 0.3;
-/** mm. Stretches of one side nearer than this along the edge are one piece of wear. */
-const ONE_STRETCH_MM = 6;
-/** A loss must also stand out of the noise by this many spreads. */
-const LOSS_SPREADS = 3;
-/** mm. Shorter losses are noise, except at a corner. */
-const LEAST_EXTENT_MM = 5;
+/** What the maker rules, by halves as seen. */
+export interface MergeRules {
+  readonly follow: 'average' | SeenSide;
+  /** Heights count in the folded places' y. */
+  readonly rules: readonly StretchRule<SeenSide>[];
+}
 
 /**
- * Both halves, folded onto each other about the axis and merged by two facts: wear only takes wood away, so where one
- * half lies inside the other by more than the body's slow lean explains, the outer one is right; string load only
- * moves it, so the slow lean is averaged out. Along is measured from the axis's `through`.
+ * Both halves merged by two facts: wear only takes wood away, so where one half lies inside the other by more than
+ * their slow difference explains, the outer one is right; string load only moves it, so the slow difference is averaged
+ * out, or one side followed. Where both halves are worn, the purfling tells.
  */
-export function mergeHalves(edge: FoundEdge<'scene'>, axis: MirrorAxis<'scene'>): MergedHalves {
-  const right = fold(edge.right, axis, 1);
-  const left = fold(edge.left, axis, -1);
-  const pairs = pairStations(right, left);
-  const ways = offsets(pairs, right, left);
+export function mergeHalves(
+  places: readonly FoldedPlace[],
+  { follow, rules }: MergeRules = { follow: 'average', rules: [] },
+): MergedHalves {
+  const difference = ({ left, right }: FoldedPlace) =>
+    left.edgeMm === null || right.edgeMm === null ? null : right.edgeMm - left.edgeMm;
   const slow = slowDifference(
-    pairs.map((pair, i) => ({
-      alongMm: pair.alongMm,
-      difference: ways[i].difference,
-      section: pair.section,
+    places.map((place) => ({
+      alongMm: place.alongMm,
+      section: place.section,
+      difference: difference(place),
     })),
   );
-  const rest = ways.map((way, i) => (way.difference === null ? null : way.difference - slow.values[i]));
-  const lost = lostStretches(pairs, rest, Math.max(LOSS_MM.counts, LOSS_SPREADS * slow.spreadMm));
-  const meant = pairs.map((pair, i) => meantSpot(pair, ways[i], rest[i], lost[i], slow.values[i]));
-  const lean = slow.values.map((value) => Math.abs(value) / 2);
-  return {
-    meant,
-    wear: wearStretches(pairs, rest, lost),
-    leanRmsMm: Math.sqrt(lean.reduce((sum, value) => sum + value * value, 0) / lean.length),
-    leanMaxMm: Math.max(...lean),
-  };
-}
-
-interface Pair {
-  readonly alongMm: number;
-  readonly section: OutlineSection;
-  readonly right: EdgeSpot<'body'>;
-  readonly left: EdgeSpot<'body'>;
-  /** Middle of the two where both are seen, else the seen one; and its outward normal. */
-  readonly x: number;
-  readonly y: number;
-  readonly normalX: number;
-  readonly normalY: number;
-}
-
-interface Ways {
-  /** How far each half's edge lies outside the middle place; null where it was not seen. */
-  readonly right: number | null;
-  readonly left: number | null;
-  /** Treble less left. */
-  readonly difference: number | null;
-}
-
-function fold(
-  spots: readonly EdgeSpot<'scene'>[],
-  axis: MirrorAxis<'scene'>,
-  side: 1 | -1,
-): readonly EdgeSpot<'body'>[] {
-  const c = Math.cos(axis.headingRad);
-  const s = Math.sin(axis.headingRad);
-  return spots.map((spot) => {
-    const dx = spot.x - axis.through.x;
-    const dy = spot.y - axis.through.y;
-    const { section, alongMm, seen, sigmaMm } = spot;
-    return { ...point<'body'>(side * (s * dx - c * dy), c * dx + s * dy), section, alongMm, seen, sigmaMm };
+  const rest = places.map((place, i) => {
+    const gap = difference(place);
+    return { ...place, restMm: gap === null ? null : gap - slow.values[i] };
   });
-}
-
-function pairStations(
-  right: readonly EdgeSpot<'body'>[],
-  left: readonly EdgeSpot<'body'>[],
-): readonly Pair[] {
-  const byStation = new Map(left.map((spot) => [spot.alongMm, spot]));
-  const both = right.flatMap((spot) => {
-    const other = byStation.get(spot.alongMm);
-    return other === undefined ? [] : [{ right: spot, left: other }];
-  });
-  const middles = both.map((pair) => middleOf(pair.right, pair.left));
-  return both.map((pair, i) => {
-    const before = both[i - 1]?.right.section === pair.right.section ? i - 1 : i;
-    const after = both[i + 1]?.right.section === pair.right.section ? i + 1 : i;
-    const dx = middles[after].x - middles[before].x;
-    const dy = middles[after].y - middles[before].y;
-    const length = Math.hypot(dx, dy) || 1;
+  const lost = lostStretches(rest, slow.spreadMm);
+  const witness = purflingWitness(places);
+  const lean = { average: 0, right: 1, left: -1 }[follow];
+  const merged = places.map((place, i): MergedPlace => {
+    const stand: Stand = {
+      place,
+      slowMm: slow.values[i],
+      slowSigmaMm: slow.sigmasMm[i],
+      spreadMm: slow.spreadMm,
+      restMm: rest[i].restMm,
+      lost: ruledLoss(place, rest[i].restMm, lost[i], rules),
+      witness: isRuled(place, rules) ? null : witness[i],
+    };
+    const middle = symmetricOffset(stand);
     return {
-      ...pair,
-      alongMm: pair.right.alongMm,
-      section: pair.right.section,
-      ...middles[i],
-      normalX: dy / length,
-      normalY: -dx / length,
+      ...place,
+      symmetric: { ...middle, outMm: middle.outMm + (lean * slow.values[i]) / 2 },
+      own: { left: ownOffset(stand, 'left', rules), right: ownOffset(stand, 'right', rules) },
+      restoredMm: restored(stand),
+      leanMm: slow.values[i] / 2,
     };
   });
+  return { places: merged, together: togetherOf(rest) };
 }
 
-function middleOf(a: EdgeSpot<'body'>, b: EdgeSpot<'body'>): Point<'body'> {
-  if (a.seen && !b.seen) return point(a.x, a.y);
-  if (b.seen && !a.seen) return point(b.x, b.y);
-  return point((a.x + b.x) / 2, (a.y + b.y) / 2);
-}
+/** mm to either side over which a rest is averaged before its own scatter is taken. */
+const SCATTER_WITHIN_MM = 10;
 
-function offsets(
-  pairs: readonly Pair[],
-  right: readonly EdgeSpot<'body'>[],
-  left: readonly EdgeSpot<'body'>[],
-): readonly Ways[] {
-  const lines = { right: edgeLine(right, 1), left: edgeLine(left, 1) };
-  const way = (pair: Pair, side: 'right' | 'left'): number | null => {
-    if (!pair[side].seen) return null;
-    const link = lines[side].nearest(pair.x, pair.y, pair.alongMm);
-    return link === null ? null : -link.distanceMm;
-  };
-  return pairs.map((pair) => {
-    const t = way(pair, 'right');
-    const b = way(pair, 'left');
-    return { right: t, left: b, difference: t === null || b === null ? null : t - b };
+/** How many neighbouring stations scatter together: what is left of the rests after a running mean. */
+function togetherOf(rest: readonly RestPlace[]): number {
+  const known = rest.filter((place) => place.restMm !== null && !place.section.endsWith('Corner'));
+  const scatter = known.map(({ alongMm, restMm }, i) => {
+    let [sum, count] = [0, 0];
+    const add = (j: number) => {
+      sum += known[j].restMm ?? 0;
+      count++;
+    };
+    for (let j = i; j >= 0 && alongMm - known[j].alongMm <= SCATTER_WITHIN_MM; j--) add(j);
+    for (let j = i + 1; j < known.length && known[j].alongMm - alongMm <= SCATTER_WITHIN_MM; j++) add(j);
+    return (restMm ?? 0) - sum / count;
   });
+  return runLength(scatter);
 }
 
-/** Which side has lost wood at each station: grown out from places where the loss is plain. */
-function lostStretches(
-  pairs: readonly Pair[],
-  rest: readonly (number | null)[],
-  counts: number,
-): readonly ('left' | 'right' | null)[] {
-  const lost = new Array<'left' | 'right' | null>(pairs.length).fill(null);
-  const side = (i: number) => ((rest[i] ?? 0) > 0 ? 'left' : 'right');
-  for (let i = 0; i < pairs.length; i++) {
-    if (lost[i] !== null || Math.abs(rest[i] ?? 0) < counts) continue;
-    const grows = (j: number) =>
-      j >= 0 && j < pairs.length && Math.abs(rest[j] ?? 0) > LOSS_MM.ends && side(j) === side(i);
-    let from = i;
-    let to = i;
-    while (grows(from - 1)) from--;
-    while (grows(to + 1)) to++;
-    const extent = pairs[to].alongMm - pairs[from].alongMm;
-    const atCorner = pairs.slice(from, to + 1).some((pair) => pair.section.endsWith('Corner'));
-    if (extent >= LEAST_EXTENT_MM || atCorner) lost.fill(side(i), from, to + 1);
+interface Stand {
+  readonly place: FoldedPlace;
+  readonly slowMm: number;
+  readonly slowSigmaMm: number;
+  readonly spreadMm: number;
+  readonly restMm: number | null;
+  readonly lost: SeenSide | null;
+  readonly witness: Witness;
+}
+
+const OTHER = { left: 'right', right: 'left' } as const;
+
+function ruleOf(
+  { y }: FoldedPlace,
+  side: SeenSide,
+  rules: readonly StretchRule<SeenSide>[],
+): StretchRule<SeenSide> | undefined {
+  return rules.find((rule) => rule.side === side && y >= rule.fromMm && y <= rule.toMm);
+}
+
+function isRuled(place: FoldedPlace, rules: readonly StretchRule<SeenSide>[]): boolean {
+  return ruleOf(place, 'left', rules) !== undefined || ruleOf(place, 'right', rules) !== undefined;
+}
+
+/** Which half counts as worn once the maker has spoken: a side taken as found is right, so the other is not. */
+function ruledLoss(
+  place: FoldedPlace,
+  restMm: number | null,
+  lost: SeenSide | null,
+  rules: readonly StretchRule<SeenSide>[],
+): SeenSide | null {
+  for (const side of ['left', 'right'] as const) {
+    const rule = ruleOf(place, side, rules);
+    if (rule === undefined) continue;
+    if (rule.take === 'mean') return null;
+    if (rule.take === 'asFound') return OTHER[side];
+    if (rule.take === 'other') return side;
+    return (restMm ?? 0) > 0 ? 'left' : 'right';
   }
   return lost;
 }
 
-/** The place meant: the middle, moved out by half the loss of the half that lost. */
-function meantSpot(
-  pair: Pair,
-  ways: Ways,
-  rest: number | null,
-  lost: 'left' | 'right' | null,
-  slow: number,
-): MeantSpot {
-  const seen = pair.right.seen || pair.left.seen;
-  const sigmaMm = Math.min(pair.right.sigmaMm, pair.left.sigmaMm);
-  const common = { section: pair.section, alongMm: pair.alongMm, sigmaMm };
-  if (!seen) return { ...point<'body'>(pair.x, pair.y), ...common, from: 'bridged' };
-  if (ways.difference === null) {
-    const from = pair.right.seen ? 'right' : 'left';
-    const out = from === 'right' ? -slow / 2 : slow / 2;
-    return { ...point<'body'>(pair.x + out * pair.normalX, pair.y + out * pair.normalY), ...common, from };
-  }
-  const out = ((ways.right ?? 0) + (ways.left ?? 0)) / 2 + (lost === null ? 0 : Math.abs(rest ?? 0) / 2);
-  const from = lost === null ? 'both' : lost === 'left' ? 'right' : 'left';
-  return { ...point<'body'>(pair.x + out * pair.normalX, pair.y + out * pair.normalY), ...common, from };
-}
+/** Offsets of a half and of the slow difference brought over to it from the other: + for the right half. */
+const SIGN = { left: -1, right: 1 } as const;
 
-/** The losses worth telling, from the lower end up: near ones of one side joined, shallow ones left out. */
-function wearStretches(
-  pairs: readonly Pair[],
-  rest: readonly (number | null)[],
-  lost: readonly ('left' | 'right' | null)[],
-): readonly WearStretch[] {
-  const depthMm = (i: number) => Math.abs(rest[i] ?? 0);
-  return (['left', 'right'] as const)
-    .flatMap((side) => joinedRuns(pairs, lost, side).map((run) => ({ ...run, side })))
-    .sort((a, b) => a.from - b.from)
-    .flatMap(({ from, to, side }) => {
-      let deepest = from;
-      for (let j = from; j <= to; j++) if (lost[j] === side && depthMm(j) > depthMm(deepest)) deepest = j;
-      if (depthMm(deepest) <= TOLD_FROM_MM) return [];
-      const sign = side === 'left' ? -1 : 1;
-      const at = point<'body'>(sign * pairs[deepest].x, pairs[deepest].y);
-      return [{ side, at, depthMm: depthMm(deepest), extentMm: pairs[to].alongMm - pairs[from].alongMm }];
+function symmetricOffset(stand: Stand): MeantOffset {
+  const { place, slowMm, lost, witness } = stand;
+  const [left, right] = [place.left.edgeMm, place.right.edgeMm];
+  if (left === null && right === null) return { outMm: 0, from: 'bridged', ...unsure(stand, 'one') };
+  if (witness !== null) {
+    const told = (['left', 'right'] as const).flatMap((side) => {
+      const mm = witness[side];
+      return mm === null ? [] : [mm - (SIGN[side] * slowMm) / 2];
     });
+    const outMm = told.reduce((sum, mm) => sum + mm, 0) / told.length;
+    return { outMm, from: 'purfling', ...unsure(stand, 'one') };
+  }
+  const only = left === null ? 'right' : right === null ? 'left' : lost === null ? null : OTHER[lost];
+  if (only === null)
+    return { outMm: ((left ?? 0) + (right ?? 0)) / 2, from: 'both', ...unsure(stand, 'both') };
+  return {
+    outMm: (place[only].edgeMm ?? 0) - (SIGN[only] * slowMm) / 2,
+    from: only,
+    ...unsure(stand, 'one'),
+  };
 }
 
-/** First and last station of each run that one side has lost, with runs that nearly touch made one. */
-function joinedRuns(
-  pairs: readonly Pair[],
-  lost: readonly ('left' | 'right' | null)[],
-  side: 'left' | 'right',
-): readonly { readonly from: number; readonly to: number }[] {
-  const runs: { from: number; to: number }[] = [];
-  for (let i = 0; i < pairs.length; i++) {
-    if (lost[i] !== side) continue;
-    const last = runs[runs.length - 1];
-    if (last && pairs[i].alongMm - pairs[last.to].alongMm <= ONE_STRETCH_MM) last.to = i;
-    else runs.push({ from: i, to: i });
+/** The edge of one half for itself: as found where it is sound, else brought over from the other or from the purfling. */
+function ownOffset(stand: Stand, side: SeenSide, rules: readonly StretchRule<SeenSide>[]): MeantOffset {
+  const { place, slowMm, lost, witness } = stand;
+  const [mine, theirs] = [place[side].edgeMm, place[OTHER[side]].edgeMm];
+  const brought = theirs === null ? null : theirs + SIGN[side] * slowMm;
+  const told = witness?.[side] ?? null;
+  const as = (outMm: number, from: StandsOn): MeantOffset => ({ outMm, from, ...unsure(stand, 'own') });
+  if (mine === null) {
+    return brought === null
+      ? { outMm: 0, from: 'bridged', ...unsure(stand, 'one') }
+      : { ...as(brought, OTHER[side]), ...unsure(stand, 'brought') };
   }
-  return runs;
+  if (told !== null) return { ...as(told, 'purfling'), ...unsure(stand, 'one') };
+  const take = ruleOf(place, side, rules)?.take ?? (lost === side ? 'other' : 'asFound');
+  if (brought === null || take === 'asFound') return as(mine, side);
+  if (take === 'mean') return as((mine + brought) / 2, 'both');
+  if (take === 'outer' && mine >= brought) return as(mine, side);
+  return { ...as(brought, OTHER[side]), ...unsure(stand, 'brought') };
+}
+
+/** Scatter of a single place, and what the slow difference adds wherever one half speaks for the other. */
+function unsure(
+  { spreadMm, slowSigmaMm }: Stand,
+  how: 'both' | 'one' | 'own' | 'brought',
+): Pick<MeantOffset, 'sigmaMm' | 'sharedSigmaMm'> {
+  const single = spreadMm / Math.SQRT2;
+  const slow = Math.hypot(slowSigmaMm, SHORTER_WAVES * spreadMm);
+  if (how === 'both') return { sigmaMm: spreadMm / 2, sharedSigmaMm: 0 };
+  return { sigmaMm: single, sharedSigmaMm: how === 'own' ? 0 : how === 'one' ? slow / 2 : slow };
+}
+
+/** Part of the scatter of the halves' difference that is waves too short to be slow, shared by neighbours. */
+const SHORTER_WAVES = 0.5;
+
+function restored({ place, restMm, lost, witness }: Stand): Readonly<Record<SeenSide, number>> {
+  const told = (side: SeenSide) => {
+    const edge = place[side].edgeMm;
+    const mm = witness?.[side] ?? null;
+    if (mm !== null && edge !== null) return Math.max(0, mm - edge);
+    if (lost !== side || restMm === null) return 0;
+    return Math.max(0, -SIGN[side] * restMm);
+  };
+  return { left: told('left'), right: told('right') };
 }

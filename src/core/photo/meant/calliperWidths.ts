@@ -1,0 +1,31 @@
+import { type EdgeSpot, isCornerEnd } from '../edge/foundEdge.ts';
+
+/** Where each width is looked for, shares of the body length. */
+const WIDTHS = [
+  { name: 'lowerBout', section: 'lowerBout', from: 0.1, to: 0.34, widest: true },
+  { name: 'waist', section: 'cBout', from: 0.44, to: 0.64, widest: false },
+  { name: 'upperBout', section: 'upperBout', from: 0.72, to: 0.9, widest: true },
+] as const;
+
+/** Seen places that a width needs on either side. */
+const LEAST_PLACES = 8;
+
+/** Bouts and waist as callipers would read them on the worn instrument, body frame, where both sides are seen. */
+export function calliperWidths(
+  bass: readonly EdgeSpot<'body'>[],
+  treble: readonly EdgeSpot<'body'>[],
+  lengthMm: number,
+): { readonly name: string; readonly mm: number }[] {
+  return WIDTHS.flatMap(({ name, section, from, to, widest }) => {
+    const reach = (spots: readonly EdgeSpot<'body'>[]): number | null => {
+      const across = spots
+        .filter((spot) => spot.seen && !isCornerEnd(spot.section) && spot.section === section)
+        .filter((spot) => spot.y > from * lengthMm && spot.y < to * lengthMm)
+        .map((spot) => Math.abs(spot.x));
+      if (across.length < LEAST_PLACES) return null;
+      return widest ? Math.max(...across) : Math.min(...across);
+    };
+    const [left, right] = [reach(bass), reach(treble)];
+    return left === null || right === null ? [] : [{ name, mm: left + right }];
+  });
+}

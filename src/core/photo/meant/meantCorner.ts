@@ -1,0 +1,225 @@
+import type { Point } from '../../base/index.ts';
+import { type MeantRun, nodeAt, onLine, type RunNode } from './meantRun.ts';
+
+/** How a corner end came to its place: as it is seen, or carried out to a width that was given or is usual. */
+export type CornerFrom = 'seen' | 'given' | 'usual';
+
+/** A corner as meant: how far along their runs bout and waist reach, and the corner end between them. */
+export interface MeantCorner {
+  readonly boutAlongMm: number;
+  readonly waistAlongMm: number;
+  readonly boutTip: Point<'body'>;
+  readonly waistTip: Point<'body'>;
+  readonly widthMm: number;
+  readonly from: CornerFrom;
+  /** Half interval (k = 2) of how far out the corner reaches. */
+  readonly plusMinusMm: number;
+}
+
+/** What is known of a corner besides the runs. */
+export interface CornerKnown {
+  /** Direction from the bout's tip to the waist's, and its usual spread. */
+  readonly headingRad: number;
+  readonly headingSpreadRad: number;
+  readonly usualWidthMm: number;
+  readonly usualSpreadMm: number;
+  readonly givenWidthMm?: number;
+  /** Merged places of the corner end from the bout to the waist. */
+  readonly end: readonly Point<'body'>[];
+  readonly endSigmaMm: number;
+}
+
+/** One arm of a corner: its run, whether it meets the corner at its start, and which line of it counts. */
+export interface CornerArm {
+  readonly run: MeantRun;
+  readonly at: 'start' | 'end';
+  readonly line: 'smooth' | 'arcs';
+}
+
+/** mm. How far inside the fitted tip an arm is followed. */
+const INSIDE_MM = 12;
+const STEP_MM = 0.25;
+/** Share of a corner end, in its middle, that is not rounded by wear. */
+const MIDDLE_SHARE = 0.6;
+const LEAST_END_PLACES = 3;
+/** A corner end wider than usual by this many spreads is a worn one. */
+const WORN_SPREADS = 2;
+/** rad. Spread of a direction read off a corner end. */
+const SEEN_HEADING_RAD = 0.05;
+/** mm. A corner end's own place is not read better than this. */
+const SEEN_END_MM = 0.08;
+
+/**
+ * The corner at which two arms end. Their arcs are carried on past their tips; the corner end stands where it is seen
+ * unless a width is given, or it is seen wider than is usual, as it becomes when a tip wears away: then where the arms
+ * have drawn together to that width. Undefined where the arms do not come to such a place.
+ */
+export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnown): MeantCorner | undefined {
+  const boutNodes = outwards(bout);
+  const waistNodes = outwards(waist);
+  const seen = seenEnd(known);
+  const heading = seen?.headingRad ?? known.headingRad;
+  const seenCorner = seen && endThrough(seen, heading, boutNodes, waistNodes);
+  const worn =
+    seenCorner === undefined || seenCorner.widthMm > known.usualWidthMm + WORN_SPREADS * known.usualSpreadMm;
+  if (seenCorner && known.givenWidthMm === undefined && !worn) {
+    const { sigmaMm } = seenCorner.bout.node;
+    return {
+      ...told(seenCorner),
+      from: 'seen',
+      plusMinusMm: 2 * Math.hypot(sigmaMm, known.endSigmaMm, SEEN_END_MM),
+    };
+  }
+  const widthMm = known.givenWidthMm ?? known.usualWidthMm;
+  const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
+  if (closed === undefined)
+    return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
+  const widthSigma = known.givenWidthMm === undefined ? known.usualSpreadMm : 0;
+  const arms = Math.hypot(closed.bout.node.sigmaMm, closed.waist.node.sigmaMm);
+  const reach = Math.hypot(arms, widthSigma) / Math.max(LEAST_CLOSING, closed.closing);
+  return {
+    ...told(closed),
+    from: known.givenWidthMm === undefined ? 'usual' : 'given',
+    plusMinusMm: 2 * Math.hypot(reach, arms),
+  };
+}
+
+/** Least that a corner's arms draw together per millimetre outwards; flatter ones do not fix a place. */
+const LEAST_CLOSING = 0.1;
+
+interface Outward {
+  readonly at: Point<'body'>;
+  readonly node: RunNode;
+}
+
+interface Ended {
+  readonly bout: Outward;
+  readonly waist: Outward;
+  readonly widthMm: number;
+}
+
+function told({ bout, waist, widthMm }: Ended) {
+  return {
+    boutAlongMm: bout.node.alongMm,
+    waistAlongMm: waist.node.alongMm,
+    boutTip: bout.at,
+    waistTip: waist.at,
+    widthMm,
+  };
+}
+
+/** Places of an arm from inside out, past its fitted tip as far as it is carried. */
+function outwards({ run, at, line }: CornerArm): readonly Outward[] {
+  const last = run.nodes[at === 'end' ? run.nodes.length - 1 : 0].alongMm;
+  const first = at === 'end' ? run.lengthMm - INSIDE_MM : INSIDE_MM;
+  const steps = Math.round(Math.abs(last - first) / STEP_MM);
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const node = nodeAt(run, first + ((last - first) * i) / steps);
+    return { at: onLine(node, line), node };
+  });
+}
+
+interface SeenEnd {
+  readonly headingRad: number;
+  readonly through: Point<'body'>;
+}
+
+/** The line of a corner end as it is seen: through the middle of its places, its direction leaning on the usual one. */
+function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
+  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const along = end.map(({ x, y }) => c * x + s * y);
+  const [from, to] = [Math.min(...along), Math.max(...along)];
+  const margin = ((1 - MIDDLE_SHARE) / 2) * (to - from);
+  const middle = end.filter((_, i) => along[i] >= from + margin && along[i] <= to - margin);
+  if (middle.length < LEAST_END_PLACES) return undefined;
+  const mean = (of: (p: Point<'body'>) => number) =>
+    middle.reduce((sum, p) => sum + of(p), 0) / middle.length;
+  const through = { x: mean((p) => p.x), y: mean((p) => p.y) };
+  let [square, both] = [0, 0];
+  for (const p of middle) {
+    const t = c * (p.x - through.x) + s * (p.y - through.y);
+    square += t * t;
+    both += t * (c * (p.y - through.y) - s * (p.x - through.x));
+  }
+  if (square === 0) return { headingRad, through };
+  const share = headingSpreadRad ** 2 / (headingSpreadRad ** 2 + SEEN_HEADING_RAD ** 2);
+  return { headingRad: headingRad + share * Math.atan(both / square), through };
+}
+
+/** Where both arms cross a line across the corner. */
+function endThrough(
+  { through }: SeenEnd,
+  headingRad: number,
+  bout: readonly Outward[],
+  waist: readonly Outward[],
+): Ended | undefined {
+  // Outwards is the side of the line to which the arms run.
+  const reach = ({ at }: Outward) =>
+    -Math.sin(headingRad) * (at.x - through.x) + Math.cos(headingRad) * (at.y - through.y);
+  const [a, b] = [crossing(bout, reach), crossing(waist, reach)];
+  if (a === undefined || b === undefined) return undefined;
+  return { bout: a, waist: b, widthMm: Math.hypot(a.at.x - b.at.x, a.at.y - b.at.y) };
+}
+
+/** The last place of an arm where something passes 0, between two of its places. */
+function crossing(arm: readonly Outward[], value: (place: Outward) => number): Outward | undefined {
+  for (let i = arm.length - 1; i > 0; i--) {
+    const [a, b] = [value(arm[i - 1]), value(arm[i])];
+    if (a * b <= 0 && a !== b) return between(arm[i - 1], arm[i], a / (a - b));
+  }
+  return undefined;
+}
+
+function between(a: Outward, b: Outward, share: number): Outward {
+  const mix = (p: number, q: number) => p + share * (q - p);
+  return {
+    at: { x: mix(a.at.x, b.at.x), y: mix(a.at.y, b.at.y) },
+    node: {
+      ...a.node,
+      alongMm: mix(a.node.alongMm, b.node.alongMm),
+      sigmaMm: mix(a.node.sigmaMm, b.node.sigmaMm),
+    },
+  };
+}
+
+/** Halvings that settle a step of an arm to far below what can be seen. */
+const HALVINGS = 32;
+
+/** Where the arms, walked outwards, have drawn together to a width measured in one direction. */
+function whereWide(
+  widthMm: number,
+  headingRad: number,
+  bout: readonly Outward[],
+  waist: readonly Outward[],
+): (Ended & { readonly closing: number }) | undefined {
+  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const facing = (from: Outward) => {
+    const place = crossing(waist, ({ at }) => -s * (at.x - from.at.x) + c * (at.y - from.at.y));
+    return place && { place, wide: c * (place.at.x - from.at.x) + s * (place.at.y - from.at.y) };
+  };
+  let before: { readonly from: Outward; readonly wide: number } | undefined;
+  for (const from of bout) {
+    const met = facing(from);
+    if (met === undefined) continue;
+    if (met.wide <= widthMm && before !== undefined && before.wide > widthMm) {
+      let [wider, narrower] = [before.from, from];
+      for (let halving = 0; halving < HALVINGS; halving++) {
+        const middle = between(wider, narrower, 0.5);
+        const wide = facing(middle)?.wide ?? Number.POSITIVE_INFINITY;
+        if (wide > widthMm) wider = middle;
+        else narrower = middle;
+      }
+      const other = facing(narrower);
+      if (other === undefined) return undefined;
+      const outMm = Math.abs(-s * (from.at.x - before.from.at.x) + c * (from.at.y - before.from.at.y));
+      return {
+        bout: narrower,
+        waist: other.place,
+        widthMm: other.wide,
+        closing: (before.wide - met.wide) / outMm,
+      };
+    }
+    before = { from, wide: met.wide };
+  }
+  return undefined;
+}

@@ -1,0 +1,172 @@
+import { accept, type Checked, type Point, point } from '../../base/index.ts';
+import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
+import type { OutlineSection } from '../body/templateStations.ts';
+import { isCornerEnd } from '../edge/foundEdge.ts';
+import { type ArcKind, arcsOfRuns } from './meantArcs.ts';
+import { type CornerKnown, type MeantCorner, meantCorner } from './meantCorner.ts';
+import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';
+
+/** A merged place: on the side of x ≥ 0, y along the axis; weight and scatter null where nothing was seen. */
+export interface LineSpot extends Point<'body'> {
+  readonly section: OutlineSection;
+  readonly alongMm: number;
+  readonly weight: number;
+  readonly sigmaMm: number | null;
+  readonly sharedSigmaMm: number;
+}
+
+/** Where the thirteen arcs of the habit leave the edge by more than they should: heights, and the most. */
+export interface ArcMisfit {
+  readonly section: OutlineSection;
+  readonly fromMm: number;
+  readonly toMm: number;
+  /** + the edge lies outside. */
+  readonly mm: number;
+}
+
+/** A half outline as meant, its lower end at (0, 0), and how surely it stands. */
+export interface MeantLine {
+  readonly half: HalfOutline;
+  readonly kind: ArcKind;
+  readonly misfits: readonly ArcMisfit[];
+  readonly bodyLengthMm: number;
+  readonly lowerEndMm: number;
+  readonly corners: { readonly lower?: MeantCorner; readonly upper?: MeantCorner };
+  /** Half interval (k = 2) of the line at each spot. */
+  readonly plusMinusMm: readonly number[];
+}
+
+/** What a line is to keep to. */
+export interface LineOptions {
+  readonly cornerEndMm?: { readonly upper?: number; readonly lower?: number };
+  /** Both ends are given: the spots' y counts from the lower one. */
+  readonly bodyLengthMm?: number;
+}
+
+/** mm. Beyond this the thirteen arcs miss the edge, and arcs as needed are taken. */
+const MISFIT_MM = 0.15;
+/** mm along the edge from a corner end: what wear rounds off. */
+const ROUNDED_MM = 2.5;
+/** Weight of places at corner ends in the fit: they lead the tips, they are not to bend the arcs. */
+const CORNER_WEIGHT = 0.3;
+/** mm on a body of the usual length. How far the widths of real corner ends stray (measured on eleven violins). */
+const END_SPREAD_MM = { lower: 0.6, upper: 1.1 };
+const RAD = Math.PI / 180;
+
+/** The half outline behind merged places. Faults: those of the fit. */
+export function meantLine(
+  spots: readonly LineSpot[],
+  habit: OutlineHabit,
+  options: LineOptions = {},
+): Checked<MeantLine> {
+  const corners = spots.filter(({ section }) => isCornerEnd(section)).map(({ alongMm }) => alongMm);
+  const rounded = (spot: LineSpot) =>
+    isCornerEnd(spot.section) || corners.some((at) => Math.abs(at - spot.alongMm) < ROUNDED_MM);
+  const fitted = fitHalfOutline(
+    spots.map((spot) => ({
+      ...point<'body'>(spot.x, spot.y),
+      weight: spot.weight * (rounded(spot) ? CORNER_WEIGHT : 1),
+      section: spot.section,
+    })),
+    habit,
+    options.bodyLengthMm === undefined ? {} : { bodyLengthMm: options.bodyLengthMm },
+  );
+  if (!fitted.ok) return fitted;
+  const { half, bodyLengthMm, lowerEndMm } = fitted.value;
+  const lowered = spots.map((spot) => ({ ...spot, y: spot.y - lowerEndMm }));
+  const centre = options.bodyLengthMm === undefined ? 'level' : 'pinned';
+  const inRun = (section: OutlineSection): readonly RunSpot[] =>
+    lowered.filter((spot) => spot.section === section && !rounded(spot));
+  const runs = {
+    lowerBout: meantRun(half.lowerBout, inRun('lowerBout'), { tips: 'end', centre }),
+    cBout: meantRun(half.cBout, inRun('cBout'), { tips: 'both', centre: 'free' }),
+    upperBout: meantRun(half.upperBout, inRun('upperBout'), { tips: 'start', centre }),
+  };
+  const misfits = (['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) =>
+    misfitsOf(section, runs[section]),
+  );
+  const scale = bodyLengthMm / habit.usualSizes.bodyLengthMm;
+  const kind: ArcKind = misfits.length > 0 ? 'asNeeded' : 'thirteen';
+  const drawn = arcsOfRuns(runs, kind, (line) => ({
+    lower: meantCorner(
+      { run: runs.lowerBout, at: 'end', line },
+      { run: runs.cBout, at: 'start', line },
+      cornerKnown('lower', habit, lowered, scale, options),
+    ),
+    upper: meantCorner(
+      { run: runs.upperBout, at: 'start', line },
+      { run: runs.cBout, at: 'end', line },
+      cornerKnown('upper', habit, lowered, scale, options),
+    ),
+  }));
+  return accept({
+    half: drawn.half,
+    kind: drawn.kind,
+    misfits,
+    bodyLengthMm: drawn.half.upperBout.vertices.at(-1)?.y ?? bodyLengthMm,
+    lowerEndMm: lowerEndMm + drawn.lowerEndMm,
+    corners: drawn.corners,
+    plusMinusMm: lowered.map((spot) => plusMinusOf(spot, runs, drawn)),
+  });
+}
+
+function cornerKnown(
+  which: 'lower' | 'upper',
+  habit: OutlineHabit,
+  spots: readonly LineSpot[],
+  scale: number,
+  { cornerEndMm }: LineOptions,
+): CornerKnown {
+  const isLower = which === 'lower';
+  const usual = isLower ? habit.lowerCornerEndDeg : habit.upperCornerEndDeg;
+  const end = spots.filter(({ section, sigmaMm }) => section === `${which}Corner` && sigmaMm !== null);
+  const sigma = end.reduce((sum, { sigmaMm }) => sum + (sigmaMm ?? 0), 0) / Math.max(1, end.length);
+  const given = cornerEndMm?.[which];
+  return {
+    // Told upwards along the body; from the bout's tip to the waist's the upper one runs down.
+    headingRad: (usual.value + (isLower ? 0 : 180)) * RAD,
+    headingSpreadRad: usual.spread * RAD,
+    usualWidthMm: scale * (isLower ? habit.lowerCornerEndMm : habit.upperCornerEndMm),
+    usualSpreadMm: scale * END_SPREAD_MM[which],
+    ...(given === undefined ? {} : { givenWidthMm: given }),
+    end,
+    endSigmaMm: sigma,
+  };
+}
+
+/** Stretches of a run, its corner tips left out, where the smooth line leaves the arcs too far. */
+function misfitsOf(section: OutlineSection, { nodes, lengthMm }: MeantRun): readonly ArcMisfit[] {
+  const found: { fromMm: number; toMm: number; mm: number; last: number }[] = [];
+  const first = section === 'lowerBout' ? 0 : ROUNDED_MM;
+  const end = section === 'upperBout' ? lengthMm : lengthMm - ROUNDED_MM;
+  nodes.forEach(({ alongMm, gapMm, y }, i) => {
+    if (alongMm < first || alongMm > end || Math.abs(gapMm) <= MISFIT_MM) return;
+    const before = found.at(-1);
+    if (before?.last === i - 1 && before.mm * gapMm > 0) {
+      before.fromMm = Math.min(before.fromMm, y);
+      before.toMm = Math.max(before.toMm, y);
+      before.last = i;
+      if (Math.abs(gapMm) > Math.abs(before.mm)) before.mm = gapMm;
+    } else found.push({ fromMm: y, toMm: y, mm: gapMm, last: i });
+  });
+  return found.map(({ fromMm, toMm, mm }) => ({ section, fromMm, toMm, mm }));
+}
+
+function plusMinusOf(
+  spot: LineSpot,
+  runs: Readonly<Record<'lowerBout' | 'cBout' | 'upperBout', MeantRun>>,
+  { kind, corners, fitMm }: ReturnType<typeof arcsOfRuns>,
+): number {
+  const { section, sharedSigmaMm } = spot;
+  if (section === 'lowerCorner') return corners.lower?.plusMinusMm ?? UNKNOWN_CORNER_MM;
+  if (section === 'upperCorner') return corners.upper?.plusMinusMm ?? UNKNOWN_CORNER_MM;
+  const run = runs[section];
+  const nearest = run.nodes.reduce((best, node) =>
+    Math.hypot(node.x - spot.x, node.y - spot.y) < Math.hypot(best.x - spot.x, best.y - spot.y) ? node : best,
+  );
+  const { gapMm, sigmaMm } = nodeAt(run, nearest.alongMm);
+  return 2 * Math.hypot(sigmaMm, sharedSigmaMm, kind === 'thirteen' ? gapMm : fitMm);
+}
+
+/** mm, k = 2. A corner whose end could not be placed stands where the arcs of the fit left it. */
+const UNKNOWN_CORNER_MM = 2;

@@ -1,0 +1,136 @@
+import { type Point, point } from '../../base/index.ts';
+import {
+  type Chain,
+  carryChain,
+  headingOn,
+  lengthOf,
+  nearestOn,
+  placeAlong,
+  pointAlong,
+  segmentLength,
+  segments,
+} from '../../curve/index.ts';
+import { type RunStart, smoothGap } from './smoothGap.ts';
+
+/** A place of the merged edge, body frame, with its scatter; null scatter where nothing was seen. */
+export interface RunSpot extends Point<'body'> {
+  readonly sigmaMm: number | null;
+}
+
+/**
+ * A place of a run: on the carried arcs, `alongMm` along them (0 at the run's own start, which lies on the centre line
+ * for a bout), the outward normal there, and how far outside the smooth line through the seen places lies.
+ */
+export interface RunNode extends Point<'body'> {
+  readonly alongMm: number;
+  readonly normalX: number;
+  readonly normalY: number;
+  readonly gapMm: number;
+  readonly sigmaMm: number;
+}
+
+/** One tangent stretch: its fitted arcs and the smooth line beside them, both carried on past the corner tips. */
+export interface MeantRun {
+  /** The fitted arcs, from the lower to the upper end. */
+  readonly chain: Chain<'body'>;
+  readonly lengthMm: number;
+  /** About a millimetre apart, from `-carried` to `lengthMm + carried`. */
+  readonly nodes: readonly RunNode[];
+}
+
+/** mm that arcs are carried on past a fitted tip at most. */
+export const CARRIED_MM = 9;
+const NODE_STEP_MM = 1;
+
+/** Which ends of a run are corner tips; the other lies on the centre line, level, or held in place too. */
+export interface RunEnds {
+  readonly tips: 'start' | 'end' | 'both';
+  readonly centre: RunStart;
+}
+
+/** The smooth line through the spots of one stretch, told as gaps from its fitted arcs and carried past the tips. */
+export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: RunEnds): MeantRun {
+  const lengthMm = lengthOf(chain);
+  const before = ends.tips === 'end' ? 0 : CARRIED_MM;
+  const after = ends.tips === 'start' ? 0 : CARRIED_MM;
+  const carried = carryChain(chain, before, after);
+  const steps = Math.ceil((lengthMm + before + after) / NODE_STEP_MM);
+  const grid = Array.from(
+    { length: steps + 1 },
+    (_, i) => (i / steps) * (lengthMm + before + after) - before,
+  );
+  const starts = startsOf(carried, before);
+  const seen = spots.flatMap((spot) => {
+    if (spot.sigmaMm === null) return [];
+    const foot = nearestOn(carried, spot);
+    const alongMm = starts[foot.segment].fromMm + foot.fraction * starts[foot.segment].lengthMm;
+    return [{ alongMm, gapMm: -foot.side * foot.distanceMm, sigmaMm: spot.sigmaMm }];
+  });
+  const backwards = ends.tips === 'start';
+  const order = backwards ? -1 : 1;
+  const places = [
+    ...seen.map((place, i) => ({ ...place, node: -1, order: i })),
+    ...grid.map((alongMm, i) => ({ alongMm, gapMm: null, sigmaMm: 1, node: i, order: 0 })),
+  ]
+    .map((place) => ({ ...place, alongMm: order * place.alongMm }))
+    .sort((a, b) => a.alongMm - b.alongMm || a.order - b.order);
+  const smooth = smoothGap(places, ends.tips === 'both' ? 'free' : ends.centre);
+  const nodes: RunNode[] = [];
+  places.forEach(({ node }, i) => {
+    if (node < 0) return;
+    const at = grid[node] + before;
+    const heading = headingAlong(carried, at);
+    nodes[node] = {
+      ...pointAlong(carried, at),
+      alongMm: grid[node],
+      normalX: Math.sin(heading),
+      normalY: -Math.cos(heading),
+      ...smooth[i],
+    };
+  });
+  return { chain, lengthMm, nodes };
+}
+
+function startsOf(chain: Chain<'body'>, before: number) {
+  let fromMm = -before;
+  return segments(chain).map((segment) => {
+    const lengthMm = segmentLength(segment);
+    const start = { fromMm, lengthMm };
+    fromMm += lengthMm;
+    return start;
+  });
+}
+
+function headingAlong(chain: Chain<'body'>, lengthMm: number): number {
+  const place = placeAlong(chain, lengthMm);
+  return headingOn(segments(chain)[place.segment], place.fraction);
+}
+
+/** The node of a run at a length along it, between its neighbours. */
+export function nodeAt({ nodes }: MeantRun, alongMm: number): RunNode {
+  const first = nodes[0].alongMm;
+  const step = (nodes[nodes.length - 1].alongMm - first) / (nodes.length - 1);
+  const at = Math.min(nodes.length - 1, Math.max(0, (alongMm - first) / step));
+  const i = Math.min(nodes.length - 2, Math.floor(at));
+  const share = at - i;
+  const mix = (of: (node: RunNode) => number) => (1 - share) * of(nodes[i]) + share * of(nodes[i + 1]);
+  const size = Math.hypot(
+    mix((n) => n.normalX),
+    mix((n) => n.normalY),
+  );
+  return {
+    x: mix((n) => n.x),
+    y: mix((n) => n.y),
+    alongMm: first + at * step,
+    normalX: mix((n) => n.normalX) / size,
+    normalY: mix((n) => n.normalY) / size,
+    gapMm: mix((n) => n.gapMm),
+    sigmaMm: mix((n) => n.sigmaMm),
+  };
+}
+
+/** The place of the smooth line at a node, or of the arcs alone. */
+export function onLine(node: RunNode, line: 'smooth' | 'arcs'): Point<'body'> {
+  const gap = line === 'smooth' ? node.gapMm : 0;
+  return point(node.x + gap * node.normalX, node.y + gap * node.normalY);
+}
