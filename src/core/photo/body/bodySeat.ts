@@ -66,12 +66,22 @@ export function normalToPhoto(
   into[to + 1] = tangentX / length;
 }
 
-/** Photo px to body mm, the sideways keystone left out: for marking regions only. */
-export function photoToBody(seat: Seat, px: number, py: number): { readonly x: number; readonly y: number } {
-  const right = (px - seat.x) / seat.pxPerMm;
-  const down = (py - seat.y) / seat.pxPerMm;
-  const up = right * seat.sin - down * seat.cos;
-  return { x: right * seat.cos + down * seat.sin - seat.skew * up, y: up + HALF_LENGTH_MM };
+/** Photo px to body mm, the sideways keystone left out, for marking regions only: x = x0 + xx px + xy py, y likewise. */
+export interface BodyAffine {
+  readonly x0: number;
+  readonly xx: number;
+  readonly xy: number;
+  readonly y0: number;
+  readonly yx: number;
+  readonly yy: number;
+}
+
+export function bodyAffine({ x, y, pxPerMm, cos, sin, skew }: Seat): BodyAffine {
+  const yx = sin / pxPerMm;
+  const yy = -cos / pxPerMm;
+  const xx = cos / pxPerMm - skew * yx;
+  const xy = sin / pxPerMm - skew * yy;
+  return { xx, xy, x0: -xx * x - xy * y, yx, yy, y0: HALF_LENGTH_MM - yx * x - yy * y };
 }
 
 /** The same seat in a picture whose pixels are `factor` times as many along a side. */

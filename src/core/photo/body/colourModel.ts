@@ -1,6 +1,6 @@
-import { distanceTo, fillPolygon } from '../picture/fillPolygon.ts';
+import { distanceToOther, fillPolygon } from '../picture/fillPolygon.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
-import { photoToBody, type Seat } from './bodySeat.ts';
+import { bodyAffine, type Seat } from './bodySeat.ts';
 
 /** Which colours count as alike: `full` in L, a, b; `chroma` mostly by a and b, for shadow on the ground. */
 export type ColourKind = 'full' | 'chroma';
@@ -40,111 +40,167 @@ const GRID = COLOUR_GRID;
 /** Scratch for one picture, so that a fit allocates nothing a pass. */
 export interface ColourScratch {
   readonly mask: Uint8Array;
-  readonly toInside: Float32Array;
-  readonly toOutside: Float32Array;
+  readonly distance: Float32Array;
+  readonly inside: Float64Array;
+  readonly outside: Float64Array;
+  readonly between: Float64Array;
+  readonly odds: Float32Array;
 }
 
 export function colourScratch(widthPx: number, heightPx: number): ColourScratch {
   const grid = Math.ceil(widthPx / GRID) * Math.ceil(heightPx / GRID);
   return {
     mask: new Uint8Array(grid),
-    toInside: new Float32Array(grid),
-    toOutside: new Float32Array(grid),
+    distance: new Float32Array(grid),
+    inside: new Float64Array(CELLS),
+    outside: new Float64Array(CELLS),
+    between: new Float64Array(CELLS),
+    odds: new Float32Array(CELLS),
   };
 }
 
+/** A picture's colours with what is kept of them between passes. */
+export interface ColourSource {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly cells: Uint16Array;
+  readonly masked: Uint8Array | undefined;
+  readonly scratch: ColourScratch;
+  /** The body's colour odds on the colour grid. */
+  readonly posterior: Float32Array;
+}
+
 /**
- * How likely every grid cell belongs to the body, 0 to 1, written into `posterior` (mean over the cell's pixels). Method: joint histograms of the
+ * How likely every grid cell near the outline belongs to the body, 0 to 1, written into `posterior` (mean over the
+ * cell's pixels; cells more than the reach of the outside away keep what they had). Method: joint histograms of the
  * surely inside (fingerboard left out) and of a ring outside (neck left out), smoothed, Bayes with even odds.
  */
 export function learnColours(
-  lab: LabPicture,
-  cells: Uint16Array,
+  source: ColourSource,
   outline: Float64Array,
   seat: Seat,
   band: ColourBand,
-  masked: Uint8Array | undefined,
-  scratch: ColourScratch,
-  posterior: Float32Array,
 ): void {
-  const { widthPx, heightPx } = lab;
-  const gridWidth = Math.ceil(widthPx / GRID);
-  const gridHeight = Math.ceil(heightPx / GRID);
-  const small = outline.map((value) => (value - (GRID - 1) / 2) / GRID);
-  scratch.mask.fill(0);
-  fillPolygon(scratch.mask, gridWidth, gridHeight, small, 1);
-  distanceTo(scratch.mask, gridWidth, gridHeight, 1, scratch.toInside);
-  distanceTo(scratch.mask, gridWidth, gridHeight, 0, scratch.toOutside);
+  const { scratch } = source;
   const mmPerCell = GRID / seat.pxPerMm;
-  const inside = new Float64Array(CELLS);
-  const outside = new Float64Array(CELLS);
-  for (let gy = 0; gy < gridHeight; gy++)
-    for (let gx = 0; gx < gridWidth; gx++) {
-      const at = gy * gridWidth + gx;
-      const pixel = gy * GRID * widthPx + gx * GRID;
+  const box = gridRound(source, outline, OUTSIDE_REACH_MM / mmPerCell + 2);
+  const small = outline.map((value, i) => (value - (GRID - 1) / 2) / GRID - (i % 2 === 0 ? box.x : box.y));
+  scratch.mask.fill(0, 0, box.wide * box.high);
+  fillPolygon(scratch.mask, box.wide, box.high, small, 1);
+  distanceToOther(scratch.mask, box.wide, box.high, scratch.distance);
+  countColours(source, seat, band, box);
+  smooth(scratch.inside, scratch.between);
+  smooth(scratch.outside, scratch.between);
+  fillOdds(scratch);
+  spreadOdds(source, box);
+}
+
+/** A box of the colour grid, in cells. */
+interface GridBox {
+  readonly x: number;
+  readonly y: number;
+  readonly wide: number;
+  readonly high: number;
+}
+
+function gridRound({ widthPx, heightPx }: ColourSource, outline: Float64Array, reachCells: number): GridBox {
+  const range = (first: 0 | 1, cells: number): readonly [from: number, to: number] => {
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let i = first; i < outline.length; i += 2) {
+      least = Math.min(least, outline[i]);
+      most = Math.max(most, outline[i]);
+    }
+    const from = Math.min(cells - 1, Math.max(0, Math.floor(least / GRID - reachCells)));
+    return [from, Math.min(cells, Math.max(from + 1, Math.ceil(most / GRID + reachCells)))];
+  };
+  const [left, right] = range(0, Math.ceil(widthPx / GRID));
+  const [top, low] = range(1, Math.ceil(heightPx / GRID));
+  return { x: left, y: top, wide: right - left, high: low - top };
+}
+
+function countColours(
+  { widthPx, cells, masked, scratch }: ColourSource,
+  seat: Seat,
+  band: ColourBand,
+  box: GridBox,
+): void {
+  const { mask, distance, inside, outside } = scratch;
+  inside.fill(0);
+  outside.fill(0);
+  const cellsPerMm = seat.pxPerMm / GRID;
+  const deep = band.insideMm * cellsPerMm;
+  const off = band.outsideMm * cellsPerMm;
+  const far = OUTSIDE_REACH_MM * cellsPerMm;
+  const way = bodyAffine(seat);
+  for (let row = 0; row < box.high; row++)
+    for (let column = 0; column < box.wide; column++) {
+      const at = row * box.wide + column;
+      const isInside = mask[at] === 1;
+      const away = distance[at];
+      if (isInside ? away <= deep : away <= off || away >= far) continue;
+      const px = (box.x + column) * GRID;
+      const py = (box.y + row) * GRID;
+      const pixel = py * widthPx + px;
       if (masked?.[pixel]) continue;
-      const within = (scratch.toOutside[at] as number) * mmPerCell;
-      const without = (scratch.toInside[at] as number) * mmPerCell;
-      const isInside = within > band.insideMm;
-      if (!isInside && !(without > band.outsideMm && without < OUTSIDE_REACH_MM)) continue;
-      if (isInside ? onFingerboard(seat, gx * GRID, gy * GRID) : onNeck(seat, gx * GRID, gy * GRID)) continue;
-      const colour = cells[pixel] as number;
-      if (isInside) inside[colour] = (inside[colour] as number) + 1;
-      else outside[colour] = (outside[colour] as number) + 1;
-    }
-  const odds = oddsOf(smooth(inside), smooth(outside));
-  for (let gy = 0; gy < gridHeight; gy++)
-    for (let gx = 0; gx < gridWidth; gx++) {
-      const first = gy * GRID * widthPx + gx * GRID;
-      const right = gx * GRID + 1 < widthPx ? 1 : 0;
-      const below = gy * GRID + 1 < heightPx ? widthPx : 0;
-      posterior[gy * gridWidth + gx] =
-        0.25 *
-        ((odds[cells[first] as number] as number) +
-          (odds[cells[first + right] as number] as number) +
-          (odds[cells[first + below] as number] as number) +
-          (odds[cells[first + below + right] as number] as number));
+      const y = way.y0 + way.yx * px + way.yy * py;
+      const across = Math.abs(way.x0 + way.xx * px + way.xy * py);
+      if (isInside ? y > BOARD_FROM_MM && across < BOARD_HALF_MM : y > NECK_FROM_MM && across < NECK_HALF_MM)
+        continue;
+      const histogram = isInside ? inside : outside;
+      histogram[cells[pixel]]++;
     }
 }
 
-function onFingerboard(seat: Seat, x: number, y: number): boolean {
-  const place = photoToBody(seat, x, y);
-  return place.y > 215 && Math.abs(place.x) < 24;
-}
+/** mm. Where the fingerboard lies over the plate, and the neck beyond it. */
+const BOARD_FROM_MM = 215;
+const BOARD_HALF_MM = 24;
+const NECK_FROM_MM = 340;
+const NECK_HALF_MM = 26;
 
-function onNeck(seat: Seat, x: number, y: number): boolean {
-  const place = photoToBody(seat, x, y);
-  return place.y > 340 && Math.abs(place.x) < 26;
-}
-
-function oddsOf(inside: Float64Array, outside: Float64Array): Float32Array {
+function fillOdds({ inside, outside, odds }: ColourScratch): void {
   const inTotal = total(inside) || 1;
   const outTotal = total(outside) || 1;
   const floor = 0.02 / CELLS;
-  return Float32Array.from(inside, (count, i) => {
-    const hi = count / inTotal + floor;
-    return hi / (hi + (outside[i] as number) / outTotal + floor);
-  });
+  for (let i = 0; i < CELLS; i++) {
+    const hi = inside[i] / inTotal + floor;
+    odds[i] = hi / (hi + outside[i] / outTotal + floor);
+  }
+}
+
+function spreadOdds({ widthPx, heightPx, cells, scratch, posterior }: ColourSource, box: GridBox): void {
+  const gridWidth = Math.ceil(widthPx / GRID);
+  const { odds } = scratch;
+  for (let gy = box.y; gy < box.y + box.high; gy++) {
+    const below = gy * GRID + 1 < heightPx ? widthPx : 0;
+    for (let gx = box.x; gx < box.x + box.wide; gx++) {
+      const first = gy * GRID * widthPx + gx * GRID;
+      const right = gx * GRID + 1 < widthPx ? 1 : 0;
+      posterior[gy * gridWidth + gx] =
+        0.25 *
+        (odds[cells[first]] +
+          odds[cells[first + right]] +
+          odds[cells[first + below]] +
+          odds[cells[first + below + right]]);
+    }
+  }
 }
 
 function total(values: Float64Array): number {
   let sum = 0;
-  for (const value of values) sum += value;
+  for (let i = 0; i < values.length; i++) sum += values[i];
   return sum;
 }
 
-/** 1-2-1 along each of the three axes. */
-function smooth(values: Float64Array): Float64Array {
-  let from = values;
-  for (const stride of [1, STEPS, STEPS * STEPS]) {
-    const into = new Float64Array(CELLS);
+/** 1-2-1 along each of the three axes, in place; nothing comes in over the ends. */
+function smooth(values: Float64Array, between: Float64Array): void {
+  for (let stride = 1; stride < CELLS; stride *= STEPS) {
+    between.set(values);
     for (let i = 0; i < CELLS; i++) {
-      const step = Math.floor(i / stride) % STEPS;
-      const before = step > 0 ? (from[i - stride] as number) : 0;
-      const after = step < STEPS - 1 ? (from[i + stride] as number) : 0;
-      into[i] = 0.25 * before + 0.5 * (from[i] as number) + 0.25 * after;
+      const step = Math.trunc(i / stride) % STEPS;
+      const before = step > 0 ? between[i - stride] : 0;
+      const after = step < STEPS - 1 ? between[i + stride] : 0;
+      values[i] = 0.25 * (before + after) + 0.5 * between[i];
     }
-    from = into;
   }
-  return from;
 }

@@ -74,19 +74,38 @@ function gatherGradients(places: PhotoPlaces, input: EvidenceInput, evidence: Ev
     const hidden =
       inPicture && masked !== undefined && masked[Math.round(y0) * widthPx + Math.round(x0)] === 1;
     evidence.visible[i] = inPicture && !hidden ? 1 : 0;
+    const to = i * SAMPLES;
+    evidence.strength.fill(0, to, to + SAMPLES);
+    if (!evidence.visible[i]) continue;
     for (let j = 0; j < SAMPLES; j++) {
       const t = j * step - reachPx;
       const x = x0 + t * nx;
       const y = y0 + t * ny;
-      const outside = !(x >= 0 && y >= 0 && x <= widthPx - 1 && y <= heightPx - 1);
-      evidence.strength[i * SAMPLES + j] =
-        outside || !evidence.visible[i]
-          ? 0
-          : Math.abs(
-              nx * valueAt(map.gx, widthPx, heightPx, x, y) + ny * valueAt(map.gy, widthPx, heightPx, x, y),
-            );
+      if (x >= 0 && y >= 0 && x <= widthPx - 1 && y <= heightPx - 1)
+        evidence.strength[to + j] = Math.abs(slopeAlong(map, x, y, nx, ny));
     }
   }
+}
+
+/** The gradient at (x, y) along (nx, ny), between the four nearest pixels. */
+function slopeAlong(
+  { widthPx, heightPx, gx, gy, look }: EdgeMap,
+  x: number,
+  y: number,
+  nx: number,
+  ny: number,
+): number {
+  const left = Math.min(widthPx - 2, x | 0);
+  const upper = Math.min(heightPx - 2, y | 0);
+  look(left, upper);
+  const right = x - left;
+  const down = y - upper;
+  const at = upper * widthPx + left;
+  const below = at + widthPx;
+  const high = (nx * gx[at] + ny * gy[at]) * (1 - right) + (nx * gx[at + 1] + ny * gy[at + 1]) * right;
+  const low =
+    (nx * gx[below] + ny * gy[below]) * (1 - right) + (nx * gx[below + 1] + ny * gy[below + 1]) * right;
+  return high * (1 - down) + low * down;
 }
 
 /** Running sums of the body's colour odds along one normal, from `strip` samples inside to `strip` outside. */
@@ -121,8 +140,11 @@ function everyThird(values: Float32Array): Float32Array {
 }
 
 const JUMP_COST = 0.02;
-const JUMP_CAP = 36;
+/** The longest jump, in samples, that costs less than the cap, and the cap: its next square. */
+const NEAR_JUMP = 5;
+const JUMP_CAP = (NEAR_JUMP + 1) ** 2;
 const AWAY_COST = 0.25;
+const AWAY = Array.from({ length: SAMPLES }, (_, j) => AWAY_COST * (2 * (j / (SAMPLES - 1)) - 1) ** 2);
 
 /**
  * The most coherent edge along a run of places, as sample indices into `chosen` from `from` to `to` (excluded).
@@ -131,35 +153,41 @@ const AWAY_COST = 0.25;
  */
 export function chooseEdge(evidence: Evidence, from: number, to: number, chosen: Int16Array): void {
   const run = to - from;
+  const { strength } = evidence;
   const back = new Uint8Array(run * SAMPLES);
-  let cost = new Float64Array(SAMPLES);
-  let next = new Float64Array(SAMPLES);
-  const half = (SAMPLES - 1) / 2;
+  const cost = new Float64Array(SAMPLES);
+  const next = new Float64Array(SAMPLES);
   for (let row = 0; row < run; row++) {
-    const base = (from + row) * SAMPLES;
+    const least = smallest(cost);
+    const longest = cost[least] + JUMP_COST * JUMP_CAP;
     for (let j = 0; j < SAMPLES; j++) {
-      const away = (j - half) / half;
-      const own = AWAY_COST * away * away - (evidence.strength[base + j] as number);
-      let best = row === 0 ? 0 : Number.POSITIVE_INFINITY;
-      let source = j;
-      if (row > 0)
-        for (let k = 0; k < SAMPLES; k++) {
-          const jump = (j - k) * (j - k);
-          const reached = (cost[k] as number) + JUMP_COST * (jump > JUMP_CAP ? JUMP_CAP : jump);
+      let best = longest;
+      let source = least;
+      if (row === 0) source = j;
+      else {
+        const last = Math.min(SAMPLES - 1, j + NEAR_JUMP);
+        for (let k = Math.max(0, j - NEAR_JUMP); k <= last; k++) {
+          const reached = cost[k] + JUMP_COST * (j - k) * (j - k);
           if (reached < best) {
             best = reached;
             source = k;
           }
         }
-      next[j] = best + own;
+      }
+      next[j] = (row === 0 ? 0 : best) + AWAY[j] - strength[(from + row) * SAMPLES + j];
       back[row * SAMPLES + j] = source;
     }
-    [cost, next] = [next, cost];
+    cost.set(next);
   }
-  let at = 0;
-  for (let j = 1; j < SAMPLES; j++) if ((cost[j] as number) < (cost[at] as number)) at = j;
+  let at = smallest(cost);
   for (let row = run - 1; row >= 0; row--) {
     chosen[from + row] = at;
-    at = back[row * SAMPLES + at] as number;
+    at = back[row * SAMPLES + at];
   }
+}
+
+function smallest(values: Float64Array): number {
+  let at = 0;
+  for (let i = 1; i < values.length; i++) if (values[i] < values[at]) at = i;
+  return at;
 }

@@ -1,6 +1,7 @@
 import type { PictureLevel } from '../picture/pictureLevel.ts';
 import { AT_ANGLE, AT_LN_SCALE, AT_X, AT_Y, type BodyFit, FIT_NUMBERS, rescaleFit } from './bodySeat.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
+import { lookEverywhere } from './edgeMap.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitScore, scoreFit } from './fitScore.ts';
 import { type FitPass, type FitSetting, fitTemplate } from './fitTemplate.ts';
@@ -77,7 +78,7 @@ type Run = (start: BodyFit, setting: FitSetting, from: number, pose: number) => 
  * one neutral measure. `poseLevel` is about 180 px long, `fitLevel` about a quarter of a million pixels.
  */
 export function findBody(poseLevel: PictureLevel, fitLevel: PictureLevel, known: FitKnowledge): FoundBody {
-  const poses = searchPoses(poseLevel.edges(0.7), lengthRange(poseLevel, fitLevel, known));
+  const poses = searchPoses(lookEverywhere(poseLevel.edges(0.7)), lengthRange(poseLevel, fitLevel, known));
   const bench = fitBench(stationsOfTemplate(3.6));
   const run: Run = (start, setting, from, pose) => {
     const fit = fitTemplate(fitLevel, start, setting, PASSES.slice(from), known, bench);

@@ -60,21 +60,12 @@ export function lookAlongNormals(
   const { placed, evidence } = bench;
   const seat = placeTemplate(fit, placed);
   const band = { insideMm: pass.bandMm, outsideMm: pass.bandMm };
-  learnColours(
-    level.lab,
-    level.cells(setting.colour),
-    closedOutline(placed),
-    seat,
-    band,
-    level.masked,
-    level.scratch,
-    level.posterior,
-  );
+  learnColours(level.colours(setting.colour), closedOutline(placed), seat, band);
   gatherEvidence(
     placed.photo,
     {
       map: level.edges(Math.max(0.7, pass.blurMm * seat.pxPerMm)),
-      posterior: level.posterior,
+      posterior: level.colours(setting.colour).posterior,
       masked: level.masked,
       reachPx: pass.reachMm * seat.pxPerMm,
       pxPerMm: seat.pxPerMm,

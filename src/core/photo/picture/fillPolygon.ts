@@ -36,43 +36,56 @@ export function fillPolygon(
   }
 }
 
-/** Writes to `distance` the distance in cells from every cell to the nearest cell whose mask equals `target` (chamfer 1, √2). */
-export function distanceTo(
+/**
+ * Writes to `distance` how far every cell lies from the nearest cell of the other kind (mask 0 or not), in cells;
+ * chamfer 1, √2. A mask of one kind gives a distance longer than the mask's sides.
+ */
+export function distanceToOther(
   mask: Uint8Array,
   widthPx: number,
   heightPx: number,
-  target: number,
   distance: Float32Array,
 ): void {
-  const far = widthPx + heightPx;
-  for (let i = 0; i < mask.length; i++) distance[i] = mask[i] === target ? 0 : far;
-  sweep(distance, widthPx, heightPx, 1);
-  sweep(distance, widthPx, heightPx, -1);
+  distance.fill(widthPx + heightPx, 0, widthPx * heightPx);
+  sweep(mask, distance, widthPx, heightPx, 1);
+  sweep(mask, distance, widthPx, heightPx, -1);
 }
 
-function sweep(distance: Float32Array, widthPx: number, heightPx: number, direction: 1 | -1): void {
+function sweep(
+  mask: Uint8Array,
+  distance: Float32Array,
+  widthPx: number,
+  heightPx: number,
+  direction: 1 | -1,
+): void {
   const startY = direction === 1 ? 0 : heightPx - 1;
   const startX = direction === 1 ? 0 : widthPx - 1;
+  const back = direction * widthPx;
   for (let row = 0; row < heightPx; row++) {
-    const y = startY + direction * row;
-    const before = y - direction;
-    const hasRow = before >= 0 && before < heightPx;
-    for (let column = 0; column < widthPx; column++) {
-      const x = startX + direction * column;
-      const i = y * widthPx + x;
-      let least = distance[i] as number;
-      const behind = x - direction;
-      const hasBehind = behind >= 0 && behind < widthPx;
-      if (hasBehind) least = Math.min(least, (distance[i - direction] as number) + 1);
-      if (hasRow) {
-        const j = before * widthPx + x;
-        least = Math.min(least, (distance[j] as number) + 1);
-        if (hasBehind) least = Math.min(least, (distance[j - direction] as number) + Math.SQRT2);
-        const ahead = x + direction;
-        if (ahead >= 0 && ahead < widthPx)
-          least = Math.min(least, (distance[j + direction] as number) + Math.SQRT2);
+    let i = (startY + direction * row) * widthPx + startX;
+    for (let column = 0; column < widthPx; column++, i += direction) {
+      const kind = mask[i];
+      let least = distance[i];
+      if (column > 0) least = nearer(least, mask, distance, i - direction, kind, 1);
+      if (row > 0) {
+        const j = i - back;
+        least = nearer(least, mask, distance, j, kind, 1);
+        if (column > 0) least = nearer(least, mask, distance, j - direction, kind, Math.SQRT2);
+        if (column < widthPx - 1) least = nearer(least, mask, distance, j + direction, kind, Math.SQRT2);
       }
       distance[i] = least;
     }
   }
+}
+
+function nearer(
+  least: number,
+  mask: Uint8Array,
+  distance: Float32Array,
+  at: number,
+  kind: number,
+  step: number,
+): number {
+  const way = mask[at] === kind ? distance[at] + step : step;
+  return way < least ? way : least;
 }

@@ -22,46 +22,53 @@ export function linearLightTable(): Float32Array {
  * (factor ≤ 1). Pixel centres obey small = (large + ½) · factor − ½ up to the rounding of the size.
  */
 export function shrinkToLinear(picture: Picture, factor: number): LinearPicture {
-  const widthPx = Math.max(1, Math.round(picture.widthPx * factor));
-  const heightPx = Math.max(1, Math.round(picture.heightPx * factor));
+  const { widthPx: fromWidth, heightPx: fromHeight, rgb } = picture;
   const table = linearLightTable();
-  const row = new Float32Array(picture.widthPx);
-  return shrink(picture.widthPx, picture.heightPx, widthPx, heightPx, (channel, y) => {
-    let at = y * picture.widthPx * 3 + channel;
-    for (let x = 0; x < picture.widthPx; x++, at += 3) row[x] = table[picture.rgb[at] as number] as number;
-    return row;
+  return shrink(fromWidth, fromHeight, factor, (y, row) => {
+    const from = 3 * y * fromWidth;
+    for (let i = 0; i < row.length; i++) row[i] = table[rgb[from + i]];
   });
 }
 
 /** The same by `factor` from a picture already in linear light. */
 export function shrinkLinear(picture: LinearPicture, factor: number): LinearPicture {
   if (factor >= 1) return picture;
-  const widthPx = Math.max(1, Math.round(picture.widthPx * factor));
-  const heightPx = Math.max(1, Math.round(picture.heightPx * factor));
-  return shrink(picture.widthPx, picture.heightPx, widthPx, heightPx, (channel, y) =>
-    (picture.planes[channel] as Float32Array).subarray(y * picture.widthPx, (y + 1) * picture.widthPx),
-  );
+  const [red, green, blue] = picture.planes;
+  return shrink(picture.widthPx, picture.heightPx, factor, (y, row) => {
+    let at = y * picture.widthPx;
+    for (let i = 0; i < row.length; i += 3, at++) {
+      row[i] = red[at];
+      row[i + 1] = green[at];
+      row[i + 2] = blue[at];
+    }
+  });
 }
 
+/** `readRow` writes red, green, blue in linear light of every pixel of a row. */
 function shrink(
   fromWidth: number,
   fromHeight: number,
-  widthPx: number,
-  heightPx: number,
-  rowOf: (channel: 0 | 1 | 2, y: number) => Float32Array,
+  factor: number,
+  readRow: (y: number, row: Float32Array) => void,
 ): LinearPicture {
+  const widthPx = Math.max(1, Math.round(fromWidth * factor));
+  const heightPx = Math.max(1, Math.round(fromHeight * factor));
   const across = spreadOf(fromWidth, widthPx);
   const down = spreadOf(fromHeight, heightPx);
-  const plane = (channel: 0 | 1 | 2): Float32Array => {
-    const out = new Float32Array(widthPx * heightPx);
-    const narrow = new Float32Array(widthPx);
-    for (let y = 0; y < fromHeight; y++) {
-      narrowRow(rowOf(channel, y), across, narrow);
-      addRow(narrow, out, down, y, widthPx, heightPx);
-    }
-    return out;
-  };
-  return { widthPx, heightPx, planes: [plane(0), plane(1), plane(2)] };
+  const planes = [0, 1, 2].map(
+    () => new Float32Array(widthPx * heightPx),
+  ) as unknown as LinearPicture['planes'];
+  const row = new Float32Array(3 * fromWidth);
+  const narrow = new Float32Array(3 * widthPx);
+  for (let y = 0; y < fromHeight; y++) {
+    readRow(y, row);
+    narrowRow(row, across, narrow);
+    const first = down.target[y];
+    addRow(narrow, planes, first * widthPx, widthPx, down.here[y]);
+    if (down.next[y] > 0 && first + 1 < heightPx)
+      addRow(narrow, planes, (first + 1) * widthPx, widthPx, down.next[y]);
+  }
+  return { widthPx, heightPx, planes };
 }
 
 /** For every source cell: the target cell it starts in, and the shares that go there and to the next one. */
@@ -87,32 +94,36 @@ function spreadOf(from: number, to: number): Spread {
   return { target, here, next };
 }
 
-function narrowRow(row: Float32Array, across: Spread, into: Float32Array): void {
-  into.fill(0);
-  const last = into.length - 1;
-  for (let x = 0; x < row.length; x++) {
-    const to = across.target[x] as number;
-    const value = row[x] as number;
-    into[to] = (into[to] as number) + value * (across.here[x] as number);
-    if (to < last) into[to + 1] = (into[to + 1] as number) + value * (across.next[x] as number);
+function narrowRow(row: Float32Array, { target, here, next }: Spread, into: Float32Array): void {
+  const count = target.length;
+  let [red, green, blue] = [0, 0, 0];
+  for (let x = 0, from = 0; x < count; x++, from += 3) {
+    const share = here[x];
+    red += row[from] * share;
+    green += row[from + 1] * share;
+    blue += row[from + 2] * share;
+    if (x + 1 < count && target[x + 1] === target[x]) continue;
+    const to = 3 * target[x];
+    into[to] = red;
+    into[to + 1] = green;
+    into[to + 2] = blue;
+    const rest = next[x];
+    red = row[from] * rest;
+    green = row[from + 1] * rest;
+    blue = row[from + 2] * rest;
   }
 }
 
 function addRow(
   row: Float32Array,
-  out: Float32Array,
-  down: Spread,
-  y: number,
+  [red, green, blue]: LinearPicture['planes'],
+  at: number,
   widthPx: number,
-  heightPx: number,
+  share: number,
 ): void {
-  const first = down.target[y] as number;
-  const here = down.here[y] as number;
-  const next = first + 1 < heightPx ? (down.next[y] as number) : 0;
-  const at = first * widthPx;
-  for (let x = 0; x < widthPx; x++) {
-    const value = row[x] as number;
-    out[at + x] = (out[at + x] as number) + value * here;
-    if (next > 0) out[at + widthPx + x] = (out[at + widthPx + x] as number) + value * next;
+  for (let x = 0, from = 0; x < widthPx; x++, from += 3) {
+    red[at + x] += row[from] * share;
+    green[at + x] += row[from + 1] * share;
+    blue[at + x] += row[from + 2] * share;
   }
 }

@@ -1,7 +1,7 @@
 import {
   COLOUR_GRID,
   type ColourKind,
-  type ColourScratch,
+  type ColourSource,
   colourCells,
   colourScratch,
 } from '../body/colourModel.ts';
@@ -17,10 +17,8 @@ export interface PictureLevel {
   /** Pixels of this level a pixel of the photo, along a side. */
   readonly factor: number;
   readonly masked: Uint8Array | undefined;
-  readonly scratch: ColourScratch;
-  /** The body's colour odds on the colour grid, as last learned. */
-  readonly posterior: Float32Array;
-  cells(kind: ColourKind): Uint16Array;
+  /** The colours with room for what is learned of them; all kinds share that room. */
+  colours(kind: ColourKind): ColourSource;
   /** The gradient after a blur of about `sigmaPx` (steps of a quarter octave). */
   edges(sigmaPx: number): EdgeMap;
 }
@@ -33,17 +31,21 @@ export function levelOf(
 ): PictureLevel {
   const lab = labOf(linear);
   const mask = maskOf(linear.widthPx, linear.heightPx, factor, masked);
-  const cells = new Map<ColourKind, Uint16Array>();
+  const colours = new Map<ColourKind, ColourSource>();
   const edges = new Map<number, EdgeMap>();
+  const { widthPx, heightPx } = linear;
+  const room = {
+    widthPx,
+    heightPx,
+    masked: mask,
+    scratch: colourScratch(widthPx, heightPx),
+    posterior: new Float32Array(Math.ceil(widthPx / COLOUR_GRID) * Math.ceil(heightPx / COLOUR_GRID)),
+  };
   return {
     lab,
     factor,
     masked: mask,
-    scratch: colourScratch(linear.widthPx, linear.heightPx),
-    posterior: new Float32Array(
-      Math.ceil(linear.widthPx / COLOUR_GRID) * Math.ceil(linear.heightPx / COLOUR_GRID),
-    ),
-    cells: (kind) => kept(cells, kind, () => colourCells(lab, kind)),
+    colours: (kind) => kept(colours, kind, () => ({ ...room, cells: colourCells(lab, kind) })),
     edges: (sigmaPx) => {
       const step = Math.round(4 * Math.log2(sigmaPx));
       return kept(edges, step, () => edgeMapOf(lab, 2 ** (step / 4), mask));
