@@ -1,0 +1,83 @@
+import type { LoopPoint } from './bridgeLoops.ts';
+
+/** How one hole's edge lies to the other's, mirrored and laid on it, in the frame's units. */
+export interface HoleDifference {
+  readonly rms: number;
+  readonly most: number;
+  /** Distance from each point of either loop to the other. */
+  readonly first: Float64Array;
+  readonly second: Float64Array;
+}
+
+const ROUNDS = 12;
+/** Points of the edge that are laid on the other. */
+const LAID = 400;
+/** Units. Places farther off than this do not pull. */
+const PULLS_WITHIN = 2;
+
+/** Both loops in frames with x outward, so that one lies on the other after a shift and a turn. */
+export function compareHoles(first: readonly LoopPoint[], second: readonly LoopPoint[]): HoleDifference {
+  let placed = second.map(({ x, y }) => ({ x, y }));
+  const every = Math.max(1, Math.floor(first.length / LAID));
+  const pulled = first.filter((point, i) => i % every === 0 && !point.bridged);
+  for (let round = 0; round < ROUNDS; round++) {
+    const pairs = pulled.flatMap((point) => {
+      const other = nearestOf(point, placed);
+      const near =
+        Math.hypot(point.x - other.x, point.y - other.y) < (round < ROUNDS / 2 ? 4 : 1) * PULLS_WITHIN;
+      return near ? [{ to: point, from: other }] : [];
+    });
+    if (pairs.length < 3) break;
+    placed = moved(placed, pairs);
+  }
+  const own = Float64Array.from(first, (point) => away(point, placed));
+  const theirs = Float64Array.from(placed, (point) => away(point, first));
+  const all = [...own, ...theirs];
+  return {
+    rms: Math.sqrt(all.reduce((sum, one) => sum + one * one, 0) / all.length),
+    most: all.reduce((a, b) => Math.max(a, b), 0),
+    first: own,
+    second: theirs,
+  };
+}
+
+interface XY {
+  readonly x: number;
+  readonly y: number;
+}
+
+function nearestOf(point: XY, loop: readonly XY[]): XY {
+  let [best, least] = [loop[0], Number.POSITIVE_INFINITY];
+  for (const other of loop) {
+    const [dx, dy] = [other.x - point.x, other.y - point.y];
+    const square = dx * dx + dy * dy;
+    if (square >= least) continue;
+    least = square;
+    best = other;
+  }
+  return best;
+}
+
+function away(point: XY, loop: readonly XY[]): number {
+  const other = nearestOf(point, loop);
+  return Math.hypot(other.x - point.x, other.y - point.y);
+}
+
+/** The points shifted and turned so that `from` comes nearest to `to`. */
+function moved(points: readonly XY[], pairs: readonly { readonly to: XY; readonly from: XY }[]): XY[] {
+  const mean = (pick: (pair: (typeof pairs)[number]) => number): number =>
+    pairs.reduce((sum, pair) => sum + pick(pair), 0) / pairs.length;
+  const [tx, ty] = [mean((pair) => pair.to.x), mean((pair) => pair.to.y)];
+  const [fx, fy] = [mean((pair) => pair.from.x), mean((pair) => pair.from.y)];
+  let [cross, along] = [0, 0];
+  for (const { to, from } of pairs) {
+    cross += (from.x - fx) * (to.y - ty) - (from.y - fy) * (to.x - tx);
+    along += (from.x - fx) * (to.x - tx) + (from.y - fy) * (to.y - ty);
+  }
+  const turn = Math.atan2(cross, along);
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  return points.map(({ x, y }) => ({
+    x: tx + c * (x - fx) - s * (y - fy),
+    y: ty + s * (x - fx) + c * (y - fy),
+  }));
+}
