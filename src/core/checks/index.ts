@@ -1,2 +1,11 @@
+export { builtFindings, missWords } from './builtFindings.ts';
+export { BUILT_PART_WORDS, BUILT_PARTS, type BuiltPart, builtPlaceName } from './builtPlaceName.ts';
+export {
+  type BuiltFault,
+  type BuiltMeasure,
+  type BuiltPlace,
+  type BuiltReport,
+  builtReport,
+} from './builtReport.ts';
 export { checkDesign } from './checkDesign.ts';
 export { checkInstrument } from './checkInstrument.ts';

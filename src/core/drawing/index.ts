@@ -1,5 +1,7 @@
 export { type ArchGaugeOptions, archGaugeDrawings } from './archGaugeDrawings.ts';
 export { blockDrawings } from './blockDrawings.ts';
+export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
+export type { MapPlace } from './deviationMapComb.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { formDrawings } from './formDrawings.ts';
