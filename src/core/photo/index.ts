@@ -64,6 +64,11 @@ export {
   type SceneMeasure,
   type SceneTrust,
 } from './scale/knownRatio.ts';
+export type { ShapeScene } from './shape/outermost.ts';
+export { bodyToScene, type ShapeSeat } from './shape/shapeSeat.ts';
+export { type ShapeGround, sheetGround } from './shape/sheetGround.ts';
+export type { ExpectedShape, ShapePlace, TracedShape } from './shape/tracedShape.ts';
+export { type ShapeOptions, traceShape } from './shape/traceShape.ts';
 export {
   type CalibrationSheet,
   calibrationSheet,
