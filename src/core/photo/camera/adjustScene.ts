@@ -1,10 +1,26 @@
 import type { Point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { type Adjusted, type Adjustment, adjust, covarianceAt, type Sighting } from './adjustment.ts';
-import { finalScales, robustScales, withoutStrays } from './residualSpread.ts';
-import { cardBeliefs, type LensHint, lensBeliefs, type SheetPrint, sheetBeliefs } from './sceneBeliefs.ts';
-import { lensAt, lensSlot, type SceneState, type SceneUnknowns, stridesOf } from './sceneUnknowns.ts';
+import { finalSpreads, robustScales, withoutStrays } from './residualSpread.ts';
+import {
+  bowBeliefs,
+  cardBeliefs,
+  type LensHint,
+  LIFT_SIGMA_MM,
+  lensBeliefs,
+  type SheetPrint,
+  sheetBeliefs,
+} from './sceneBeliefs.ts';
+import {
+  cameraAt,
+  lensAt,
+  lensSlot,
+  type SceneState,
+  type SceneUnknowns,
+  stridesOf,
+} from './sceneUnknowns.ts';
 import type { ShotsOptions } from './shot.ts';
+import { standOf } from './solvedScene.ts';
 import { focalFromHomographies } from './startCamera.ts';
 import { type LensStart, type PlainSighting, plainSightings, startScene } from './startScene.ts';
 
@@ -24,6 +40,8 @@ export interface SceneSolution {
   readonly covariance: readonly Float64Array[];
   /** Without the points that strayed. */
   readonly sightings: readonly Sighting[];
+  /** Per shot, the part of its misses that neighbouring points share, mm of one coordinate. */
+  readonly togetherMm: readonly number[];
   readonly cost: number;
   readonly settled: boolean;
 }
@@ -77,11 +95,43 @@ function refined(task: SceneTask, first: SceneState): SceneSolution | null {
     if (!next) return null;
     state = next.state;
   }
-  const last = adjustmentOf(task, state, sightings, finalScales(unknowns, state, sightings));
+  const lifted = liftSigmaOf(task, state, sightings);
+  const bowed = lifted.sigmaMm > LIFT_SIGMA_MM ? adjust(lifted.adjustment, state) : null;
+  state = bowed?.state ?? state;
+  const last = lastAdjustment(task, state, sightings, lifted.sigmaMm);
   const done = adjust(last, state);
   const covariance = done && covarianceAt(last, done.state);
   if (!done || !covariance) return null;
-  return { state: done.state, covariance, sightings, cost: done.cost, settled: done.settled };
+  const { togetherMm } = lifted;
+  return { state: done.state, covariance, sightings, togetherMm, cost: done.cost, settled: done.settled };
+}
+
+/**
+ * How much further a sheet may lift at its rim than one that looks flat, for what its stretches lie off together once
+ * the camera has taken up what it can: lifts of 1 to 3 mm leave a twentieth to a two-hundredth of themselves.
+ */
+const LIFT_OF_TOGETHER = 40;
+
+/** What the sheets' stretches lie off together in each shot, mm, and the lift that this lets one believe in. */
+function liftSigmaOf(task: SceneTask, state: SceneState, sightings: readonly Sighting[]) {
+  const togetherMm = finalSpreads(task.unknowns, state, sightings, task.sightings).map(
+    ({ togetherPx }, shot) => {
+      const camera = cameraAt(task.unknowns, state, shot);
+      return (togetherPx * standOf(camera)) / camera.focalPx;
+    },
+  );
+  const sigmaMm = Math.max(LIFT_SIGMA_MM, LIFT_OF_TOGETHER * Math.max(...togetherMm));
+  return { togetherMm, sigmaMm, adjustment: lastAdjustment(task, state, sightings, sigmaMm) };
+}
+
+function lastAdjustment(
+  task: SceneTask,
+  state: SceneState,
+  sightings: readonly Sighting[],
+  liftSigmaMm: number,
+): Adjustment {
+  const scales = finalSpreads(task.unknowns, state, sightings, task.sightings).map(({ scale }) => scale);
+  return adjustmentOf(task, state, sightings, scales, liftSigmaMm);
 }
 
 function adjustmentOf(
@@ -89,6 +139,7 @@ function adjustmentOf(
   at: SceneState,
   sightings: readonly Sighting[],
   scales: readonly number[],
+  liftSigmaMm = LIFT_SIGMA_MM,
 ): Adjustment {
   const open = options.beliefs === 'open';
   const withThirdTerm = options.withThirdTerm === true;
@@ -98,6 +149,7 @@ function adjustmentOf(
       return lensBeliefs(unknowns, lens, { ...picture, likelyFocalPx: focalPx }, { open, withThirdTerm });
     }),
     ...sheetBeliefs(unknowns, prints, { open, areOnePrinting }),
+    ...bowBeliefs(unknowns, liftSigmaMm, open),
     ...cardBeliefs(unknowns, options.cardHeightsMm ?? new Map()),
   ];
   return { unknowns, sightings, beliefs, scales, strides: stridesOf(unknowns) };

@@ -8,12 +8,15 @@ import {
 } from '../../numeric/index.ts';
 import type { MeasuredPair } from '../sheet/sheetReading.ts';
 import {
+  BOWS,
+  bowSlot,
   cameraSlots,
   cardHeightSlot,
   cardSlot,
   lensAt,
   lensSlot,
   moved,
+  type PlanBox,
   placeSlot,
   poseAt,
   printSlot,
@@ -66,8 +69,8 @@ const HUBER = 2.5;
 
 /**
  * Method: Levenberg and Marquardt with exact slopes, summed block by block; Huber weights. Focal length, tilt, centre and
- * stand lie in a long bent valley, where a good step first climbs its wall: a step that climbs a little is followed for
- * two more before it is given up. Null without a slope.
+ * stand lie in a long bent valley, where a step along it climbs its wall: such a step is followed by stiffly damped ones
+ * back to the floor before it is given up. Null without a slope.
  */
 export function adjust(adjustment: Adjustment, start: SceneState, mostSteps = MOST_STEPS): Adjusted | null {
   let here = standAt(adjustment, start);
@@ -92,10 +95,12 @@ function standAt(adjustment: Adjustment, state: SceneState): Stand {
   return { state, ...assess(adjustment, state) };
 }
 
-/** Steps that are followed from one that climbed. */
+/** Steps back to the floor of the valley from one that climbed. */
 const FOLLOWED = 2;
 /** A step that climbs to more than so many times the cost is not followed. */
-const WALL = 4;
+const WALL = 1000;
+/** How much more the steps back are damped: they are to undo the climb, not the way along the valley. */
+const RESTORING = 1000;
 
 /** A state of no greater cost, one step away or a few; null where the damping is too weak for one. */
 function lowerStand(adjustment: Adjustment, here: Stand, first: Float64Array, damping: number): Stand | null {
@@ -105,7 +110,7 @@ function lowerStand(adjustment: Adjustment, here: Stand, first: Float64Array, da
     there = standAt(adjustment, moved(adjustment.unknowns, there.state, move));
     if (there.cost <= here.cost) return there;
     if (!(there.cost < WALL * here.cost)) return null;
-    move = dampedMove(adjustment, there, damping);
+    move = dampedMove(adjustment, there, damping * RESTORING);
   }
   return null;
 }
@@ -134,9 +139,10 @@ export function covarianceAt(adjustment: Adjustment, state: SceneState): readonl
 export function missesOf(unknowns: SceneUnknowns, state: SceneState, sighting: Sighting): Float64Array {
   const frame = frameOf(unknowns, state, sighting);
   const sight = emptySight();
+  const shares = new Float64Array(BOWS);
   const out = new Float64Array(2 * sighting.pairs.length);
   sighting.pairs.forEach(({ sheet, photo }, place) => {
-    lookAt(frame, sheet.x, sheet.y, sight);
+    lookAt(frame, sheet.x, sheet.y, shares, sight);
     out[2 * place] = sight.x - photo.x;
     out[2 * place + 1] = sight.y - photo.y;
   });
@@ -169,8 +175,8 @@ function assess({ unknowns, sightings, beliefs, scales }: Adjustment, state: Sce
   return { cost: Number.isFinite(cost) ? cost : Number.POSITIVE_INFINITY, matrix, right };
 }
 
-/** Unknowns that one point depends on: the camera's, print x and y, place x, y and turn, height. */
-const LOCAL = CAMERA_UNKNOWNS + 6;
+/** Unknowns that one point depends on: the camera's, print x and y, place x, y and turn, three that lift it. */
+const LOCAL = CAMERA_UNKNOWNS + 5 + BOWS;
 
 interface Frame {
   readonly lens: ReturnType<typeof lensAt>;
@@ -180,10 +186,13 @@ interface Frame {
   readonly at: readonly [number, number];
   readonly cosine: number;
   readonly sine: number;
-  readonly heightMm: number;
+  /** What lifts a point, mm, times the shares that `raised` writes. */
+  readonly lifts: readonly [number, number, number];
+  /** Null for a card, which is level. */
+  readonly box: PlanBox | null;
 }
 
-/** A slot that a sheet has not: its height is nought. */
+/** A slot that a card has not: it does not bow. */
 const NONE = -1;
 
 function frameOf(unknowns: SceneUnknowns, state: SceneState, { shot, item }: Sighting): Frame {
@@ -191,36 +200,49 @@ function frameOf(unknowns: SceneUnknowns, state: SceneState, { shot, item }: Sig
   const isCard = item.kind === 'card';
   const print = printSlot(unknowns, isCard ? 0 : item.index);
   const place = isCard ? cardSlot(unknowns, item.index) : placeSlot(unknowns, item.index);
-  const height = isCard ? cardHeightSlot(unknowns, item.index) : NONE;
+  const lift = isCard ? cardHeightSlot(unknowns, item.index) : bowSlot(unknowns, item.index);
+  const liftSlots = isCard ? [lift, NONE, NONE] : [lift, lift + 1, lift + 2];
   const turn = values[place + 2];
   return {
     lens: lensAt(state, lensSlot(unknowns, unknowns.lensOfShot[shot])),
     pose: poseAt(unknowns, state, shot),
-    slots: [...cameraSlots(unknowns, shot), print, print + 1, place, place + 1, place + 2, height],
+    slots: [...cameraSlots(unknowns, shot), print, print + 1, place, place + 1, place + 2, ...liftSlots],
     print: [values[print], values[print + 1]],
     at: [values[place], values[place + 1]],
     cosine: Math.cos(turn),
     sine: Math.sin(turn),
-    heightMm: isCard ? values[height] : 0,
+    lifts: isCard ? [values[lift], 0, 0] : [values[lift], values[lift + 1], values[lift + 2]],
+    box: isCard ? null : unknowns.planBoxes[item.index],
   };
 }
 
-function lookAt(frame: Frame, planX: number, planY: number, sight: Sight): void {
-  const { print, at, cosine: c, sine: s } = frame;
-  const [a, b] = [print[0] * planX, print[1] * planY];
-  look(frame.lens, frame.pose, at[0] + c * a - s * b, at[1] + s * a + c * b, frame.heightMm, sight);
+/** Writes the shares in which the three lifts raise a point of the plan. */
+function raised(box: PlanBox | null, planX: number, planY: number, shares: Float64Array): void {
+  const u = box === null ? 1 : (planX - box.x) / box.halfX;
+  const v = box === null ? 0 : (planY - box.y) / box.halfY;
+  shares[0] = u * u;
+  shares[1] = v * v;
+  shares[2] = u * v;
 }
 
-/** What one more point does to the sums: its slopes by the unknowns it depends on, x and y apart. */
+function lookAt(frame: Frame, planX: number, planY: number, shares: Float64Array, sight: Sight): void {
+  const { print, at, cosine: c, sine: s, lifts } = frame;
+  const [a, b] = [print[0] * planX, print[1] * planY];
+  raised(frame.box, planX, planY, shares);
+  const z = shares[0] * lifts[0] + shares[1] * lifts[1] + shares[2] * lifts[2];
+  look(frame.lens, frame.pose, at[0] + c * a - s * b, at[1] + s * a + c * b, z, sight);
+}
+
+/** Slopes of one photo coordinate by the unknowns of its frame, from those by the camera and by the place. */
 function slopesAt(
-  frame: Frame,
+  { print, cosine: c, sine: s }: Frame,
   planX: number,
   planY: number,
+  shares: Float64Array,
   by: Float64Array,
   byPlace: Float64Array,
   out: Float64Array,
-) {
-  const { print, cosine: c, sine: s } = frame;
+): void {
   const along = c * byPlace[0] + s * byPlace[1];
   const across = c * byPlace[1] - s * byPlace[0];
   for (let place = 0; place < CAMERA_UNKNOWNS; place++) out[place] = by[place];
@@ -229,7 +251,7 @@ function slopesAt(
   out[CAMERA_UNKNOWNS + 2] = byPlace[0];
   out[CAMERA_UNKNOWNS + 3] = byPlace[1];
   out[CAMERA_UNKNOWNS + 4] = print[0] * planX * across - print[1] * planY * along;
-  out[CAMERA_UNKNOWNS + 5] = byPlace[2];
+  for (let bow = 0; bow < BOWS; bow++) out[CAMERA_UNKNOWNS + 5 + bow] = shares[bow] * byPlace[2];
 }
 
 /** Cost of a residual in units of its spread. */
@@ -247,14 +269,15 @@ function addSighting(
 ): number {
   const frame = frameOf(unknowns, state, sighting);
   const sight = emptySight();
+  const shares = new Float64Array(BOWS);
   const [xBy, yBy] = [new Float64Array(LOCAL), new Float64Array(LOCAL)];
   const [sums, pull] = [new Float64Array(LOCAL * LOCAL), new Float64Array(LOCAL)];
   let cost = 0;
   for (const { sheet, photo, sigmaPx } of sighting.pairs) {
-    lookAt(frame, sheet.x, sheet.y, sight);
+    lookAt(frame, sheet.x, sheet.y, shares, sight);
     if (!(sight.depth > 0)) return Number.POSITIVE_INFINITY;
-    slopesAt(frame, sheet.x, sheet.y, sight.xBy, sight.xByPlace, xBy);
-    slopesAt(frame, sheet.x, sheet.y, sight.yBy, sight.yByPlace, yBy);
+    slopesAt(frame, sheet.x, sheet.y, shares, sight.xBy, sight.xByPlace, xBy);
+    slopesAt(frame, sheet.x, sheet.y, shares, sight.yBy, sight.yByPlace, yBy);
     const sigma = sigmaPx * scale;
     const [missX, missY] = [sight.x - photo.x, sight.y - photo.y];
     const [sizeX, sizeY] = [Math.abs(missX) / sigma, Math.abs(missY) / sigma];

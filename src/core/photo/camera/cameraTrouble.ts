@@ -6,6 +6,10 @@ import { printSlot, type SceneState, type SceneUnknowns } from './sceneUnknowns.
 /** What a solved camera shows about its sheet and its picture. */
 export interface CameraSigns {
   readonly rmsMm: number;
+  /** The part of the misses that neighbouring squares share: a flat sheet has none. */
+  readonly bowMm: number;
+  /** How far the sheets are found to stand up at their rims, nought where that is not sure. */
+  readonly liftMm: number;
   readonly dropped: number;
   readonly total: number;
   /** Given where the camera's own note was set aside. */
@@ -14,19 +18,46 @@ export interface CameraSigns {
 
 /** mm. A sheet lying flat on a table reads truer than this. */
 const CURLED_MM = 0.1;
+/** mm. Whole stretches that lie off together by so much are no noise: the sheet is curled or folded. */
+const CURLED_TOGETHER_MM = 0.012;
+/** mm. A sheet that stands up further at its rim is not merely paper on a table. */
+const CURLED_LIFT_MM = 1;
+/** mm. Beyond this lift a sheet is rolled or folded, and its plane is anyone's guess. */
+export const ROLLED_LIFT_MM = 6;
+/** mm, and share of the rest: what stretches lie off together by when a sheet bows by a millimetre. */
+const BOWED = { mm: 0.004, share: 0.5 } as const;
 /** Share of the points. More than this lost is more than a shadow or a fingertip. */
 const MANY_STRAYS = 0.15;
 
-export function cameraFindings({ rmsMm, dropped, total, focal }: CameraSigns): readonly Finding[] {
+export function cameraFindings({
+  rmsMm,
+  bowMm,
+  liftMm,
+  dropped,
+  total,
+  focal,
+}: CameraSigns): readonly Finding[] {
   const findings: Finding[] = [];
-  if (rmsMm > CURLED_MM)
+  if (rmsMm > CURLED_MM || bowMm > CURLED_TOGETHER_MM || liftMm > CURLED_LIFT_MM)
     findings.push({
       weight: 'caution',
       code: 'sheet.curled',
       at: 'calibration sheet',
-      found: `its squares lie ${rmsMm.toFixed(2)} mm from where a flat sheet would have them`,
-      need: `a flat sheet, true to ${CURLED_MM} mm`,
+      found:
+        liftMm > CURLED_LIFT_MM
+          ? `it stands up from the table by about ${liftMm.toFixed(0)} mm at its rim`
+          : `its squares lie ${Math.max(rmsMm, bowMm).toFixed(3)} mm from where a flat sheet would have them, whole stretches together`,
+      need: 'a sheet that lies flat all over; the ± of lengths is widened here',
       remedy: 'tape or glue the sheet to a stiff flat board and photograph again',
+    });
+  else if (bowMm > Math.max(BOWED.mm, BOWED.share * rmsMm))
+    findings.push({
+      weight: 'remark',
+      code: 'sheet.bowed',
+      at: 'calibration sheet',
+      found: `whole stretches of it lie ${bowMm.toFixed(3)} mm off together, as when the paper bows a little or the lens bends oddly`,
+      need: 'a sheet that lies flat all over; the ± of lengths is widened here',
+      remedy: 'weigh down or tape its edges',
     });
   if (dropped > MANY_STRAYS * total)
     findings.push({
@@ -141,11 +172,14 @@ export function lensFault(): Fault {
   };
 }
 
-export function notFlatFault(rmsMm: number): Fault {
+export function notFlatFault(rmsMm: number, liftMm: number): Fault {
   return {
     code: 'sheet.notFlat',
     at: 'calibration sheet',
-    found: `its squares lie ${rmsMm.toFixed(2)} mm from where a flat sheet would have them`,
+    found:
+      liftMm > ROLLED_LIFT_MM
+        ? `it stands up from the table by about ${liftMm.toFixed(0)} mm at its rim`
+        : `its squares lie ${rmsMm.toFixed(2)} mm from where a flat sheet would have them`,
     need: 'a flat sheet, true to half a millimetre',
     remedy: 'tape or glue the sheet to a stiff flat board and photograph again',
   };

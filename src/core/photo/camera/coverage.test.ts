@@ -54,9 +54,15 @@ function setUp({ tilts, noted, height }: SetUp, zMm: number, random: () => numbe
   const print = { ratioX: 1 + 0.002 * normal(), ratioY: 1 + 0.002 * normal() };
   const lies = { x: 0, y: 0, turnRad: 0, z: 0, ...print };
   const card = { x: 60, y: 215, turnRad: 0.3 * normal(), z: zMm, ...print };
+  const [bowX, bowY, twist] = [0.15 * normal(), 0.15 * normal(), 0.15 * normal()];
+  const lift = (x: number, y: number) => {
+    const [u, v] = [(x - 210) / 190, (y - 148.5) / 130];
+    return bowX * u * u + bowY * v * v + twist * u * v;
+  };
   const pairs = (camera: TrueCamera, plan: readonly { x: number; y: number }[], on: typeof lies) =>
     plan.map((place) => {
-      const at = truePhoto(camera, laidOut(place, on));
+      const [x, y, z] = laidOut(place, on);
+      const at = truePhoto(camera, [x, y, z + (on === lies ? lift(place.x, place.y) : 0)]);
       const photo = point<'photo'>(at.x + SADDLE_PX * normal(), at.y + SADDLE_PX * normal());
       return { sheet: point<'sheet'>(place.x, place.y), photo, sigmaPx: 0.02 };
     });
@@ -97,8 +103,7 @@ function planeOf(
   zMm: number,
   random: () => number,
 ): ScenePlane {
-  if (height === 'ruler')
-    return { heightMm: Math.max(0, zMm + 0.25 * seededNormal(random)), plusMinusMm: 0.5 };
+  if (height === 'ruler') return { heightMm: zMm + 0.25 * seededNormal(random), plusMinusMm: 0.5 };
   if (height === 'card') return planeOfCard(scene, 0, 1);
   const places = Array.from({ length: 24 }, (_, step) => {
     const angle = (step * Math.PI) / 12;

@@ -38,29 +38,51 @@ export function withoutStrays(
   });
 }
 
-/**
- * Per shot, the scales that a covariance may be taken from: root mean square with the unknowns allowed for, widened
- * where neighbouring points miss alike. A sheet that bows moves whole stretches together, and many points of a stretch
- * then tell no more than one.
- */
-export function finalScales(
+/** How the points of a shot miss in the end. */
+export interface Spread {
+  /**
+   * What the spreads that points came with are to be multiplied by before a covariance is taken: their root mean square
+   * with the unknowns allowed for, widened where neighbouring points miss alike. A sheet that bows moves whole stretches
+   * together, and many points of a stretch then tell no more than one.
+   */
+  readonly scale: number;
+  /** px. The part of the misses of one coordinate that neighbours share. */
+  readonly togetherPx: number;
+}
+
+/** How the points of each shot miss: `kept` without strays, `all` with them, since a bow makes strays of its ends. */
+export function finalSpreads(
   unknowns: SceneUnknowns,
   state: SceneState,
-  sightings: readonly Sighting[],
-): readonly number[] {
+  kept: readonly Sighting[],
+  all: readonly Sighting[],
+): readonly Spread[] {
   const shared = unknowns.size / unknowns.lensOfShot.length;
   return unknowns.lensOfShot.map((_, shot) => {
-    const misses = normalisedMisses(unknowns, state, sightings, shot);
-    if (misses.length === 0) return 1;
+    const misses = normalisedMisses(unknowns, state, kept, shot);
+    if (misses.length === 0) return { scale: 1, togetherPx: 0 };
     const square = misses.reduce((sum, one) => sum + one * one, 0);
     const freedom = Math.max(misses.length - shared, misses.length / 2);
     const scale = Math.max(LEAST_SCALE, Math.sqrt(square / freedom));
-    const together = sightings
+    const parts = all
       .filter((one) => one.shot === shot)
-      .map((one) => togetherFactor(one, normalised(unknowns, state, one)));
-    return scale * Math.sqrt(Math.max(1, ...together));
+      .map((one) => {
+        const most = BOW_CLIP * scale;
+        const clipped = normalised(unknowns, state, one).map((miss) => Math.min(most, Math.max(-most, miss)));
+        const { share, squareOfOne } = sharedPart(one, clipped);
+        const sigmaPx = medianOf(one.pairs.map((pair) => pair.sigmaPx));
+        const wider = 1 + share * Math.max(0, one.pairs.length / STRETCHES - 1);
+        return { wider, togetherPx: sigmaPx * Math.sqrt(share * squareOfOne) };
+      });
+    return {
+      scale: scale * Math.sqrt(Math.max(...parts.map(({ wider }) => wider))),
+      togetherPx: Math.max(...parts.map(({ togetherPx }) => togetherPx)),
+    };
   });
 }
+
+/** Spreads beyond which a miss counts no more towards a bow: glare and fingers are no bow. */
+const BOW_CLIP = 12;
 
 /** Root mean square of one coordinate's misses in a shot, px. */
 export function rmsPxOf(
@@ -79,8 +101,11 @@ const STRETCHES = 12;
 /** Spacings within which points are neighbours: next ones and those across a square. */
 const NEIGHBOUR = 1.5;
 
-/** How many times wider the variance of what a sheet tells is than if its points missed each on its own. */
-function togetherFactor({ pairs }: Sighting, misses: Float64Array): number {
+/**
+ * The share of the misses' variance that neighbours have in common, from 0 to 1, what chance alone gives not counted; and
+ * that variance, of one coordinate.
+ */
+function sharedPart({ pairs }: Sighting, misses: Float64Array) {
   const spacing = spacingOf(pairs.map(({ sheet }) => sheet));
   let [alike, count, square] = [0, 0, 0];
   pairs.forEach(({ sheet: a }, i) => {
@@ -92,10 +117,11 @@ function togetherFactor({ pairs }: Sighting, misses: Float64Array): number {
       count += 2;
     }
   });
-  if (count === 0 || square === 0) return 1;
-  const share = alike / count / (square / (2 * pairs.length));
+  const squareOfOne = square / Math.max(1, 2 * pairs.length);
+  if (count === 0 || square === 0) return { share: 0, squareOfOne };
   const byChance = 2 / Math.sqrt(count);
-  return 1 + Math.max(0, share - byChance) * Math.max(0, pairs.length / STRETCHES - 1);
+  const share = alike / count / squareOfOne - byChance;
+  return { share: Math.min(1, Math.max(0, share)), squareOfOne };
 }
 
 /** The usual distance from a point to the nearest other. */

@@ -1,6 +1,14 @@
 import type { PrintBelief } from '../sheet/printScale.ts';
 import type { Belief } from './adjustment.ts';
-import { cardHeightSlot, lensSlot, placeSlot, printSlot, type SceneUnknowns } from './sceneUnknowns.ts';
+import {
+  BOWS,
+  bowSlot,
+  cardHeightSlot,
+  lensSlot,
+  placeSlot,
+  printSlot,
+  type SceneUnknowns,
+} from './sceneUnknowns.ts';
 import { UNKNOWN } from './sight.ts';
 
 /** What a picture's size and its camera's note say of the lens. */
@@ -102,6 +110,21 @@ export function sheetBeliefs(
     (one): Belief => ({ slots: [place + one], factors: [1], value: 0, sigma: HELD }),
   );
   return [...printRows, ...origin];
+}
+
+/** mm. One standard deviation of how far a sheet on a table lifts at its rim (from memory: a few tenths at worst). */
+export const LIFT_SIGMA_MM = 0.15;
+
+/** The beliefs about how flat the sheets lie; exact boards are flat. */
+export function bowBeliefs(unknowns: SceneUnknowns, sigmaMm: number, open: boolean): readonly Belief[] {
+  return unknowns.sheetNumbers.flatMap((_, sheet) =>
+    Array.from({ length: BOWS }, (_one, bow) => ({
+      slots: [bowSlot(unknowns, sheet) + bow],
+      factors: [1],
+      value: 0,
+      sigma: open ? HELD : sigmaMm,
+    })),
+  );
 }
 
 /** mm. Where the edge of a plate may stand when nobody measured it: from the table to over a cello's ribs. */

@@ -13,6 +13,16 @@ export interface SceneUnknowns {
   readonly lensCount: number;
   readonly sheetNumbers: readonly number[];
   readonly cardNumbers: readonly number[];
+  /** The part of each sheet's plan that was seen; its bow is told in shares of it. */
+  readonly planBoxes: readonly PlanBox[];
+}
+
+/** Middle and half sides, mm of the plan. */
+export interface PlanBox {
+  readonly x: number;
+  readonly y: number;
+  readonly halfX: number;
+  readonly halfY: number;
 }
 
 /** The values of all unknowns. Turns are kept whole, apart: their unknowns are small further turns. */
@@ -23,6 +33,9 @@ export interface SceneState {
 
 const PRINT = 2;
 const PLACE = 3;
+/** Lifts at the rim along x, along y, and twisted. */
+export const BOWS = 3;
+const SHEET = PRINT + PLACE + BOWS;
 const CARD = 4;
 
 /** The unknowns of the shots when `lensOfShot` says which share a lens. */
@@ -35,9 +48,26 @@ export function unknownsOf(shots: readonly Shot[], lensOfShot: readonly number[]
   const size =
     lensCount * LENS_UNKNOWNS +
     shots.length * POSE_UNKNOWNS +
-    sheetNumbers.length * (PRINT + PLACE) +
+    sheetNumbers.length * SHEET +
     cardNumbers.length * CARD;
-  return { size, lensOfShot, lensCount, sheetNumbers, cardNumbers };
+  const planBoxes = sheetNumbers.map((number) =>
+    planBoxOf(
+      shots
+        .flatMap(({ sheets }) => sheets.filter((one) => one.number === number))
+        .flatMap(({ pairs }) => pairs.map(({ sheet }) => sheet)),
+    ),
+  );
+  return { size, lensOfShot, lensCount, sheetNumbers, cardNumbers, planBoxes };
+}
+
+function planBoxOf(places: readonly { readonly x: number; readonly y: number }[]): PlanBox {
+  const range = (values: readonly number[]) => {
+    const [low, high] = [Math.min(...values), Math.max(...values)];
+    return [(low + high) / 2, Math.max((high - low) / 2, 1)] as const;
+  };
+  const [x, halfX] = range(places.map((place) => place.x));
+  const [y, halfY] = range(places.map((place) => place.y));
+  return { x, y, halfX, halfY };
 }
 
 export function lensSlot(_: SceneUnknowns, lens: number): number {
@@ -50,12 +80,17 @@ export function poseSlot({ lensCount }: SceneUnknowns, shot: number): number {
 
 /** Ratio of the print along the sheet's x; that along y follows. */
 export function printSlot(unknowns: SceneUnknowns, sheet: number): number {
-  return poseSlot(unknowns, unknowns.lensOfShot.length) + sheet * (PRINT + PLACE);
+  return poseSlot(unknowns, unknowns.lensOfShot.length) + sheet * SHEET;
 }
 
 /** Place x, y and turn of a sheet in the scene; those of the first sheet are held at nought. */
 export function placeSlot(unknowns: SceneUnknowns, sheet: number): number {
   return printSlot(unknowns, sheet) + PRINT;
+}
+
+/** How far a sheet lifts at its rim, mm: along x, along y, and twisted; in its middle it lies on the table. */
+export function bowSlot(unknowns: SceneUnknowns, sheet: number): number {
+  return placeSlot(unknowns, sheet) + PLACE;
 }
 
 /** Place x, y, turn, and height of a card. */
@@ -127,7 +162,7 @@ export function moved(unknowns: SceneUnknowns, state: SceneState, step: ArrayLik
 const STRIDE = {
   lens: [0.1, 50, 50, 0.1, 0.2, 0.2, 0.001, 0.001],
   pose: [0.02, 0.02, 0.02, 50, 50, 50],
-  sheet: [0.01, 0.01, 20, 20, 0.1],
+  sheet: [0.01, 0.01, 20, 20, 0.1, 1, 1, 1],
   card: [20, 20, 0.1, 20],
 } as const;
 

@@ -9,6 +9,7 @@ import {
   lensFault,
   notFlatFault,
   printingsFinding,
+  ROLLED_LIFT_MM,
   sheetsApartFault,
   steepFault,
   unsettledFault,
@@ -17,6 +18,8 @@ import { undistortedRadius } from './lens.ts';
 import { rmsPxOf } from './residualSpread.ts';
 import { NOTED_FOCAL_SIGMA, ONE_PRINTING_SIGMA, type SheetPrint } from './sceneBeliefs.ts';
 import {
+  BOWS,
+  bowSlot,
   cameraAt,
   cameraSlots,
   cardHeightSlot,
@@ -40,7 +43,7 @@ import { covarianceOf, type SolvedCamera, type SolvedScene, standOf, tiltOf } fr
  * size, note and camera name share a lens unless that fits them badly.
  * Faults: `sheet.bar`, `sheet.bars` (they contradict the picture), `sheet.apart`, `camera.unsettled`, `camera.steep`
  * (more than 45° from square on), `camera.lens`, `sheet.notFlat`. Findings: `sheet.unmeasured`, `sheet.oneBar`,
- * `sheet.curled`, `sheet.printings`, `camera.focalNote`, `sheet.outliers`.
+ * `sheet.curled`, `sheet.bowed`, `sheet.printings`, `camera.focalNote`, `sheet.outliers`.
  * Method: least squares from several first focal lengths with Huber weights, straying points dropped, each shot's spread
  * taken from what is left and widened where neighbouring points miss alike.
  */
@@ -139,9 +142,13 @@ interface Solved {
   readonly unnoted: ReadonlyMap<number, { readonly notedPx: number; readonly foundPx: number }>;
 }
 
-/** The solution with notes and ties set aside that the photographs contradict. */
+/**
+ * The solution with notes and ties set aside that the photographs contradict. Prints are free of each other at first:
+ * held together they would hide in the misfit.
+ */
 function solveTask(task: SceneTask): Checked<Solved> {
-  const first = adjustScene(task);
+  const isTied = task.prints.some(({ rows }) => rows === null);
+  const first = adjustScene(isTied ? { ...task, areOnePrinting: false } : task);
   if (first && 'apart' in first)
     return refuse(sheetsApartFault(first.apart.map((sheet) => task.unknowns.sheetNumbers[sheet])));
   if (!first) return refuse(unsettledFault());
@@ -149,10 +156,9 @@ function solveTask(task: SceneTask): Checked<Solved> {
   const pictures = task.pictures.map((picture, lens) =>
     strays.has(lens) ? { ...picture, notedFocalPx: undefined } : picture,
   );
-  const areOnePrinting = printingsApart(task.unknowns, first).length === 0;
-  const isAsSaid = strays.size === 0 && areOnePrinting;
+  const areOnePrinting = isTied && printingsApart(task.unknowns, first).length === 0;
   const freed: SceneTask = { ...task, pictures, areOnePrinting };
-  const second = isAsSaid ? first : adjustScene(freed);
+  const second = strays.size === 0 && !areOnePrinting ? first : adjustScene(freed);
   if (!second || 'apart' in second || !second.settled) return refuse(unsettledFault());
   const found = [...strays].map(
     ([lens, notedPx]) => [lens, { notedPx, foundPx: focalOf(task.unknowns, second, lens) }] as const,
@@ -177,14 +183,14 @@ function strayingFocals({ unknowns, pictures }: SceneTask, solution: SceneSoluti
 const APART = 4;
 
 /** The sheets whose print differs from the first one's by more than one printing can, with the share. */
-function printingsApart(unknowns: SceneUnknowns, { state }: SceneSolution) {
-  const ratio = (sheet: number) => {
-    const slot = printSlot(unknowns, sheet);
-    return (state.values[slot] + state.values[slot + 1]) / 2;
-  };
+function printingsApart(unknowns: SceneUnknowns, { state, covariance }: SceneSolution) {
+  const first = printSlot(unknowns, 0);
   return unknowns.sheetNumbers.flatMap((number, sheet) => {
-    const share = ratio(sheet) / ratio(0) - 1;
-    return Math.abs(share) > APART * ONE_PRINTING_SIGMA ? [{ number, share }] : [];
+    const slot = printSlot(unknowns, sheet);
+    const share = state.values[slot] / state.values[first] - 1;
+    const variance = covariance[slot][slot] + covariance[first][first] - 2 * covariance[slot][first];
+    const allowed = APART * Math.hypot(ONE_PRINTING_SIGMA, Math.sqrt(Math.max(0, variance)));
+    return Math.abs(share) > allowed ? [{ number, share }] : [];
   });
 }
 
@@ -229,7 +235,9 @@ function sceneOf(solved: Solved, printFindings: readonly Finding[]): Checked<Sol
   });
   const findings = [
     ...printFindings,
-    ...printingsApart(unknowns, solution).map(printingsFinding),
+    ...(prints.some(({ rows }) => rows === null)
+      ? printingsApart(unknowns, solution).map(printingsFinding)
+      : []),
     ...shots.flatMap((shot) => shot.findings),
   ];
   return accept({ shots, sheets, cards, unknowns, covariance, findings });
@@ -246,7 +254,8 @@ function shotOf({ task, solution, unnoted }: Solved, shot: number): Checked<Solv
   const standMm = standOf(camera);
   const rmsPx = rmsPxOf(unknowns, state, sightings, shot);
   const rmsMm = (rmsPx * standMm) / camera.focalPx;
-  if (rmsMm > ROUGHEST_MM) return refuse(notFlatFault(rmsMm));
+  const liftMm = liftOf(unknowns, solution);
+  if (rmsMm > ROUGHEST_MM || liftMm > ROLLED_LIFT_MM) return refuse(notFlatFault(rmsMm, liftMm));
   const count = (list: readonly Sighting[]) =>
     list.filter((one) => one.shot === shot).reduce((sum, { pairs }) => sum + pairs.length, 0);
   const focal = unnoted.get(lens);
@@ -265,11 +274,25 @@ function shotOf({ task, solution, unnoted }: Solved, shot: number): Checked<Solv
     pointsUsed: count(sightings),
     findings: cameraFindings({
       rmsMm,
+      bowMm: solution.togetherMm[shot],
+      liftMm,
       dropped: count(all) - count(sightings),
       total: count(all),
       ...(focal && { focal }),
     }),
   });
+}
+
+/** mm. The largest lift of a sheet's rim that is surely there; nought where none is. */
+function liftOf(unknowns: SceneUnknowns, { state, covariance }: SceneSolution): number {
+  const lifts = unknowns.sheetNumbers.flatMap((_, sheet) =>
+    Array.from({ length: BOWS }, (_one, bow) => {
+      const slot = bowSlot(unknowns, sheet) + bow;
+      const lift = Math.abs(state.values[slot]);
+      return lift > 2 * Math.sqrt(covariance[slot][slot]) ? lift : 0;
+    }),
+  );
+  return Math.max(...lifts);
 }
 
 function reachesCorners(camera: Camera, diagonalPx: number): boolean {

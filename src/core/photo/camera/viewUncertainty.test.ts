@@ -11,6 +11,8 @@ const sheet = calibrationSheet('A3');
 const EDGE_MM = 37.5;
 const BODY_MM = 356;
 const SADDLE_SIGMA_PX = 0.05;
+/** What reading a bar of 150 mm to 0.1 mm leaves open on the body. */
+const PRINT_MM = (BODY_MM * 0.1) / 150;
 
 /** The reading that a lens would give, each saddle moved by noise. */
 function readingThrough(lens: Lens, random: () => number): SheetReading {
@@ -52,8 +54,7 @@ function trial({ tiltDeg, noted }: Trial, random: () => number) {
   const picture = { widthPx, heightPx, ...(noted && { focal35Mm }) };
   const solved = solveCamera(readingThrough(lens, random), picture, { sheetBarMm: { xMm: 150, yMm: 150 } });
   if (!solved.ok) throw new Error(solved.faults[0]!.found);
-  const trust = { ...solved.value.trust, printPlusMinus: 0 };
-  const made = cameraView({ ...solved.value, trust }, sheet, { heightMm: EDGE_MM, plusMinusMm: 0 });
+  const made = cameraView(solved.value, sheet, { heightMm: EDGE_MM, plusMinusMm: 0 });
   if (!made.ok) throw new Error();
   const { toPhoto } = lensMap(lens);
   const ends = [32, 32 + BODY_MM].map((x) => toPhoto(x, 148, EDGE_MM));
@@ -84,7 +85,7 @@ describe.each([
 
   test(`have a ± below ${kind.mostMm} mm on the whole`, () => {
     const mean = all.reduce((sum, one) => sum + one.plusMinusMm, 0) / all.length;
-    expect(mean).toBeLessThan(kind.mostMm);
+    expect(mean).toBeLessThan(Math.hypot(kind.mostMm, PRINT_MM));
   });
 });
 
