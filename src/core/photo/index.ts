@@ -45,6 +45,16 @@ export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
 export { placesInTwoViews, type ViewedEdge } from './edge/placesInTwoViews.ts';
+export type { PurflingPlace, PurflingTrace } from './lines/purflingTrace.ts';
+export {
+  type HoleHeight,
+  type PlacedSoundHole,
+  soundHoleOnPlane,
+  usualHoleHeight,
+} from './lines/soundHoleOnPlane.ts';
+export type { SoundHole, SoundHolesTrace } from './lines/soundHoleTrace.ts';
+export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
+export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
 export { axisPlusMinusAt, type MirrorAxis } from './meant/mirrorAxis.ts';
 export {
@@ -86,4 +96,3 @@ export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
 export { sheetSquaresInScene, squaresInScene } from './sheet/sheetMask.ts';
 export { SHEET_PAPERS, type SheetPaper, sheetNumbers } from './sheet/sheetPlans.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';
-export { type CardReading, readSheets, type SheetsReading } from './sheet/sheetsReading.ts';

@@ -11,6 +11,8 @@ export interface GrayPicture {
 export interface FoundMarker {
   readonly id: number;
   readonly corners: readonly [Point<'photo'>, Point<'photo'>, Point<'photo'>, Point<'photo'>];
+  /** The code reads only as in a mirror; its corners then have no order. */
+  readonly isMirrored?: boolean;
 }
 
 /** What finds square codes; the host brings one. */

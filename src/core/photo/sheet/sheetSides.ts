@@ -1,7 +1,8 @@
 import type { Point } from '../../base/index.ts';
 import type { CalibrationSheet } from './calibrationSheet.ts';
+import { convexHull, polygonArea } from './convexHull.ts';
 
-/** A side with fewer of its points in view than this does not hold the camera. */
+/** A side with fewer of its points in view than this is named as hidden. */
 const LEAST_SHARE = 1 / 3;
 
 /** The sides of the band, by name, of which fewer than a third of the saddles are among `seen`. */
@@ -17,4 +18,10 @@ export function hiddenSides(sheet: CalibrationSheet, seen: readonly Point<'sheet
   return sides
     .filter(([, isOn]) => seen.filter(isOn).length < LEAST_SHARE * sheet.saddles.filter(isOn).length)
     .map(([name]) => name);
+}
+
+/** How much of the sheet the saddles seen enclose, 0 to 1: what lies outside is only extrapolated. */
+export function enclosedShare(sheet: CalibrationSheet, seen: readonly Point<'sheet'>[]): number {
+  if (seen.length < 3) return 0;
+  return polygonArea(convexHull(seen)) / polygonArea(convexHull(sheet.saddles));
 }
