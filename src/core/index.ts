@@ -12,6 +12,7 @@ export {
   refuse,
   seededRandom,
 } from './base/index.ts';
+export { BUILT_PARTS, type BuiltPart, missWords } from './checks/index.ts';
 // curves, for benchmarks and other programs
 export {
   type ArcFit,
@@ -40,19 +41,29 @@ export {
 export { registerText } from './quantity/index.ts';
 export { GARLAND_VERSION } from './version.ts';
 export {
+  type BuiltOutcome,
+  type BuiltRequest,
+  builtOutcome,
+  type CheckedBuilt,
   check,
+  checkBuilt,
+  checkWishes,
   type Drafted,
   type DraftInput,
   derive,
   designText,
   draft,
+  type GarlandOutline,
   instrumentText,
   type KnownLength,
   type MakeKind,
   type MakeOptions,
   make,
+  mapFile,
+  outlineFromGarland,
   type Pack,
   type Photograph,
+  parseBuiltOptions,
   parseKnownLength,
   parseMakeOptions,
   parseMeant,
