@@ -7,7 +7,7 @@ export { packSchema } from './packDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';
 export { preflight } from './preflight.ts';
 export { svgPath } from './svgPath.ts';
-export { readTrace, type TraceDocument, traceSchema } from './traceDocument.ts';
+export { type HoleDocument, readTrace, type TraceDocument, traceSchema } from './traceDocument.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { escapeXml, writeSvg } from './writeSvg.ts';

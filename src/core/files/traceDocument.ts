@@ -6,6 +6,25 @@ import { chainDocument } from './chainDocument.ts';
 const spot = z.tuple([z.number(), z.number()]);
 const side = z.enum(['bass', 'treble']);
 
+const eyeOfHole = z.looseObject({ centre: spot, diameter: z.number() });
+
+const soundHole = z
+  .looseObject({
+    contour: z.array(spot).min(3),
+    bridged: z.array(z.int()).describe('points of the contour that something crosses').optional(),
+    upperEye: eyeOfHole.optional(),
+    lowerEye: eyeOfHole.optional(),
+    innerNick: spot.optional(),
+    outerNick: spot.optional(),
+    height: z.looseObject({ value: z.number(), plusMinus: z.number() }).optional(),
+    plusMinus: z.number().describe('the farthest that the ± of the height moves any place').optional(),
+  })
+  .describe('A sound hole as seen from above, body frame.');
+
+export type HoleDocument = z.infer<typeof soundHole>;
+
+const halfArcs = z.looseObject({ lowerBout: chainDocument, cBout: chainDocument, upperBout: chainDocument });
+
 /** What a trace holds: the outline as meant and as found, in the body frame, and how far to believe it. */
 export const traceSchema = z
   .looseObject({
@@ -19,9 +38,21 @@ export const traceSchema = z
       .array(spot)
       .min(40, { error: 'forty points or more' })
       .describe('closed, restored and symmetric'),
-    arcs: z
-      .looseObject({ lowerBout: chainDocument, cBout: chainDocument, upperBout: chainDocument })
-      .describe('the treble half of the outline as tangent arcs')
+    arcs: halfArcs.describe('the treble half of the outline as tangent arcs').optional(),
+    halves: z
+      .looseObject({ bass: halfArcs, treble: halfArcs })
+      .describe('each half restored for itself, both as if on the treble side')
+      .optional(),
+    purfling: z
+      .looseObject({ bass: z.array(spot), treble: z.array(spot), width: z.number().optional() })
+      .describe('middle line of the purfling where it is seen; width from dark line to dark line')
+      .optional(),
+    soundHoles: z
+      .looseObject({
+        drawnFrom: z.enum(['bass', 'treble']).optional(),
+        bass: soundHole.optional(),
+        treble: soundHole.optional(),
+      })
       .optional(),
     asFound: z.looseObject({ bass: z.array(spot), treble: z.array(spot) }).optional(),
     scale: z
@@ -33,7 +64,17 @@ export const traceSchema = z
       .describe('known lengths, and by how much the trace misses each')
       .optional(),
     axis: z.looseObject({}).optional(),
-    wear: z.array(z.looseObject({ side, at: spot, depth: z.number(), extent: z.number() })).optional(),
+    wear: z
+      .array(
+        z.looseObject({
+          side,
+          at: spot,
+          depth: z.number(),
+          extent: z.number(),
+          from: z.enum(['otherHalf', 'purfling', 'corner']).optional(),
+        }),
+      )
+      .optional(),
     bridged: z.array(z.looseObject({ name: z.string(), side })).optional(),
     fit: z.looseObject({ rms: z.number(), max: z.number() }).optional(),
     request: traceRecordSchema.optional(),

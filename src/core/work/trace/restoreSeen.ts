@@ -3,12 +3,15 @@ import { type Family, outlineHabit } from '../../knowledge/index.ts';
 import {
   edgeInScene,
   joinedEdges,
+  type MeantWishes,
   type RestoredOutline,
   restoreOutline,
+  type SeenPurfling,
   type View,
   viewMap,
 } from '../../photo/index.ts';
 import { type SeenBody, sceneWay } from './seenBody.ts';
+import type { TraceRequest } from './traceRequest.ts';
 
 /** The outline as meant from the bodies of all photographs, and how far these lay apart. */
 export interface RestoredFromAll {
@@ -21,19 +24,63 @@ export function restoreSeen(
   all: readonly [SeenBody, ...SeenBody[]],
   stretch: View['stretch'] | null,
   face: 'top' | 'back',
+  meant: TraceRequest['meant'],
 ): Checked<RestoredFromAll> {
   const [first, ...others] = all;
   const start = placed(first, stretch, face);
   const joined = joinedEdges([start.edge, ...others.map((one) => placed(one, stretch, face).edge)]);
-  const found = restoreOutline(joined.edge, start.start, outlineHabit(familyOfSeen(first)), face);
+  const found = restoreOutline(
+    joined.edge,
+    start.start,
+    outlineHabit(familyOfSeen(first)),
+    face,
+    wishesOf(meant),
+    purflingInScene(first, stretch),
+  );
   return found.ok
     ? accept({ outline: found.value, apart: joined.apart })
     : refuse(...found.faults.map((fault) => ({ ...fault, at: 'photograph' })));
 }
 
+function wishesOf(meant: TraceRequest['meant']): MeantWishes {
+  if (!meant) return {};
+  const { slow, asymmetry, stretches, cornerEnd } = meant;
+  return {
+    ...(slow && { slow }),
+    ...(asymmetry && { asymmetry }),
+    ...(cornerEnd && {
+      cornerEndMm: {
+        ...(cornerEnd.upper !== undefined && { upper: cornerEnd.upper }),
+        ...(cornerEnd.lower !== undefined && { lower: cornerEnd.lower }),
+      },
+    }),
+    ...(stretches && {
+      overrides: stretches.map(({ side, from, to, take }) => ({ side, fromMm: from, toMm: to, take })),
+    }),
+  };
+}
+
+function purflingInScene(seen: SeenBody, stretch: View['stretch'] | null): SeenPurfling {
+  const way = sceneWay(seen, viewMap(stretched(seen, stretch)).toScene);
+  const side = (name: 'bass' | 'treble') =>
+    (seen.purfling?.places ?? [])
+      .filter((place) => place.side === name)
+      .map(({ point: at, sigmaPx, section, along }) => ({
+        ...way(at),
+        sigmaMm: sigmaPx * seen.mmPerPixel,
+        section,
+        alongMm: along,
+      }));
+  return { bass: side('bass'), treble: side('treble') };
+}
+
+function stretched(seen: SeenBody, stretch: View['stretch'] | null): View {
+  return stretch ? { ...seen.view, stretch } : seen.view;
+}
+
 function placed(seen: SeenBody, stretch: View['stretch'] | null, face: 'top' | 'back') {
-  const view: View = stretch ? { ...seen.view, stretch } : seen.view;
-  return edgeInScene(seen.trace, sceneWay(seen, viewMap(view).toScene), seen.mmPerPixel, face);
+  const way = sceneWay(seen, viewMap(stretched(seen, stretch)).toScene);
+  return edgeInScene(seen.trace, way, seen.mmPerPixel, face);
 }
 
 /** Which family's habit helps the fit, by the body's length as it was traced. */

@@ -1,5 +1,11 @@
 import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
-import { type BodyTrace, NO_SHEET_TRUST, scaleFromKnown, traceBody } from '../../photo/index.ts';
+import {
+  type BodyTrace,
+  NO_SHEET_TRUST,
+  scaleFromKnown,
+  traceBody,
+  tracePurfling,
+} from '../../photo/index.ts';
 import type { SeenBody } from './seenBody.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
@@ -32,6 +38,7 @@ export function seeAsPhotographed(request: TraceRequest, photograph: Photograph)
     rectified: null,
     onSheet: false,
     mmPerPixel,
+    purfling: tracePurfling(photograph.picture, trace.value.edge, 1 / mmPerPixel),
     findings: [...trace.value.findings, ...noSheetFindings(request)],
     viewFindings: [],
   });

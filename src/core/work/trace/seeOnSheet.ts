@@ -20,6 +20,7 @@ import {
   toPhoto,
   toScene,
   traceBody,
+  tracePurfling,
 } from '../../photo/index.ts';
 import { movedHints } from './movedHints.ts';
 import type { SeenBody } from './seenBody.ts';
@@ -72,7 +73,10 @@ export function seeOnSheet(
     }),
   });
   if (!trace.ok) return trace;
-  const near = nearPlateEdge(rectified.picture, trace.value.edge, overlook(rectified, view), 1 / mmPerPixel);
+  const overlookPx = overlook(rectified, view);
+  const pxPerMm = 1 / mmPerPixel;
+  const purfling = tracePurfling(rectified.picture, trace.value.edge, pxPerMm, { overlookPx });
+  const near = nearPlateEdge(rectified.picture, trace.value.edge, overlookPx, pxPerMm, { purfling });
   return accept({
     photograph,
     trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
@@ -81,6 +85,7 @@ export function seeOnSheet(
     rectified,
     onSheet: true,
     mmPerPixel,
+    purfling,
     findings: [...trace.value.findings, ...untoldFindings(near)],
     viewFindings: seen.value.findings,
   });

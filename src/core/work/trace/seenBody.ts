@@ -14,6 +14,8 @@ export interface SeenBody {
   readonly rectified: Rectified | null;
   readonly onSheet: boolean;
   readonly mmPerPixel: number;
+  /** The purfling as it lies in the traced picture; null where it was not looked for. */
+  readonly purfling: PurflingTrace | null;
   readonly findings: readonly Finding[];
   /** What the view alone leaves unsure. */
   readonly viewFindings: readonly Finding[];

@@ -17,6 +17,7 @@ import { knownAsDrawn } from './knownAsDrawn.ts';
 import { familyOfSeen, restoreSeen } from './restoreSeen.ts';
 import { seeBodies } from './seeBodies.ts';
 import type { SeenBody } from './seenBody.ts';
+import { type SeenLines, seenLines } from './seenLines.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
 /** What photographs gave: the restored outline with everything it was found from. */
@@ -33,6 +34,8 @@ export interface Traced {
   readonly lengthPlusMinusMm: number;
   /** How far several photographs lie apart; null for one. */
   readonly apart: { readonly rmsMm: number; readonly maxMm: number } | null;
+  /** Purfling and sound holes. */
+  readonly lines: SeenLines;
   readonly findings: readonly Finding[];
 }
 
@@ -49,7 +52,7 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   const all = seeBodies(request, finder);
   if (!all.ok) return all;
   const [seen, ...others] = all.value;
-  const first = restoreSeen(all.value, null, request.face);
+  const first = restoreSeen(all.value, null, request.face, request.meant);
   if (!first.ok) return first;
   const known = knownAsDrawn(request.known, familyOfSeen(seen));
   const correction = scaleFromKnown(
@@ -59,10 +62,11 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   );
   if (!correction.ok) return correction;
   const stretch = stretchOf(first.value.outline, correction.value);
-  const second = restoreSeen(all.value, stretch, request.face);
+  const second = restoreSeen(all.value, stretch, request.face, request.meant);
   if (!second.ok) return second;
   const view: View = { ...seen.view, stretch };
   const { outline, apart } = second.value;
+  const lines = seenLines(seen, view, outline, request.face);
   return accept({
     request,
     seen,
@@ -74,11 +78,13 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
       ...all.value.map((one) => lengthPlusMinus({ ...one.view, stretch }, outline)),
     ),
     apart,
+    lines,
     findings: [
       ...all.value.flatMap(({ findings }) => findings),
       ...viewFindings(all.value, isCorrected(first.value.outline, request)),
       ...correction.value.findings,
       ...apartFindings(apart),
+      ...lines.findings,
       ...(!seen.onSheet ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
     ],
   });

@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.ts';
-import { outlineChain, sampleChain } from '../../curve/index.ts';
+import { type HalfOutline, outlineChain, sampleChain } from '../../curve/index.ts';
 import {
   chainToDocument,
   documentText,
@@ -7,6 +7,7 @@ import {
   type TraceDocument,
   toFile,
 } from '../../files/index.ts';
+import { linesDocument } from './linesDocument.ts';
 import type { Traced } from './trace.ts';
 import { recordOf } from './traceRecord.ts';
 
@@ -32,7 +33,8 @@ export function traceOutcome(traced: Traced): TraceOutcome {
   };
 }
 
-function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm }: Traced): TraceDocument {
+function traceDocument(traced: Traced): TraceDocument {
+  const { request, seen, restored, correction, lengthPlusMinusMm } = traced;
   const { half, axis, asFound, wear, bodyLengthMm } = restored;
   return {
     format: 'garland-trace',
@@ -59,23 +61,32 @@ function traceDocument({ request, seen, restored, correction, lengthPlusMinusMm 
       frame: 'scene',
     },
     fit: { rms: toFile(restored.fitRmsMm), max: toFile(restored.fitMaxMm) },
-    wear: wear.map(({ side, at, depthMm, extentMm }) => ({
+    wear: wear.map(({ side, at, depthMm, extentMm, from }) => ({
       side,
       at: [toFile(at.x), toFile(at.y)] as [number, number],
       depth: toFile(depthMm),
       extent: toFile(extentMm),
+      from,
     })),
     lean: toFile(restored.leanMaxMm),
     bridged: seen.trace.unseen
       .filter((stretch) => stretch.state === 'bridged')
       .map(({ name, side }) => ({ name, side })),
-    arcs: {
-      lowerBout: chainToDocument(half.lowerBout),
-      cBout: chainToDocument(half.cBout),
-      upperBout: chainToDocument(half.upperBout),
-    },
+    arcs: halfDocument(half),
+    ...(restored.halves && {
+      halves: { bass: halfDocument(restored.halves.bass), treble: halfDocument(restored.halves.treble) },
+    }),
+    ...linesDocument(traced.lines),
     outline: pointsToDocument(sampleChain(outlineChain(half), CHORD_MM)),
     asFound: { bass: pointsToDocument(asFound.bass), treble: pointsToDocument(asFound.treble) },
+  };
+}
+
+function halfDocument({ lowerBout, cBout, upperBout }: HalfOutline) {
+  return {
+    lowerBout: chainToDocument(lowerBout),
+    cBout: chainToDocument(cBout),
+    upperBout: chainToDocument(upperBout),
   };
 }
 

@@ -1,0 +1,87 @@
+import type { Finding, Point } from '../../base/index.ts';
+import {
+  type PlacedSoundHole,
+  type RestoredOutline,
+  rectifiedToScene,
+  type SoundHolesTrace,
+  soundHoleOnPlane,
+  traceSoundHoles,
+  usualHoleHeight,
+  type View,
+  viewMap,
+} from '../../photo/index.ts';
+import { bodyWay } from './bodyWay.ts';
+import { type SeenBody, sceneWay } from './seenBody.ts';
+
+/** What lies on the plate besides its edge, in the body frame. */
+export interface SeenLines {
+  /** Middle of the purfling, from the lower end up; empty where none is seen. */
+  readonly purfling: {
+    readonly bass: readonly Point<'body'>[];
+    readonly treble: readonly Point<'body'>[];
+    readonly widthMm: number | null;
+  };
+  readonly soundHoles: {
+    readonly bass: PlacedSoundHole<'body'> | null;
+    readonly treble: PlacedSoundHole<'body'> | null;
+    readonly clearer: 'bass' | 'treble' | null;
+  } | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Purfling and sound holes of the first photograph, through the view as it was corrected. */
+export function seenLines(
+  seen: SeenBody,
+  view: View,
+  restored: RestoredOutline,
+  face: 'top' | 'back',
+): SeenLines {
+  const toBody = bodyWay(restored, face);
+  const way = sceneWay(seen, viewMap(view).toScene);
+  const inBody = (at: Point<'photo'>): Point<'body'> => toBody(way(at));
+  const side = (name: 'bass' | 'treble') =>
+    (seen.purfling?.places ?? []).filter((place) => place.side === name).map((place) => inBody(place.point));
+  const holes = face === 'top' ? traceSoundHoles(pictureOf(seen), seen.trace) : null;
+  const width = seen.purfling?.widthPx ?? null;
+  return {
+    purfling: {
+      bass: side('bass'),
+      treble: side('treble'),
+      widthMm: width && width.value * seen.mmPerPixel,
+    },
+    soundHoles: holes && holesInBody(seen, view, restored, holes, toBody),
+    findings: [...(seen.purfling?.findings ?? []), ...(holes?.findings ?? [])],
+  };
+}
+
+function pictureOf({ rectified, photograph }: SeenBody) {
+  return rectified?.picture ?? photograph.picture;
+}
+
+/** A hole lies on the arch: it is looked at through the same view, higher by what is usual. */
+function holesInBody(
+  seen: SeenBody,
+  view: View,
+  restored: RestoredOutline,
+  holes: SoundHolesTrace,
+  toBody: (at: Point<'scene'>) => Point<'body'>,
+): SeenLines['soundHoles'] {
+  const edgeHeightMm = view.kind === 'camera' ? view.planeHeightMm : 0;
+  const height = usualHoleHeight(edgeHeightMm, restored.bodyLengthMm);
+  const atHeight = (at: Point<'photo'>, heightMm: number): Point<'body'> =>
+    toBody(wayAt(seen, view, heightMm)(at));
+  const placed = (side: 'bass' | 'treble') => {
+    const hole = holes[side];
+    return hole && soundHoleOnPlane(hole, atHeight, height);
+  };
+  return { bass: placed('bass'), treble: placed('treble'), clearer: holes.clearer };
+}
+
+function wayAt(seen: SeenBody, view: View, heightMm: number) {
+  const raised: View = view.kind === 'camera' ? { ...view, planeHeightMm: heightMm } : view;
+  const { toScene } = viewMap(raised);
+  const { rectified, tracedView } = seen;
+  if (rectified === null) return toScene;
+  const { toPhoto } = viewMap(tracedView);
+  return (at: Point<'photo'>) => toScene(toPhoto(rectifiedToScene(rectified, at)));
+}
