@@ -1,0 +1,128 @@
+import type { Finding, Frame, Point } from '../../base/index.ts';
+import type { BodyPose } from '../body/bodyTrace.ts';
+import type { MirrorAxis } from '../meant/mirrorAxis.ts';
+import type { Picture } from '../picture/picture.ts';
+import { holeFrame } from './holeFrame.ts';
+import { jointStrip } from './jointStrip.ts';
+import { lightSampler } from './lightSampler.ts';
+import { type MeasuredLine, refineLine } from './refineLine.ts';
+import { plainestLine, type RowEvidence, type StraightLine } from './straightLine.ts';
+
+/** The joint of a two-piece plate as a straight line, photo px. */
+export interface CentreJoint {
+  /** At the heights of the body's lower and upper end. */
+  readonly lower: Point<'photo'>;
+  readonly upper: Point<'photo'>;
+  /** Half intervals (k = 2) across the joint at either end. */
+  readonly plusMinusPx: { readonly lower: number; readonly upper: number };
+  /** A thin dark line, or the halves' unlike light. */
+  readonly shows: 'line' | 'change';
+  /** Share of the uncovered middle that shows it. */
+  readonly share: number;
+}
+
+export interface CentreJointTrace {
+  /** Null where no joint is seen. */
+  readonly joint: CentreJoint | null;
+  readonly findings: readonly Finding[];
+}
+
+/** How much plainer the joint is than any other straight line, such as a line of the grain; and the least it shows. */
+const PLAINER = 1.4;
+const LEAST_SCORE = 0.35;
+const LEAST_SHARE = 0.5;
+/** Rows, 355ths of the length, that must be free of board and tailpiece. */
+const LEAST_ROWS = 60;
+const LENGTH = 355;
+
+/**
+ * The centre joint of a two-piece plate near the body's centre line, or none seen: one piece, or a joint no plainer than
+ * the grain. Method: every straight line near the centre line is weighed, as a dark line and as a change of light; the
+ * plainest counts where it stands out from all others, and is measured piece by piece.
+ */
+export function traceCentreJoint(picture: Picture, pose: BodyPose): CentreJointTrace {
+  const frame = holeFrame(pose, true);
+  const strip = jointStrip(lightSampler(picture), frame);
+  if (strip.rows.length < LEAST_ROWS)
+    return notSeen('too little of the middle is free of fingerboard and tailpiece');
+  const found = (['line', 'change'] as const).flatMap((shows) => {
+    const signs = shows === 'line' ? [1] : [1, -1];
+    return signs.flatMap((sign) => {
+      const values = sign === 1 ? strip[shows] : strip[shows].map((value) => -value);
+      return lineIn({ ...strip, values }, shows);
+    });
+  });
+  const best = found.sort((a, b) => b.clearness - a.clearness)[0];
+  if (best === undefined) return notSeen('no straight line near the centre line is plainer than the grain');
+  const { measured, shows } = best;
+  return {
+    joint: {
+      lower: frame.toPhoto(measured.atLow, 0),
+      upper: frame.toPhoto(measured.atHigh, LENGTH),
+      plusMinusPx: {
+        lower: measured.plusMinusLow * frame.pxPerUnit,
+        upper: measured.plusMinusHigh * frame.pxPerUnit,
+      },
+      shows,
+      share: Math.min(1, measured.share),
+    },
+    findings: [],
+  };
+}
+
+interface FoundLine {
+  readonly measured: MeasuredLine;
+  readonly shows: 'line' | 'change';
+  readonly clearness: number;
+}
+
+function lineIn(evidence: RowEvidence, shows: 'line' | 'change'): readonly FoundLine[] {
+  const first: StraightLine = plainestLine(evidence, 0, LENGTH);
+  const clearness = first.score / Math.max(LEAST_SCORE / 2, first.next);
+  if (first.score < LEAST_SCORE || clearness < PLAINER) return [];
+  const measured = refineLine(evidence, first, 0, LENGTH);
+  return measured && measured.share >= LEAST_SHARE ? [{ measured, shows, clearness }] : [];
+}
+
+function notSeen(found: string): CentreJointTrace {
+  return {
+    joint: null,
+    findings: [
+      {
+        weight: 'remark',
+        code: 'joint.not-seen',
+        at: 'centre joint',
+        found,
+        need: 'a joint that shows as a line or as a change of light along most of the plate',
+        remedy: 'nothing, where the plate is of one piece; else light it from one side',
+      },
+    ],
+  };
+}
+
+/** Where the joint lies against the mirror axis of the outline, with half intervals (k = 2) that count both. */
+export interface JointOffAxis {
+  /** mm to the right of the axis, looking from the lower to the upper end. */
+  readonly lowerMm: number;
+  readonly upperMm: number;
+  readonly plusMinusMm: number;
+}
+
+/** @param plusMinusMm half intervals of the joint's own ends */
+export function jointOffAxis<F extends Frame>(
+  joint: { readonly lower: Point<F>; readonly upper: Point<F> },
+  plusMinusMm: { readonly lower: number; readonly upper: number },
+  axis: MirrorAxis<F>,
+): JointOffAxis {
+  const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
+  const aside = ({ x, y }: Point<F>): number => s * (x - axis.through.x) - c * (y - axis.through.y);
+  const far = [joint.lower, joint.upper].map(({ x, y }) =>
+    Math.abs(c * (x - axis.through.x) + s * (y - axis.through.y)),
+  );
+  const axisMm = Math.hypot(axis.plusMinus.acrossMm, Math.max(...far) * axis.plusMinus.headingRad);
+  return {
+    lowerMm: aside(joint.lower),
+    upperMm: aside(joint.upper),
+    plusMinusMm: Math.hypot(axisMm, Math.max(plusMinusMm.lower, plusMinusMm.upper)),
+  };
+}
