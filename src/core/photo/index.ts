@@ -66,6 +66,16 @@ export {
 export type { BodyWear, WearPlace } from './meant/wearMap.ts';
 export { grayOf } from './picture/grayPicture.ts';
 export type { Picture } from './picture/picture.ts';
+export type {
+  ProfileKind,
+  ProfileOptions,
+  ProfilePlace,
+  ProfileScene,
+  TracedProfile,
+} from './profile/tracedProfile.ts';
+export { softFindings, traceProfile } from './profile/traceProfile.ts';
+export { type ScrollSide, type ToldPlace, traceScrollSide } from './profile/traceScrollSide.ts';
+export { type ContourPlace, type Silhouette, traceSilhouette } from './profile/traceSilhouette.ts';
 export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './scale/knownLengths.ts';
 export {
   type KnownMeasure,
