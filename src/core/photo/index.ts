@@ -53,6 +53,13 @@ export {
   usualHoleHeight,
 } from './lines/soundHoleOnPlane.ts';
 export type { SoundHole, SoundHolesTrace } from './lines/soundHoleTrace.ts';
+export {
+  type CentreJoint,
+  type CentreJointTrace,
+  type JointOffAxis,
+  jointOffAxis,
+  traceCentreJoint,
+} from './lines/traceCentreJoint.ts';
 export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
 export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
