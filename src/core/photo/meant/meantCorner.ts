@@ -119,13 +119,14 @@ function outwards({ run, at, line }: CornerArm): readonly Outward[] {
   });
 }
 
-interface SeenEnd {
+/** The line across a corner as its end is seen. */
+export interface SeenEnd {
   readonly headingRad: number;
   readonly through: Point<'body'>;
 }
 
 /** The line of a corner end as it is seen: through the middle of its places, its direction leaning on the usual one. */
-function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
+export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
   const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
   const along = end.map(({ x, y }) => c * x + s * y);
   const [from, to] = [Math.min(...along), Math.max(...along)];
@@ -144,6 +145,13 @@ function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | 
   if (square === 0) return { headingRad, through };
   const share = headingSpreadRad ** 2 / (headingSpreadRad ** 2 + SEEN_HEADING_RAD ** 2);
   return { headingRad: headingRad + share * Math.atan(both / square), through };
+}
+
+/** How far outside a seen corner end a place lies, mm; negative inside. */
+export function beyondEndMm({ headingRad, through }: SeenEnd, at: Point<'body'>): number {
+  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  // Of the two sides of the line the one away from the centre line.
+  return Math.sign(s) * (s * (at.x - through.x) - c * (at.y - through.y));
 }
 
 /** Where both arms cross a line across the corner. */

@@ -3,7 +3,7 @@ import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve
 import type { OutlineSection } from '../body/templateStations.ts';
 import { isCornerEnd } from '../edge/foundEdge.ts';
 import { type ArcKind, arcsOfRuns } from './meantArcs.ts';
-import { type CornerKnown, type MeantCorner, meantCorner } from './meantCorner.ts';
+import { beyondEndMm, type CornerKnown, type MeantCorner, meantCorner, seenEnd } from './meantCorner.ts';
 import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';
 
 /** A merged place: on the side of x ≥ 0, y along the axis; weight and scatter null where nothing was seen. */
@@ -46,7 +46,9 @@ export interface LineOptions {
 /** mm. Beyond this the thirteen arcs miss the edge, and arcs as needed are taken. */
 const MISFIT_MM = 0.15;
 /** mm along the edge from a corner end: what wear rounds off. */
-const ROUNDED_MM = 2.5;
+const ROUNDED_MM = 1.2;
+/** mm inside a seen corner end, and how far round it, where places belong to the end and not to the arms. */
+const AT_END_MM = { inside: 0.8, reach: 12 };
 /** Weight of places at corner ends in the fit: they lead the tips, they are not to bend the arcs. */
 const CORNER_WEIGHT = 0.3;
 /** mm on a body of the usual length. How far the widths of real corner ends stray (measured on eleven violins). */
@@ -74,9 +76,21 @@ export function meantLine(
   if (!fitted.ok) return fitted;
   const { half, bodyLengthMm, lowerEndMm } = fitted.value;
   const lowered = spots.map((spot) => ({ ...spot, y: spot.y - lowerEndMm }));
+  const scale = bodyLengthMm / habit.usualSizes.bodyLengthMm;
+  const known = {
+    lower: cornerKnown('lower', habit, lowered, scale, options),
+    upper: cornerKnown('upper', habit, lowered, scale, options),
+  };
+  const ends = [seenEnd(known.lower), seenEnd(known.upper)].filter((end) => end !== undefined);
+  const atEnd = (spot: LineSpot) =>
+    ends.some(
+      (end) =>
+        Math.hypot(spot.x - end.through.x, spot.y - end.through.y) < AT_END_MM.reach &&
+        beyondEndMm(end, spot) > -AT_END_MM.inside,
+    );
   const centre = options.bodyLengthMm === undefined ? 'level' : 'pinned';
   const inRun = (section: OutlineSection): readonly RunSpot[] =>
-    lowered.filter((spot) => spot.section === section && !rounded(spot));
+    lowered.filter((spot) => spot.section === section && !rounded(spot) && !atEnd(spot));
   const runs = {
     lowerBout: meantRun(half.lowerBout, inRun('lowerBout'), { tips: 'end', centre }),
     cBout: meantRun(half.cBout, inRun('cBout'), { tips: 'both', centre: 'free' }),
@@ -85,18 +99,17 @@ export function meantLine(
   const misfits = (['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) =>
     misfitsOf(section, runs[section]),
   );
-  const scale = bodyLengthMm / habit.usualSizes.bodyLengthMm;
   const kind: ArcKind = misfits.length > 0 ? 'asNeeded' : 'thirteen';
   const drawn = arcsOfRuns(runs, kind, (line) => ({
     lower: meantCorner(
       { run: runs.lowerBout, at: 'end', line },
       { run: runs.cBout, at: 'start', line },
-      cornerKnown('lower', habit, lowered, scale, options),
+      known.lower,
     ),
     upper: meantCorner(
       { run: runs.upperBout, at: 'start', line },
       { run: runs.cBout, at: 'end', line },
-      cornerKnown('upper', habit, lowered, scale, options),
+      known.upper,
     ),
   }));
   return accept({

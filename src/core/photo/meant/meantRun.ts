@@ -66,10 +66,11 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
     const alongMm = starts[foot.segment].fromMm + foot.fraction * starts[foot.segment].lengthMm;
     return [{ alongMm, gapMm: -foot.side * foot.distanceMm, sigmaMm: spot.sigmaMm }];
   });
+  const blocks = inBlocks(seen);
   const backwards = ends.tips === 'start';
   const order = backwards ? -1 : 1;
   const places = [
-    ...seen.map((place, i) => ({ ...place, node: -1, order: i })),
+    ...blocks.map((place, i) => ({ ...place, node: -1, order: i })),
     ...grid.map((alongMm, i) => ({ alongMm, gapMm: null, sigmaMm: 1, node: i, order: 0 })),
   ]
     .map((place) => ({ ...place, alongMm: order * place.alongMm }))
@@ -89,6 +90,30 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
     };
   });
   return { chain, lengthMm, nodes };
+}
+
+/** mm. Places this near to each other along a run are put together: they err together, and the line is smooth. */
+const BLOCK_MM = 4;
+
+function inBlocks(
+  places: readonly { readonly alongMm: number; readonly gapMm: number; readonly sigmaMm: number }[],
+) {
+  const sums = new Map<number, { whole: number; along: number; gap: number }>();
+  for (const { alongMm, gapMm, sigmaMm } of places) {
+    const block = Math.floor(alongMm / BLOCK_MM);
+    const sum = sums.get(block) ?? { whole: 0, along: 0, gap: 0 };
+    const weight = 1 / (sigmaMm * sigmaMm);
+    sums.set(block, {
+      whole: sum.whole + weight,
+      along: sum.along + weight * alongMm,
+      gap: sum.gap + weight * gapMm,
+    });
+  }
+  return [...sums.values()].map(({ whole, along, gap }) => ({
+    alongMm: along / whole,
+    gapMm: gap / whole,
+    sigmaMm: Math.sqrt(1 / whole),
+  }));
 }
 
 function startsOf(chain: Chain<'body'>, before: number) {

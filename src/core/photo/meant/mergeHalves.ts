@@ -103,7 +103,17 @@ function togetherOf(rest: readonly RestPlace[]): number {
     for (let j = i + 1; j < known.length && known[j].alongMm - alongMm <= SCATTER_WITHIN_MM; j++) add(j);
     return (restMm ?? 0) - sum / count;
   });
-  return runLength(scatter);
+  // The running mean took its share of what goes together.
+  const seenTogether = runLength(scatter);
+  const window = known.length < 2 ? 1 : 1 + (2 * SCATTER_WITHIN_MM * (known.length - 1)) / spanMm(known);
+  return seenTogether / Math.max(LEAST_LEFT, 1 - seenTogether / window);
+}
+
+/** Share of the scatter that a running mean leaves at least. */
+const LEAST_LEFT = 0.3;
+
+function spanMm(known: readonly RestPlace[]): number {
+  return Math.max(1, known[known.length - 1].alongMm - known[0].alongMm);
 }
 
 interface Stand {
