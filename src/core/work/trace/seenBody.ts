@@ -1,5 +1,12 @@
 import type { Finding, Point } from '../../base/index.ts';
-import { type BodyTrace, type Rectified, rectifiedToScene, type View, viewMap } from '../../photo/index.ts';
+import {
+  type BodyTrace,
+  type PurflingTrace,
+  type Rectified,
+  rectifiedToScene,
+  type View,
+  viewMap,
+} from '../../photo/index.ts';
 import type { Photograph } from './traceRequest.ts';
 
 /** The body as it was traced in one photograph, with the way from where it was traced to the scene. */
