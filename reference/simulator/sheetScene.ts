@@ -17,6 +17,8 @@ export interface SheetScene {
   readonly body: Instrument;
   readonly tiltDegrees: number;
   readonly isDressed: boolean;
+  /** How much too large the print is along both sides. */
+  readonly printed: { readonly x: number; readonly y: number };
   /** As read off with a rule and a calliper, with the errors that these have. */
   readonly told: {
     readonly edgeHeightMm: number;
@@ -69,6 +71,7 @@ export function drawSheetScene(seed: number, texture: SheetTexture, habit: Sheet
     body,
     tiltDegrees,
     isDressed,
+    printed,
     told: measured(body, printed, chance),
   };
 }
