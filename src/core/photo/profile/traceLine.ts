@@ -1,4 +1,5 @@
 import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import { type Rectified, rectifiedToScene, sceneToRectified } from '../camera/rectify.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import { type PaperShares, paperShares } from '../shape/paperLight.ts';
@@ -139,7 +140,7 @@ function onMiddle(field: Field, line: readonly Point<'photo'>[], mmPerPixel: num
   const weighed = WEIGHED_MM / mmPerPixel;
   const beside = BESIDE_MM / mmPerPixel;
   const lines = Math.max(1, Math.round((2 * ALONG_MM) / mmPerPixel));
-  return line.map((at, i) => {
+  const found = line.map((at, i) => {
     const n = normals[i];
     const levelAt = (t: number): number => {
       let sum = 0;
@@ -157,20 +158,36 @@ function onMiddle(field: Field, line: readonly Point<'photo'>[], mmPerPixel: num
     const half = Math.round(2 * weighed);
     for (let k = -half; k <= half; k++) {
       const t = k / 2;
-      const value = levelAt(t) - ground;
+      const value = Math.max(0, levelAt(t) - ground);
       weight += value;
       moment += value * t;
       arm += t * t;
     }
     const sure = weight > LEAST_DARK;
-    const t = sure ? Math.min(weighed, Math.max(-weighed, moment / weight)) : 0;
     return {
-      ...point<'photo'>(at.x + t * n.x, at.y + t * n.y),
+      t: sure ? Math.min(weighed, Math.max(-weighed, moment / weight)) : Number.NaN,
       sigmaPx: sure ? Math.max(LEAST_SIGMA_PX, (spread * Math.sqrt(2 * arm)) / weight) : weighed,
+    };
+  });
+  return line.map((at, i) => {
+    const near = found
+      .slice(Math.max(0, i - AGREEING), i + AGREEING + 1)
+      .map(({ t }) => t)
+      .filter(Number.isFinite);
+    const middle = near.length > 0 ? medianOf(near) : 0;
+    const { t, sigmaPx } = found[i];
+    const agrees = Math.abs(t - middle) * mmPerPixel < ASTRAY_MM;
+    const moved = agrees ? t : middle;
+    return {
+      ...point<'photo'>(at.x + moved * normals[i].x, at.y + moved * normals[i].y),
+      sigmaPx: agrees ? sigmaPx : weighed,
     };
   });
 }
 
+/** Places on either side that a place is held against, and how far it may lie from their middle one before that is taken. */
+const AGREEING = 3;
+const ASTRAY_MM = 0.25;
 /** px. No line's middle is known better than this. */
 const LEAST_SIGMA_PX = 0.02;
 
