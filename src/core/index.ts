@@ -33,9 +33,11 @@ export {
   type FoundMarker,
   type GrayPicture,
   type MarkerFinder,
+  markerFinder,
   type Picture,
   SHEET_PAPERS,
   type SheetPaper,
+  sheetNumbers,
   type TraceHints,
 } from './photo/index.ts';
 export { registerText } from './quantity/index.ts';
@@ -54,6 +56,7 @@ export {
   designText,
   draft,
   type GarlandOutline,
+  heightCards,
   instrumentText,
   type KnownLength,
   type MakeKind,

@@ -1,34 +1,101 @@
 import type { Command } from 'commander';
-import { SHEET_PAPERS, sheet } from '../../core/index.ts';
+import {
+  accept,
+  type Checked,
+  heightCards,
+  refuse,
+  SHEET_PAPERS,
+  type SheetPaper,
+  sheet,
+  sheetNumbers,
+} from '../../core/index.ts';
 import { writeWhole } from '../../host/index.ts';
 import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults } from '../report.ts';
+
+interface SheetOptions {
+  readonly paper: string;
+  readonly number: string;
+  readonly cards: boolean;
+  readonly out: string;
+  readonly force: boolean;
+  readonly json: boolean;
+}
 
 export function addSheet(program: Command): void {
   program
     .command('sheet')
     .description('calibration sheet to lie under or round the instrument when photographing it')
     .option('--paper <paper>', `one of ${SHEET_PAPERS.join(', ')}`, 'A3')
+    .option(
+      '--number <n>',
+      'for a body larger than one sheet: number of the sheet, or several as 1-4, one a page; with --cards the page, 1 or 2',
+      '1',
+    )
+    .option('--cards', 'four small cards instead, to stand level with the edge of the plate', false)
     .requiredOption('--out <file>', 'PDF to write')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'say what was made as JSON', false)
-    .action(async (options: { paper: string; out: string; force: boolean; json: boolean }) => {
+    .action(async (options: SheetOptions) => {
       process.exitCode = await run(options);
     });
 }
 
-async function run(options: { paper: string; out: string; force: boolean; json: boolean }) {
+async function run(options: SheetOptions) {
   const voice = makeVoice(options.json);
   const paper = oneOf('--paper', options.paper, SHEET_PAPERS);
   if (!paper.ok) return reportFaults(voice, paper.faults);
-  const made = await sheet(paper.value);
+  const numbers = numbersOf(options, paper.value);
+  if (!numbers.ok) return reportFaults(voice, numbers.faults);
+  const [first = 1] = numbers.value;
+  const made = await (options.cards ? heightCards(paper.value, first) : sheet(paper.value, numbers.value));
   if (!made.ok) return reportFaults(voice, made.faults);
   const written = writeWhole(options.out, made.value, { force: options.force });
   if (!written.ok) return reportFaults(voice, written.faults);
-  if (voice.json) voice.data(JSON.stringify({ file: options.out, paper: paper.value }));
+  const { cards } = options;
+  if (voice.json)
+    voice.data(JSON.stringify({ file: options.out, paper: paper.value, numbers: numbers.value, cards }));
   else
-    voice.say(
-      `${options.out}: calibration sheet on ${paper.value}. Print it at 100 % (no fitting to the page), measure both 150 mm bars, and give what they measure to trace with --sheet-bar.`,
-    );
+    voice.say(`${options.out}: ${cards ? cardsSaid(paper.value) : sheetsSaid(paper.value, numbers.value)}`);
   return 0;
+}
+
+const CARD_PAGES = [1, 2];
+
+/** Numbers that were asked for: one, or a stretch such as 1-4. Fault: `sheet.number`. */
+function numbersOf(options: SheetOptions, paper: SheetPaper): Checked<readonly number[]> {
+  const allowed = options.cards ? CARD_PAGES : sheetNumbers(paper);
+  const match = /^(\d+)(?:-(\d+))?$/.exec(options.number.trim());
+  const from = Number(match?.[1]);
+  const to = Number(match?.[2] ?? match?.[1]);
+  const asked = allowed.filter((number) => number >= from && number <= to);
+  const isAll = match !== null && asked.length === to - from + 1 && asked.length > 0;
+  if (isAll && !(options.cards && asked.length > 1)) return accept(asked);
+  const most = allowed.length;
+  return refuse({
+    code: 'sheet.number',
+    at: '--number',
+    found: `"${options.number}"`,
+    need: options.cards
+      ? `a page of cards, 1 or ${most}`
+      : `${most === 1 ? '1' : `1 to ${most}`} on ${paper}`,
+    remedy:
+      options.cards || most > 1 ? 'give a number in that range' : 'choose A4 or Letter for several sheets',
+  });
+}
+
+function sheetsSaid(paper: SheetPaper, numbers: readonly number[]): string {
+  const several = numbers.length > 1;
+  return (
+    `calibration sheet${several ? `s ${numbers.join(', ')}` : ''} on ${paper}. Print ${several ? 'them' : 'it'} at 100 % ` +
+    '(no fitting to the page), measure both 150 mm bars, and give what they measure to trace with --sheet-bar.' +
+    (several ? ' Lay them round the body, flat, in any positions; no two of one number.' : '')
+  );
+}
+
+function cardsSaid(paper: SheetPaper): string {
+  return (
+    `four height cards on ${paper}. Print at 100 % (no fitting to the page), cut them out, and glue each on a block ` +
+    'that brings it level with the edge of the plate; set two or more round the body when you photograph it.'
+  );
 }

@@ -23,3 +23,4 @@ export type { PageOptions } from './pageGroup.ts';
 export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
+export { cardsDrawing } from './sheetDrawingCards.ts';

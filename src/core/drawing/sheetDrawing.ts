@@ -1,12 +1,8 @@
-import { type Box, type Point, point } from '../base/index.ts';
-import { type Chain, chainThrough } from '../curve/index.ts';
-import {
-  blackBoxesOfMarker,
-  type CalibrationSheet,
-  type SheetBar,
-  type SheetMarker,
-} from '../photo/index.ts';
+import { type Box, point } from '../base/index.ts';
+import type { Chain } from '../curve/index.ts';
+import type { CalibrationSheet, SheetBar } from '../photo/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
+import { boxChain, patternChains } from './sheetDrawingPattern.ts';
 
 /** mm. Bars are this thick, and their ends this tall, so that callipers find them. */
 const BAR_MM = 0.8;
@@ -23,17 +19,12 @@ const ABOVE_MM = 1.4;
  */
 export function sheetDrawing(sheet: CalibrationSheet): Drawing {
   return {
-    name: `calibration-sheet-${sheet.paper.toLowerCase()}`,
-    title: `Calibration sheet ${sheet.paper}`,
+    name: `calibration-sheet-${sheet.paper.toLowerCase()}${sheet.number === 1 ? '' : `-${sheet.number}`}`,
+    title: sheetTitle(sheet),
     part: 'sheet',
     lines: [],
     lettering: letteringOf(sheet),
-    filled: [
-      ...sheet.blackSquares.map(boxChain),
-      ...sheet.markers.flatMap(markerChains),
-      ...barChains(sheet.bars.x),
-      ...barChains(sheet.bars.y),
-    ],
+    filled: [...patternChains(sheet), ...barChains(sheet.bars.x), ...barChains(sheet.bars.y)],
     notes: [],
     count: 1,
     routes: ['print'],
@@ -46,7 +37,12 @@ export function sheetDrawing(sheet: CalibrationSheet): Drawing {
   };
 }
 
-function letteringOf({ paper, band, bars, barMm }: CalibrationSheet): readonly Lettering[] {
+function sheetTitle({ paper, number }: CalibrationSheet): string {
+  return number === 1 ? `Calibration sheet ${paper}` : `Calibration sheet ${paper} number ${number}`;
+}
+
+function letteringOf(sheet: CalibrationSheet): readonly Lettering[] {
+  const { band, bars, barMm } = sheet;
   const level = { heightMm: LETTER_MM, turnRad: 0, anchor: 'start' } as const;
   return [
     {
@@ -63,27 +59,15 @@ function letteringOf({ paper, band, bars, barMm }: CalibrationSheet): readonly L
     {
       ...level,
       text:
-        `Calibration sheet ${paper} · print at 100 %, not fitted to the page · tape it flat on a board · ` +
+        `${sheetTitle(sheet)} · print at 100 %, not fitted to the page · tape it flat on a board · ` +
         'lay the instrument on the white · photograph all four sides',
       at: point(band.min.x, band.max.y + ABOVE_MM),
     },
   ];
 }
 
-function markerChains({ id, corners }: SheetMarker): readonly Chain<'drawing'>[] {
-  const [, upperRight, , lowerLeft] = corners;
-  const boxes = blackBoxesOfMarker(id);
-  const cells = Math.max(...boxes.map((box) => box.column + box.columns));
-  const cellMm = (upperRight.x - lowerLeft.x) / cells;
-  const at = (column: number, row: number): Point<'sheet'> =>
-    point(lowerLeft.x + column * cellMm, lowerLeft.y + row * cellMm);
-  return boxes.map(({ column, row, columns, rows }) =>
-    boxChain({ min: at(column, row), max: at(column + columns, row + rows) }),
-  );
-}
-
 /** A strip with taller ends; both ends stand exactly on the bar's two points. */
-function barChains({ from, to }: SheetBar): readonly Chain<'drawing'>[] {
+export function barChains({ from, to }: SheetBar): readonly Chain<'drawing'>[] {
   const isLevel = from.y === to.y;
   const box = (start: number, end: number, thickMm: number): Box<'sheet'> => {
     const half = thickMm / 2;
@@ -97,11 +81,4 @@ function barChains({ from, to }: SheetBar): readonly Chain<'drawing'>[] {
     box(first, first + BAR_MM, BAR_END_MM),
     box(last - BAR_MM, last, BAR_END_MM),
   ].map(boxChain);
-}
-
-function boxChain({ min, max }: Box<'sheet'>): Chain<'drawing'> {
-  return chainThrough(
-    [point(min.x, min.y), point(max.x, min.y), point(max.x, max.y), point(min.x, max.y)],
-    true,
-  );
 }

@@ -8,7 +8,7 @@ export { type Drafted, type DraftInput, designText, draft } from './draft.ts';
 export { drawInstrument } from './make/drawInstrument.ts';
 export { make, type Pack } from './make/make.ts';
 export { type MakeKind, type MakeOptions, parseMakeOptions } from './make/makeOptions.ts';
-export { sheet } from './sheet.ts';
+export { heightCards, sheet } from './sheet.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type Traced, trace } from './trace/trace.ts';

@@ -1,5 +1,4 @@
 import { distanceBetween, type Point, point } from '../../base/index.ts';
-import { brightnessAt } from '../picture/grayPicture.ts';
 import type { GrayPicture } from './markerFinder.ts';
 
 /** Where black and white meet crosswise, to a few hundredths of a pixel. */
@@ -42,7 +41,7 @@ export function refineSaddle(picture: GrayPicture, guess: SaddleGuess): Saddle |
   let at = guess.at;
   const window = armWindow(guess);
   for (let step = 0; step < MOST_STEPS; step++) {
-    if (!windowInside(picture, at, window.half + 1)) return null;
+    if (!windowInside(picture, at, window.half + 2)) return null;
     const sums = gradientSums(picture, at, window);
     const determinant = sums.xx * sums.yy - sums.xy * sums.xy;
     if (!(determinant > WEAKEST_CROSSING * sums.xx * sums.yy)) return null;
@@ -94,10 +93,7 @@ interface GradientSums {
 
 function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights }: Window): GradientSums {
   const side = 2 * half + 3;
-  const patch = new Float64Array(side * side);
-  for (let row = 0; row < side; row++)
-    for (let column = 0; column < side; column++)
-      patch[row * side + column] = brightnessAt(picture, at.x + column - half - 1, at.y + row - half - 1);
+  const patch = patchAt(picture, at, half + 1);
   let [xx, xy, yy, alongX, alongY, residual, count] = [0, 0, 0, 0, 0, 0, 0];
   for (let dy = -half; dy <= half; dy++)
     for (let dx = -half; dx <= half; dx++) {
@@ -116,6 +112,26 @@ function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights 
       count++;
     }
   return { xx, xy, yy, alongX, alongY, residual, count };
+}
+
+/** The brightness at whole steps from a place between pixels, up to `half` of them to each side; the picture must reach as far. */
+function patchAt({ widthPx, data }: GrayPicture, at: Point<'photo'>, half: number): Float64Array {
+  const side = 2 * half + 1;
+  const patch = new Float64Array(side * side);
+  const [column, row] = [Math.floor(at.x), Math.floor(at.y)];
+  const [right, down] = [at.x - column, at.y - row];
+  const [upperRight, lowerLeft] = [right * (1 - down), (1 - right) * down];
+  const [upperLeft, lowerRight] = [(1 - right) * (1 - down), right * down];
+  for (let y = 0; y < side; y++) {
+    let from = (row + y - half) * widthPx + column - half;
+    for (let place = y * side, end = place + side; place < end; place++, from++)
+      patch[place] =
+        upperLeft * data[from] +
+        upperRight * data[from + 1] +
+        lowerLeft * data[from + widthPx] +
+        lowerRight * data[from + widthPx + 1];
+  }
+  return patch;
 }
 
 function spread(sums: GradientSums, determinant: number): number {

@@ -16,65 +16,79 @@ export function saddleMisfit(picture: GrayPicture, at: SaddleGuess): number | nu
   const samples = samplesOf(picture, at);
   let best: number | null = null;
   for (const blurPx of BLURS_PX) {
-    const misfit = misfitAt(samples, blurPx, at.armPx);
+    const misfit = misfitAt(samples, blurPx);
     if (misfit !== null && (best === null || misfit < best)) best = misfit;
   }
   return best;
 }
 
-interface Sample {
-  readonly x: number;
-  readonly y: number;
-  readonly off: readonly [number, number];
-  readonly arm: number;
-  readonly light: number;
+/** Brightness at places round the saddle, and how far each lies off the two edges. */
+interface Samples {
+  readonly count: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly offFirst: Float64Array;
+  readonly offSecond: Float64Array;
+  readonly arm: Uint8Array;
+  readonly light: Float64Array;
 }
 
-function samplesOf(picture: GrayPicture, { at, edges, armPx, sidePx }: SaddleGuess): readonly Sample[] {
-  const half = Math.floor(armPx);
-  const samples: Sample[] = [];
+/** px. Arms longer than this are looked at in every other pixel. */
+const LONG_ARM_PX = 12;
+
+function samplesOf(picture: GrayPicture, { at, edges, armPx, sidePx }: SaddleGuess): Samples {
+  const step = armPx > LONG_ARM_PX ? 2 : 1;
+  const half = step * Math.floor(armPx / step);
+  const most = (2 * Math.floor(armPx / step) + 1) ** 2;
+  const [x, y, offFirst, offSecond, light] = [0, 1, 2, 3, 4].map(() => new Float64Array(most));
+  const arm = new Uint8Array(most);
   const [first, second] = edges;
-  for (let y = -half; y <= half; y++)
-    for (let x = -half; x <= half; x++) {
-      if (x * x + y * y > armPx * armPx) continue;
-      const off = [first.x * y - first.y * x, second.x * y - second.y * x] as const;
-      if (Math.min(Math.abs(off[0]), Math.abs(off[1])) > sidePx) continue;
-      const along = Math.abs(off[0]) < Math.abs(off[1]) ? first : second;
-      const ahead = along.x * x + along.y * y > 0;
-      const arm = (along === first ? 0 : 2) + (ahead ? 1 : 0);
-      samples.push({ x, y, off, arm, light: brightnessAt(picture, at.x + x, at.y + y) });
+  let count = 0;
+  for (let dy = -half; dy <= half; dy += step)
+    for (let dx = -half; dx <= half; dx += step) {
+      if (dx * dx + dy * dy > armPx * armPx) continue;
+      const [one, other] = [first.x * dy - first.y * dx, second.x * dy - second.y * dx];
+      if (Math.min(Math.abs(one), Math.abs(other)) > sidePx) continue;
+      const isFirst = Math.abs(one) < Math.abs(other);
+      const along = isFirst ? first : second;
+      arm[count] = (isFirst ? 0 : 2) + (along.x * dx + along.y * dy > 0 ? 1 : 0);
+      x[count] = dx / armPx;
+      y[count] = dy / armPx;
+      offFirst[count] = one;
+      offSecond[count] = other;
+      light[count] = brightnessAt(picture, at.x + dx, at.y + dy);
+      count++;
     }
-  return samples;
+  return { count, x, y, offFirst, offSecond, arm, light };
 }
 
 /** Levels of 255. Below it there is no black and white. */
 const LEAST_STEP = 8;
 
-function misfitAt(samples: readonly Sample[], blurPx: number, armPx: number): number | null {
-  const shape = samples.map(({ off }) => Math.tanh(off[0] / blurPx) * Math.tanh(off[1] / blurPx));
-  const basis = samples.map(({ x, y }, place) => [1, x / armPx, y / armPx, shape[place]]);
-  const weights = solveFour(
-    basis,
-    samples.map((one) => one.light),
-  );
+function misfitAt(samples: Samples, blurPx: number): number | null {
+  const { count, x, y, offFirst, offSecond, arm, light } = samples;
+  const shape = new Float64Array(count);
+  const normal = [0, 1, 2, 3].map(() => [0, 0, 0, 0, 0]);
+  for (let place = 0; place < count; place++) {
+    shape[place] = Math.tanh(offFirst[place] / blurPx) * Math.tanh(offSecond[place] / blurPx);
+    const row = [1, x[place], y[place], shape[place], light[place]];
+    for (let i = 0; i < 4; i++) for (let j = 0; j < 5; j++) normal[i][j] += row[i] * row[j];
+  }
+  const weights = solveFour(normal);
   if (weights === null || Math.abs(2 * weights[3]) < LEAST_STEP) return null;
   const squares = [0, 0, 0, 0];
   const counts = [0, 0, 0, 0];
-  for (const [place, { arm, light }] of samples.entries()) {
-    const model = basis[place].reduce((sum, one, index) => sum + one * weights[index], 0);
-    squares[arm] += (light - model) ** 2;
-    counts[arm]++;
+  for (let place = 0; place < count; place++) {
+    const model = weights[0] + weights[1] * x[place] + weights[2] * y[place] + weights[3] * shape[place];
+    squares[arm[place]] += (light[place] - model) ** 2;
+    counts[arm[place]]++;
   }
-  const rms = squares.map((sum, arm) => Math.sqrt(sum / Math.max(1, counts[arm])));
+  const rms = squares.map((sum, one) => Math.sqrt(sum / Math.max(1, counts[one])));
   return Math.max(...rms) / Math.abs(2 * weights[3]);
 }
 
-/** Least squares with four unknowns by elimination; null where the columns are not independent. */
-function solveFour(rows: readonly (readonly number[])[], right: readonly number[]): number[] | null {
-  const matrix = [0, 1, 2, 3].map((i) => [
-    ...[0, 1, 2, 3].map((j) => rows.reduce((sum, row) => sum + row[i] * row[j], 0)),
-    rows.reduce((sum, row, place) => sum + row[i] * right[place], 0),
-  ]);
+/** Four equations by elimination, right side last; changed in place. Null where they are not independent. */
+function solveFour(matrix: readonly number[][]): number[] | null {
   for (let step = 0; step < 4; step++) {
     const pivot = matrix[step][step];
     if (!(Math.abs(pivot) > LEAST_PIVOT)) return null;
