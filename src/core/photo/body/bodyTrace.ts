@@ -23,6 +23,22 @@ export interface TraceOptions {
   /** Which face is photographed; decides which side is called bass. Top when left out. */
   readonly face?: 'top' | 'back';
   readonly hints?: TraceHints;
+  /** The picture's scale where a sheet gave it: which lengths a body can have. */
+  readonly mmPerPixel?: number;
+  /** Which of several bodies, as a trace without a choice numbers them: 1 is the first from the left, or from above. */
+  readonly body?: number;
+  /** Told how far the work has come, 0 to 1, and with what it goes on. */
+  readonly progress?: (share: number, words: string) => void;
+}
+
+/** A body found in the picture. */
+export interface BodyPlace {
+  readonly number: number;
+  /** Its place among the others in words: left, right, above … */
+  readonly where: string;
+  /** The face that seems to show; null where it cannot be told. A plate without sound holes looks like a back. */
+  readonly face: 'top' | 'back' | null;
+  readonly middle: Point<'photo'>;
 }
 
 /** Seen: measured on the picture. Doubtful: measured, but weak or blurred. Bridged: carried on by the template. */
@@ -66,6 +82,9 @@ export interface BodyPose {
 
 /** The body's outline found in a picture, as it is seen, neither symmetric nor restored. */
 export interface BodyTrace {
+  /** All bodies that stand out in the picture, and which of them this is. */
+  readonly bodies: readonly BodyPlace[];
+  readonly body: number;
   readonly pose: BodyPose;
   /** The side at photo right (when the neck points up) from the lower to the upper end, then the other side likewise. */
   readonly edge: readonly EdgePoint[];

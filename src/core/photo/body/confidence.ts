@@ -1,7 +1,9 @@
 import type { Finding } from '../../base/index.ts';
+import { positionGapMm } from './axisPlaces.ts';
 import type { BoardPlace } from './boardTest.ts';
+import type { Candidate } from './bodyReading.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
-import { type Candidate, positionGapMm } from './findBody.ts';
+import type { FoundBody } from './findBody.ts';
 import { type FitScore, ZONES } from './fitScore.ts';
 
 /** What the verdict rests on. */
@@ -21,7 +23,6 @@ const ALIKE_SETTINGS = 3;
 const ACCEPT_SPREAD = 0.03;
 const RIVAL_SCORE = 0.2;
 const ACCEPT_BOARD_MM = 7;
-const SECOND_BODY_SCORE = 0.9;
 const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, number])[] = [
   ['length', 1.65, 1.83],
   ['upper', 0.74, 0.84],
@@ -35,12 +36,12 @@ const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, n
  */
 export function judge(
   final: FitScore,
-  candidates: readonly Candidate[],
-  quick: boolean,
+  { candidates, quick }: FoundBody,
+  several: Finding | null,
   board: BoardPlace | null,
   sideNames: readonly [plus: string, minus: string],
 ): Confidence {
-  const leader = candidates[0] as Candidate;
+  const [leader] = candidates;
   const alike = candidates.filter(
     (one) => leader.score.score - one.score.score <= ALIKE_SCORE && positionGapMm(one.fit, leader.fit) < 60,
   );
@@ -51,7 +52,7 @@ export function judge(
   );
   const worstZone = { name: zoneName(worst, sideNames), share: final.zones[worst] as number };
   const asks = [
-    secondBody(candidates),
+    several,
     zoneDoubt(final, worstZone),
     settingsDoubt(alike, spread, quick),
     rivalDoubt(candidates),
@@ -91,31 +92,6 @@ function doubt(code: string, at: string, found: string, need: string, remedy: st
   return { code: `trace.${code}`, at, found, need, remedy, weight: 'caution' };
 }
 
-function secondBody(candidates: readonly Candidate[]): Finding | null {
-  const leader = candidates[0] as Candidate;
-  const second = candidates.find(
-    (one) =>
-      one.score.score > SECOND_BODY_SCORE && positionGapMm(one.fit, leader.fit) > 150 && apart(one, leader),
-  );
-  if (!second) return null;
-  return doubt(
-    'several-bodies',
-    'photograph',
-    'more than one instrument stands out',
-    'one of them chosen',
-    'click inside the body that is meant',
-  );
-}
-
-function apart(a: Candidate, b: Candidate): boolean {
-  const scale = Math.exp(b.fit[31] as number);
-  return (
-    Math.hypot((a.fit[29] as number) - (b.fit[29] as number), (a.fit[30] as number) - (b.fit[30] as number)) /
-      scale >
-    150
-  );
-}
-
 function zoneDoubt(final: FitScore, worst: Confidence['worstZone']): Finding | null {
   if (final.support >= ACCEPT_SUPPORT && worst.share >= ACCEPT_ZONE) return null;
   return doubt(
@@ -146,7 +122,7 @@ function rivalDoubt(candidates: readonly Candidate[]): Finding | null {
     (one) =>
       leader.score.score - one.score.score < RIVAL_SCORE &&
       positionGapMm(one.fit, leader.fit) > 0.05 * TEMPLATE_LENGTH_MM &&
-      !apart(one, leader),
+      isBodyLike(one.score),
   );
   if (!rival) return null;
   return doubt(
@@ -156,6 +132,11 @@ function rivalDoubt(candidates: readonly Candidate[]): Finding | null {
     'one plain outline',
     'click where the lower end of the body lies on the centre line',
   );
+}
+
+/** Whether an outline could be a body's at all: an upside-down one has its bouts the wrong way round. */
+function isBodyLike(score: FitScore): boolean {
+  return score.strain <= ACCEPT_STRAIN && ratioDoubt(score) === null;
 }
 
 function ratioDoubt(final: FitScore): Finding | null {

@@ -130,6 +130,6 @@ test.each([
 });
 
 test('a preview image is refused as too small', () => {
-  const found = traceBody({ widthPx: 90, heightPx: 120, rgb: new Uint8Array(90 * 120 * 3) });
+  const found = traceBody({ widthPx: 60, heightPx: 90, rgb: new Uint8Array(60 * 90 * 3) });
   expect(found.ok ? [] : found.faults.map((fault) => fault.code)).toEqual(['trace.too-small']);
 });

@@ -1,59 +1,140 @@
-import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
 import { nameEdge } from '../edge/edgePoints.ts';
 import { measureEdge } from '../edge/subPixelEdge.ts';
-import { shrinkLinear, shrinkToLinear } from '../picture/linearPicture.ts';
+import { enlargePicture } from '../picture/enlargePicture.ts';
 import type { Picture } from '../picture/picture.ts';
 import { frameFault } from '../picture/pictureFrame.ts';
-import { levelOf, type PictureLevel } from '../picture/pictureLevel.ts';
+import { alongAxis } from './axisPlaces.ts';
 import { findBoard } from './boardTest.ts';
+import { listBodies, severalBodies } from './bodyList.ts';
 import { AT_ANGLE, AT_KEYSTONE, AT_SKEW, type BodyFit, rescaleFit, seatOf } from './bodySeat.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
-import type { BodyPose, BodyTrace, TraceOptions } from './bodyTrace.ts';
-import { type Confidence, judge } from './confidence.ts';
-import { alongAxis, findBody } from './findBody.ts';
-import type { FitKnowledge } from './fitRows.ts';
-import { type FitScore, scoreFit } from './fitScore.ts';
+import type { BodyPlace, BodyPose, BodyTrace, TraceOptions } from './bodyTrace.ts';
+import { judge } from './confidence.ts';
+import { type FoundBody, findBodies } from './findBody.ts';
+import { scoreFit } from './fitScore.ts';
 import { fitBench } from './fitTemplateBench.ts';
-import { followEdge } from './localEdge.ts';
+import { followEdge, type LocalEdge } from './localEdge.ts';
+import { smallPicture, timesEnlarged, traceReduced } from './smallPicture.ts';
 import { stationsOfTemplate } from './templateStations.ts';
-
-const FINISH_PIXELS = 1500000;
-const FIT_PIXELS = 250000;
-const POSE_SIDE_PX = 180;
-const LEAST_SIDE_PX = 120;
+import { knowledgeAt, lengthRange, type TraceLevels, traceLevels } from './traceLevels.ts';
+import {
+  isLength,
+  LEAST_SIDE_PX,
+  noBody,
+  noLength,
+  noSuchBody,
+  tooSmall,
+  uncertain,
+  unsolved,
+} from './traceTrouble.ts';
 
 /**
- * The outline of the one body in a picture seen roughly from the front or back, in photo px: dense edge points
+ * The outline of one body in a picture seen roughly from the front or back, in photo px: dense edge points
  * with outward normals, spread and state, the pose, and how far to believe it. Neither scale nor symmetry is used
- * beyond the template's guess; sides keep their own edge.
+ * beyond the template's guess; sides keep their own edge. Where several bodies stand out they are listed, and asked about unless
+ * one is chosen by `options.body` or a hint inside it.
  *
- * Faults: `trace.too-small`, `trace.known-length` (length or spread not above zero), `trace.no-body`, `trace.cut-off`
- * (part of the body outside the picture), `trace.uncertain`, `trace.unsolved` (no fit has a finite solution). Method: oriented-edge pose search, deformable template of thirteen arcs fitted under several
- * settings, local edge by dynamic programming, blurred-step profiles on native pixels.
+ * Faults: `trace.too-small`, `trace.known-length` (length or spread not above zero), `trace.no-body`,
+ * `trace.no-such-body`, `trace.cut-off` (part of the body outside the picture), `trace.uncertain`, `trace.unsolved` (no
+ * fit has a finite solution). Method: oriented-edge pose search, deformable template of thirteen arcs fitted under
+ * several settings, local edge by dynamic programming, blurred-step profiles on native pixels.
  */
 export function traceBody(picture: Picture, options: TraceOptions = {}): Checked<BodyTrace> {
-  if (Math.min(picture.widthPx, picture.heightPx) < LEAST_SIDE_PX) return refuse(tooSmall(picture));
   const { lengthPx } = options;
+  if (Math.min(picture.widthPx, picture.heightPx) < LEAST_SIDE_PX) return refuse(tooSmall(picture));
   if (lengthPx && !isLength(lengthPx)) return refuse(noLength(lengthPx));
-  const levels = levelsOf(picture, options);
-  const known = (level: PictureLevel): FitKnowledge => knowledgeAt(level.factor, options);
-  const found = findBody(levels.pose, levels.fit, known(levels.fit));
-  const leader = found.candidates[0];
-  if (leader === undefined) return refuse(found.poses.length === 0 ? noBody() : unsolved());
-  const edge = followEdge(levels.finish, leader.fit, levels.fit.factor, known(levels.finish));
+  const times = timesEnlarged(picture);
+  if (times === 1) return traceInPicture(picture, options);
+  const large = traceInPicture(enlargePicture(picture, times), smallPicture(options, times));
+  return large.ok ? accept(traceReduced(large.value, times, picture)) : large;
+}
+
+function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTrace> {
+  const progress = options.progress ?? (() => undefined);
+  progress(0, 'looking for the body');
+  const levels = traceLevels(picture, options);
+  const known = (level: TraceLevels['fit']) => ({ level, known: knowledgeAt(level, options) });
+  const found = findBodies(
+    levels.pose,
+    known(levels.coarse),
+    known(levels.fit),
+    lengthRange(levels, options),
+    (share) => progress(FOUND_AT * share, 'looking for the body'),
+  );
+  if (found.length === 0) return refuse(unsolved());
+  const chosen = chooseBody(found, levels, options);
+  if (!chosen.ok) return chosen;
+  const { body, bodies, number } = chosen.value;
+  progress(FOUND_AT, 'following its edge');
+  const edge = followEdge(
+    levels.finish,
+    body.candidates[0].fit,
+    levels.fit.factor,
+    knowledgeAt(levels.finish, options),
+  );
   if (edge === null) return refuse(unsolved());
+  const isAsked = bodies.length > 1 && options.body === undefined && !isMarkedInside(options);
+  const trace = believe(picture, levels, edge, body, isAsked ? severalBodies(bodies) : null, options);
+  progress(1, 'the outline is found');
+  return trace.ok ? accept({ ...trace.value, bodies, body: number }) : trace;
+}
+
+/** Share of the work that is done when the body is found. */
+const FOUND_AT = 0.6;
+
+interface ChosenBody {
+  readonly body: FoundBody;
+  readonly bodies: readonly BodyPlace[];
+  readonly number: number;
+}
+
+function chooseBody(
+  found: readonly FoundBody[],
+  { fit, finish }: TraceLevels,
+  options: TraceOptions,
+): Checked<ChosenBody> {
+  const factor = finish.factor / fit.factor;
+  const fits = found.map(({ candidates: [first] }) => rescaleFit(first.fit, factor));
+  const listed = listBodies(finish.lab, fits, finish.factor);
+  const own = listed.find(({ index, place }) =>
+    options.body === undefined ? index === 0 : place.number === options.body,
+  );
+  if (own === undefined) return refuse(noSuchBody(options.body ?? 0, listed.length));
+  return accept({
+    body: found[own.index] as FoundBody,
+    bodies: listed.map(({ place }) => place),
+    number: own.place.number,
+  });
+}
+
+function isMarkedInside({ hints }: TraceOptions): boolean {
+  return (hints?.inside?.length ?? 0) + (hints?.insideStrokes?.length ?? 0) > 0;
+}
+
+type OneTrace = Omit<BodyTrace, 'bodies' | 'body'>;
+
+function believe(
+  picture: Picture,
+  levels: TraceLevels,
+  edge: LocalEdge,
+  body: FoundBody,
+  several: Finding | null,
+  { face, progress }: TraceOptions,
+): Checked<OneTrace> {
   const bench = fitBench(stationsOfTemplate(3.6));
   const final = scoreFit(levels.fit, rescaleFit(edge.fit, levels.fit.factor / levels.finish.factor), bench);
-  const board = options.face === 'back' ? null : findBoard(levels.finish.lab, edge.fit);
-  const sides = options.face === 'back' ? (['bass', 'treble'] as const) : (['treble', 'bass'] as const);
-  const confidence = judge(final, found.candidates, found.quick, board, sides);
+  const board = face === 'back' ? null : findBoard(levels.finish.lab, edge.fit);
+  const sides = face === 'back' ? (['bass', 'treble'] as const) : (['treble', 'bass'] as const);
+  const confidence = judge(final, body, several, board, sides);
   if (final.support < NO_BODY_SUPPORT) return refuse(noBody());
   const nativeFit = rescaleFit(edge.fit, 1 / levels.finish.factor);
   const cutOff = frameFault(picture, nativeFit);
   if (cutOff) return refuse(cutOff);
   if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
+  progress?.(MEASURING_AT, 'measuring its edge');
   const { places, placed } = measureEdge(picture, edge, levels.finish.factor);
-  const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, options.face ?? 'top');
+  const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, face ?? 'top');
   return accept({
     pose: poseOf(nativeFit),
     edge: points,
@@ -72,50 +153,9 @@ export function traceBody(picture: Picture, options: TraceOptions = {}): Checked
   });
 }
 
+const MEASURING_AT = 0.8;
 /** Below this the likeliest outline is no body at all, whether or not it fits into the picture. */
 const NO_BODY_SUPPORT = 0.4;
-
-type KnownLength = NonNullable<TraceOptions['lengthPx']>;
-
-function isLength({ value, sigma }: KnownLength): boolean {
-  return value > 0 && sigma > 0 && Number.isFinite(value) && Number.isFinite(sigma);
-}
-
-interface Levels {
-  readonly finish: PictureLevel;
-  readonly fit: PictureLevel;
-  readonly pose: PictureLevel;
-}
-
-function levelsOf(picture: Picture, options: TraceOptions): Levels {
-  const pixels = picture.widthPx * picture.heightPx;
-  const masked = [...(options.masked ?? []), ...(options.hints?.excluded ?? [])];
-  const finish = Math.min(1, Math.sqrt(FINISH_PIXELS / pixels));
-  const fit = Math.min(1, Math.sqrt(FIT_PIXELS / pixels));
-  const pose = Math.min(1, POSE_SIDE_PX / Math.max(picture.widthPx, picture.heightPx));
-  const large = shrinkToLinear(picture, finish);
-  const middle = shrinkLinear(large, fit / finish);
-  const small = shrinkLinear(middle, pose / fit);
-  return {
-    finish: levelOf(large, finish, masked),
-    fit: levelOf(middle, fit, masked),
-    pose: levelOf(small, pose, masked),
-  };
-}
-
-function knowledgeAt(factor: number, options: TraceOptions): FitKnowledge {
-  const place = (p: { readonly x: number; readonly y: number }) => ({
-    x: (p.x + 0.5) * factor - 0.5,
-    y: (p.y + 0.5) * factor - 0.5,
-  });
-  const { lengthPx, hints } = options;
-  return {
-    lengthPx: lengthPx && { value: lengthPx.value * factor, sigma: lengthPx.sigma * factor },
-    onEdge: (hints?.onEdge ?? []).map(place),
-    inside: (hints?.inside ?? []).map(place),
-    outside: (hints?.outside ?? []).map(place),
-  };
-}
 
 function poseOf(fit: BodyFit): BodyPose {
   const lower = alongAxis(fit, -0.5);
@@ -123,60 +163,9 @@ function poseOf(fit: BodyFit): BodyPose {
   return {
     lowerEnd: point<'photo'>(lower.x, lower.y),
     upperEnd: point<'photo'>(upper.x, upper.y),
-    axisAngleRad: fit[AT_ANGLE] as number,
+    axisAngleRad: fit[AT_ANGLE],
     pxPerMm: seatOf(fit).pxPerMm,
-    skew: fit[AT_SKEW] as number,
-    keystonePerMm: fit[AT_KEYSTONE] as number,
-  };
-}
-
-function tooSmall(picture: Picture): Fault {
-  return {
-    code: 'trace.too-small',
-    at: 'photograph',
-    found: `${picture.widthPx} × ${picture.heightPx} pixels`,
-    need: `at least ${LEAST_SIDE_PX} pixels a side, better 2000 along the body`,
-    remedy: 'use the original photograph, not a preview',
-  };
-}
-
-function noLength({ value, sigma }: KnownLength): Fault {
-  return {
-    code: 'trace.known-length',
-    at: 'known body length in the photograph',
-    found: `${value} px with a spread of ${sigma} px`,
-    need: 'a length and a spread that are both above zero',
-    remedy: 'give the length with its standard deviation, or leave it out',
-  };
-}
-
-function noBody(): Fault {
-  return {
-    code: 'trace.no-body',
-    at: 'photograph',
-    found: 'no body of a violin, viola or cello seen from the front or the back',
-    need: 'the whole body, square to the camera, on a calm ground',
-    remedy: 'photograph it lying flat on a plain ground, or draw the outline by hand',
-  };
-}
-
-function unsolved(): Fault {
-  return {
-    code: 'trace.unsolved',
-    at: 'photograph',
-    found: 'no outline for which the equations of the fit have a finite solution',
-    need: 'a picture and hints that agree, and a known length with a spread as large as it really is',
-    remedy: 'leave the known length and the hints out, and add them again one by one',
-  };
-}
-
-function uncertain(final: FitScore, confidence: Confidence): Fault {
-  return {
-    code: 'trace.uncertain',
-    at: 'photograph',
-    found: `only ${Math.round(100 * final.support)} % of the likeliest outline shows an edge (worst: ${confidence.worstZone.name})`,
-    need: 'an edge on 55 % at least',
-    remedy:
-      'use a plainer ground, more even light or a squarer view, or set a few points on the edge by hand',
+    skew: fit[AT_SKEW],
+    keystonePerMm: fit[AT_KEYSTONE],
   };
 }
