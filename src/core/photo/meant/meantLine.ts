@@ -49,6 +49,8 @@ const MISFIT_MM = 0.15;
 const ROUNDED_MM = 1.2;
 /** mm inside a seen corner end, and how far round it, where places belong to the end and not to the arms. */
 const AT_END_MM = { inside: 0.8, reach: 12 };
+/** Of the places between the corners the arcs are fitted to each second one: neighbours err together. */
+const EVERY = 2;
 /** Weight of places at corner ends in the fit: they lead the tips, they are not to bend the arcs. */
 const CORNER_WEIGHT = 0.3;
 /** mm on a body of the usual length. How far the widths of real corner ends stray (measured on eleven violins). */
@@ -65,11 +67,13 @@ export function meantLine(
   const rounded = (spot: LineSpot) =>
     isCornerEnd(spot.section) || corners.some((at) => Math.abs(at - spot.alongMm) < ROUNDED_MM);
   const fitted = fitHalfOutline(
-    spots.map((spot) => ({
-      ...point<'body'>(spot.x, spot.y),
-      weight: spot.weight * (rounded(spot) ? CORNER_WEIGHT : 1),
-      section: spot.section,
-    })),
+    spots
+      .filter((spot, i) => i % EVERY === 0 || rounded(spot))
+      .map((spot) => ({
+        ...point<'body'>(spot.x, spot.y),
+        weight: spot.weight * (rounded(spot) ? CORNER_WEIGHT : 1),
+        section: spot.section,
+      })),
     habit,
     options.bodyLengthMm === undefined ? {} : { bodyLengthMm: options.bodyLengthMm },
   );
@@ -174,11 +178,12 @@ function plusMinusOf(
   if (section === 'lowerCorner') return corners.lower?.plusMinusMm ?? UNKNOWN_CORNER_MM;
   if (section === 'upperCorner') return corners.upper?.plusMinusMm ?? UNKNOWN_CORNER_MM;
   const run = runs[section];
-  const nearest = run.nodes.reduce((best, node) =>
-    Math.hypot(node.x - spot.x, node.y - spot.y) < Math.hypot(best.x - spot.x, best.y - spot.y) ? node : best,
-  );
-  const { gapMm, sigmaMm } = nodeAt(run, nearest.alongMm);
-  return 2 * Math.hypot(sigmaMm, sharedSigmaMm, kind === 'thirteen' ? gapMm : fitMm);
+  const away = ({ x, y }: Point<'body'>) => (x - spot.x) ** 2 + (y - spot.y) ** 2;
+  const nearest = run.nodes.reduce((best, node) => (away(node) < away(best) ? node : best));
+  const { gapMm, sigmaMm, normalY } = nodeAt(run, nearest.alongMm);
+  // The line is told from its own lower end: where that is unsure, all heights are.
+  const originMm = normalY * nodeAt(runs.lowerBout, 0).sigmaMm;
+  return 2 * Math.hypot(sigmaMm, sharedSigmaMm, originMm, kind === 'thirteen' ? gapMm : fitMm);
 }
 
 /** mm, k = 2. A corner whose end could not be placed stands where the arcs of the fit left it. */
