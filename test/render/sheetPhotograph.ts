@@ -7,6 +7,7 @@ import {
   blackBoxesOfMarker,
   type CalibrationSheet,
   type FoundMarker,
+  type HeightCard,
   type MarkerFinder,
   type Picture,
 } from '../../src/core/photo/index.ts';
@@ -30,6 +31,19 @@ export interface Look {
   readonly seed: number;
   /** mm on the sheet; covered by something dull brown. */
   readonly covered?: readonly { x0: number; y0: number; x1: number; y1: number }[];
+  /** Share of the light that is left, 1 for a bright room; black stays a little above nothing. */
+  readonly light?: number;
+  /** A soft shadow over everything to the right of `xPx`, fading in over `softPx`, leaving `share` of the light. */
+  readonly shadow?: { readonly xPx: number; readonly softPx: number; readonly share: number };
+}
+
+/** A printed sheet or card, where its lower left corner lies in the scene and how it is turned. */
+export interface LaidPaper {
+  readonly paper: CalibrationSheet | HeightCard;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly turnRad: number;
 }
 
 /** Where a place over the sheet shows, in pixels whose centres have whole numbers. */
@@ -52,7 +66,7 @@ export function lensMap(lens: Lens) {
     const bend = lens.focalPx * (1 + lens.k1 * r2 + lens.k2 * r2 * r2);
     return point(centre[0] + u * bend, centre[1] + v * bend);
   };
-  const toPaper = (px: number, py: number): readonly [number, number] => {
+  const toPaper = (px: number, py: number, z = 0): readonly [number, number] => {
     const [du, dv] = [(px - centre[0]) / lens.focalPx, (py - centre[1]) / lens.focalPx];
     let [u, v] = [du, dv];
     for (let step = 0; step < 30; step++) {
@@ -61,7 +75,7 @@ export function lensMap(lens: Lens) {
       [u, v] = [du / bend, dv / bend];
     }
     const ray = [0, 1, 2].map((i) => forward[i]! + u * right[i]! + v * down[i]!);
-    const reach = -lens.eye[2] / ray[2]!;
+    const reach = (z - lens.eye[2]) / ray[2]!;
     return [lens.eye[0] + reach * ray[0]!, lens.eye[1] + reach * ray[1]!];
   };
   return { toPhoto, toPaper };
@@ -69,9 +83,15 @@ export function lensMap(lens: Lens) {
 
 /** The picture that the lens takes of the sheet on a grey table. */
 export function photographSheet(sheet: CalibrationSheet, lens: Lens, look: Look): Picture {
-  const ink = inkRaster(sheet);
+  return photographPapers([{ paper: sheet, x: 0, y: 0, z: 0, turnRad: 0 }], lens, look);
+}
+
+/** The picture of several sheets and cards on a grey table; what stands higher is given later. */
+export function photographPapers(papers: readonly LaidPaper[], lens: Lens, look: Look): Picture {
   const { widthPx, heightPx } = lens;
-  const light = exposure(ink, lens, look);
+  const light = new Float32Array(widthPx * heightPx).fill(TABLE);
+  for (const laid of papers) expose(light, laid, lens, look);
+  shade(light, lens, look);
   const blurred = blur(light, widthPx, heightPx, look.blurPx);
   const random = seededRandom(look.seed);
   const rgb = new Uint8Array(3 * widthPx * heightPx);
@@ -80,6 +100,12 @@ export function photographSheet(sheet: CalibrationSheet, lens: Lens, look: Look)
     rgb.fill(Math.min(255, Math.max(0, Math.round(level))), 3 * i, 3 * i + 3);
   }
   return { widthPx, heightPx, rgb };
+}
+
+/** Where a place on a laid paper is in the scene. */
+export function inScene({ x, y, z, turnRad }: LaidPaper, place: Point<'sheet'>): Vector {
+  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+  return [x + c * place.x - s * place.y, y + s * place.x + c * place.y, z];
 }
 
 /** Stands in for a finder: the true corners of all codes in the picture, each moved up to a pixel. */
@@ -113,7 +139,9 @@ const CELL_MM = 0.1;
 const GRID = 4;
 const SAMPLES = 4;
 
-function inkRaster(sheet: CalibrationSheet) {
+const TABLE = 130;
+
+function inkRaster(sheet: CalibrationSheet | HeightCard) {
   const columns = Math.round(sheet.widthMm / CELL_MM);
   const rows = Math.round(sheet.heightMm / CELL_MM);
   const black = new Uint8Array(columns * rows);
@@ -136,42 +164,82 @@ function inkRaster(sheet: CalibrationSheet) {
   return { columns, rows, black };
 }
 
-function exposure(ink: ReturnType<typeof inkRaster>, lens: Lens, look: Look): Float32Array {
+function expose(out: Float32Array, laid: LaidPaper, lens: Lens, look: Look): void {
   const { widthPx, heightPx } = lens;
-  const { toPaper } = lensMap(lens);
-  const columns = Math.ceil(widthPx / GRID) + 2;
-  const rows = Math.ceil(heightPx / GRID) + 2;
+  const { toPaper, toPhoto } = lensMap(lens);
+  const ink = inkRaster(laid.paper);
+  const [c, s] = [Math.cos(laid.turnRad), Math.sin(laid.turnRad)];
+  const bounds = boundsInPhoto(laid, toPhoto, widthPx, heightPx);
+  const columns = Math.ceil((bounds.x1 - bounds.x0) / GRID) + 2;
+  const rows = Math.ceil((bounds.y1 - bounds.y0) / GRID) + 2;
   const grid = new Float64Array(2 * columns * rows);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++)
-      grid.set(toPaper(column * GRID - 0.5, row * GRID - 0.5), 2 * (row * columns + column));
-  const out = new Float32Array(widthPx * heightPx);
+      grid.set(
+        toPaper(bounds.x0 + column * GRID - 0.5, bounds.y0 + row * GRID - 0.5, laid.z),
+        2 * (row * columns + column),
+      );
   const step = 1 / (SAMPLES * GRID);
-  const levelAt = (x: number, y: number): number => {
+  const levelAt = (x: number, y: number, under: number): number => {
     if (look.covered?.some((box) => x > box.x0 && x < box.x1 && y > box.y0 && y < box.y1)) return 110;
-    const [column, row] = [Math.floor(x / CELL_MM), Math.floor(y / CELL_MM)];
-    if (column < 0 || row < 0 || column >= ink.columns || row >= ink.rows) return 130;
+    const [dx, dy] = [x - laid.x, y - laid.y];
+    const [column, row] = [Math.floor((c * dx + s * dy) / CELL_MM), Math.floor((c * dy - s * dx) / CELL_MM)];
+    if (column < 0 || row < 0 || column >= ink.columns || row >= ink.rows) return under;
     return ink.black[row * ink.columns + column] ? 35 : 225;
   };
-  for (let y = 0; y < heightPx; y++)
-    for (let x = 0; x < widthPx; x++) {
-      const [column, row] = [Math.floor(x / GRID), Math.floor(y / GRID)];
-      const at = 2 * (row * columns + column);
+  for (let y = bounds.y0; y < bounds.y1; y++)
+    for (let x = bounds.x0; x < bounds.x1; x++) {
+      const [inX, inY] = [x - bounds.x0, y - bounds.y0];
+      const at = 2 * (Math.floor(inY / GRID) * columns + Math.floor(inX / GRID));
       const [a, b] = [grid.subarray(at, at + 4), grid.subarray(at + 2 * columns, at + 2 * columns + 4)];
+      const under = out[y * widthPx + x]!;
       let sum = 0;
       for (let j = 0; j < SAMPLES; j++) {
-        const v = (y % GRID) / GRID + (j + 0.5) * step;
+        const v = (inY % GRID) / GRID + (j + 0.5) * step;
         const [x0, y0] = [a[0]! + v * (b[0]! - a[0]!), a[1]! + v * (b[1]! - a[1]!)];
         const [x1, y1] = [a[2]! + v * (b[2]! - a[2]!), a[3]! + v * (b[3]! - a[3]!)];
         for (let i = 0; i < SAMPLES; i++) {
-          const u = (x % GRID) / GRID + (i + 0.5) * step;
-          sum += levelAt(x0 + u * (x1 - x0), y0 + u * (y1 - y0));
+          const u = (inX % GRID) / GRID + (i + 0.5) * step;
+          sum += levelAt(x0 + u * (x1 - x0), y0 + u * (y1 - y0), under);
         }
       }
-      const shade = 1 - (0.25 * x) / widthPx;
-      out[y * widthPx + x] = (shade * sum) / (SAMPLES * SAMPLES);
+      out[y * widthPx + x] = sum / (SAMPLES * SAMPLES);
     }
-  return out;
+}
+
+function boundsInPhoto(
+  laid: LaidPaper,
+  toPhoto: ReturnType<typeof lensMap>['toPhoto'],
+  widthPx: number,
+  heightPx: number,
+) {
+  const { widthMm, heightMm } = laid.paper;
+  const seen = [0, 0.25, 0.5, 0.75, 1].flatMap((share) =>
+    [
+      [share * widthMm, 0],
+      [share * widthMm, heightMm],
+      [0, share * heightMm],
+      [widthMm, share * heightMm],
+    ].map(([x, y]) => toPhoto(...inScene(laid, point(x!, y!)))),
+  );
+  const [xs, ys] = [seen.map((one) => one.x), seen.map((one) => one.y)];
+  const margin = 8;
+  return {
+    x0: Math.max(0, Math.floor(Math.min(...xs) - margin)),
+    y0: Math.max(0, Math.floor(Math.min(...ys) - margin)),
+    x1: Math.min(widthPx, Math.ceil(Math.max(...xs) + margin)),
+    y1: Math.min(heightPx, Math.ceil(Math.max(...ys) + margin)),
+  };
+}
+
+function shade(light: Float32Array, { widthPx, heightPx }: Lens, look: Look): void {
+  const { shadow } = look;
+  for (let x = 0; x < widthPx; x++) {
+    const slant = 1 - (0.25 * x) / widthPx;
+    const fade = shadow ? 1 / (1 + Math.exp((-4 * (x - shadow.xPx)) / shadow.softPx)) : 0;
+    const share = slant * (look.light ?? 1) * (1 - fade * (1 - (shadow?.share ?? 1)));
+    for (let y = 0; y < heightPx; y++) light[y * widthPx + x]! *= share;
+  }
 }
 
 function blur(light: Float32Array, widthPx: number, heightPx: number, sigma: number): Float32Array {

@@ -60,7 +60,9 @@ function letteringOf(sheet: CalibrationSheet): readonly Lettering[] {
       ...level,
       text:
         `${sheetTitle(sheet)} · print at 100 %, not fitted to the page · tape it flat on a board · ` +
-        'lay the instrument on the white · photograph all four sides',
+        (sheet.number === 1
+          ? 'lay the instrument on the white · photograph all four sides'
+          : 'lay it beside the others, round the body · photograph them all at once'),
       at: point(band.min.x, band.max.y + ABOVE_MM),
     },
   ];
