@@ -14,8 +14,12 @@ export interface ViewedEdge {
 
 /** mm. Edges of one body in one plane lie nearer together than this, however wrong the height of the plane. */
 const FARTHEST_MM = 12;
-/** px. No place of an edge is read better than this in a real photograph (chosen by us). */
-const LEAST_SIGMA_PX = 0.1;
+/**
+ * mm. A rounded edge, its shadow and what shows below it move the line that is read by so much from one view to
+ * another, and places within this length of edge err alike (chosen by us after simulated photographs).
+ */
+const VIEW_SPREAD_MM = 0.2;
+const ERR_ALIKE_MM = 60;
 
 /**
  * Places of one edge that both photographs show, paired across the edge: the first's spots with the nearest of the
@@ -36,6 +40,7 @@ function pairedSide(
   outward: 1 | -1,
 ): readonly PlaceInTwoViews[] {
   const line = edgeLine(others, outward);
+  const alike = Math.sqrt(Math.max(1, ERR_ALIKE_MM / stepOf(spots)));
   return spots.flatMap((spot): PlaceInTwoViews[] => {
     if (!spot.seen || isCornerEnd(spot.section)) return [];
     const link = line.nearest(spot.x, spot.y, spot.alongMm);
@@ -48,9 +53,14 @@ function pairedSide(
       {
         first: toPhoto(first.view, point(spot.x, spot.y)),
         second: toPhoto(second.view, foot),
-        sigmaPx: Math.max(LEAST_SIGMA_PX, spot.sigmaMm / first.mmPerPixel),
+        sigmaPx: (alike * Math.hypot(VIEW_SPREAD_MM, spot.sigmaMm)) / first.mmPerPixel,
         acrossRad: Math.atan2(link.normalY, link.normalX),
       },
     ];
   });
+}
+
+function stepOf(spots: readonly EdgeSpot<'scene'>[]): number {
+  const [first, last] = [spots[0], spots.at(-1)];
+  return first && last ? (last.alongMm - first.alongMm) / Math.max(1, spots.length - 1) : ERR_ALIKE_MM;
 }
