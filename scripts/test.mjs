@@ -4,7 +4,7 @@ import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { needNode20, needPackages, root, run } from './prepare.mjs';
 
-/** Independent programs that read back what we write; each with a word that only works when it is there. */
+/** Independent programs that read back what we write, and photographs; each with a word that only works when it is there. */
 const READERS = [
   ['poppler-utils', 'pdftoppm', ['-v']],
   ['mupdf-tools', 'mutool', ['-v']],
@@ -14,7 +14,10 @@ const READERS = [
   ['python3-scipy', '/usr/bin/python3', ['-c', 'import scipy.optimize']],
   ['python3-opencv', '/usr/bin/python3', ['-c', 'import cv2']],
   ['python3-shapely', '/usr/bin/python3', ['-c', 'import shapely']],
+  ['opencv-doc', 'test', ['-e', '/usr/share/doc/opencv-doc/examples/data/left01.jpg']],
+  ['visp-images-data', 'test', ['-e', '/usr/share/visp-images-data/ViSP-images/calibration/grid36-01.pgm']],
   ['chromium', 'chromium', ['--version']],
+  ['tuxpaint-stamps-default', 'test', ['-e', '/usr/share/tuxpaint/stamps/hobbies/music/string/cello.png']],
 ];
 
 needNode20();
