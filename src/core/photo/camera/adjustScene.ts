@@ -152,7 +152,14 @@ function adjustmentOf(
     ...bowBeliefs(unknowns, liftSigmaMm, open),
     ...cardBeliefs(unknowns, options.cardHeightsMm ?? new Map()),
   ];
-  return { unknowns, sightings, beliefs, scales, strides: stridesOf(unknowns) };
+  const common = Math.sqrt(scales.reduce((sum, one) => sum + one * one, 0) / scales.length);
+  return {
+    unknowns,
+    sightings,
+    beliefs,
+    scales: open ? scales.map(() => common) : scales,
+    strides: stridesOf(unknowns),
+  };
 }
 
 /** Shares of the diagonal that are tried as a focal length when the camera noted none. */

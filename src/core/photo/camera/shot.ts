@@ -31,7 +31,10 @@ export interface ShotsOptions {
   readonly sheetBarsMm?: ReadonlyMap<number, SheetBars>;
   /** Heights of cards over the sheet that were measured, mm with half interval (k = 2), by the card's number. */
   readonly cardHeightsMm?: ReadonlyMap<number, { readonly heightMm: number; readonly plusMinusMm: number }>;
-  /** `open`: nothing is believed of lens and print beforehand, for boards of exact size seen many times. */
+  /**
+   * `open`: nothing is believed of the lens beforehand, print and flatness are exact, and all shots count alike; for
+   * boards of known size seen many times.
+   */
   readonly beliefs?: 'usual' | 'open';
   /** Solves for a third term along the radius, which only a wide lens needs. */
   readonly withThirdTerm?: boolean;

@@ -54,9 +54,10 @@ export function solveShots(shots: readonly Shot[], options: ShotsOptions = {}): 
   if (!prints.ok) return prints;
   const shared = solveTask(taskOf(shots, lensOfShot, prints.value.prints, options));
   if (!shared.ok) return shared;
-  const best = withOwnLenses(shots, shared.value, (lenses) =>
-    solveTask(taskOf(shots, lenses, prints.value.prints, options)),
-  );
+  const best = withOwnLenses(shots, shared.value, (some, lenses, beliefs) => {
+    const own = printsOf(unknownsOf(some, lenses), options);
+    return own.ok ? solveTask(taskOf(some, lenses, own.value.prints, { ...options, beliefs })) : own;
+  });
   return sceneOf(best, prints.value.findings);
 }
 
@@ -69,22 +70,34 @@ function sharedLenses(shots: readonly Shot[]): readonly number[] {
   return keys.map((key) => distinct.indexOf(key));
 }
 
-/** How many times worse the shots may fit with one lens than with one each before they are held to have one each. */
+/** How many times worse the shots may fit with one lens than each alone before they are held to have one each. */
 const MISFIT_SHARED = 1.5;
 
+/** The shared solution, or one with a lens for each shot where single shots, solved alone, fit far better. */
 function withOwnLenses(
   shots: readonly Shot[],
   shared: Solved,
-  solve: (lensOfShot: readonly number[]) => Checked<Solved>,
+  solve: (
+    shots: readonly Shot[],
+    lensOfShot: readonly number[],
+    beliefs: ShotsOptions['beliefs'],
+  ) => Checked<Solved>,
 ): Solved {
   if (shared.task.unknowns.lensCount === shots.length) return shared;
-  const own = solve(shots.map((_, shot) => shot));
-  const squareOf = ({ task, solution }: Solved) =>
-    shots.reduce(
-      (sum, _, shot) => sum + rmsPxOf(task.unknowns, solution.state, solution.sightings, shot) ** 2,
-      0,
-    );
-  return own.ok && squareOf(shared) > MISFIT_SHARED ** 2 * squareOf(own.value) ? own.value : shared;
+  const squares = shots.map((shot, place) => {
+    const alone = solve([shot], [0], 'usual');
+    const together = squareOf(shared, place);
+    return { together, alone: alone.ok ? squareOf(alone.value, 0) : together };
+  });
+  const sum = (of: 'together' | 'alone') => squares.reduce((total, one) => total + one[of], 0);
+  if (sum('together') <= MISFIT_SHARED ** 2 * sum('alone')) return shared;
+  const each = shots.map((_, shot) => shot);
+  const own = solve(shots, each, shared.task.options.beliefs);
+  return own.ok ? own.value : shared;
+}
+
+function squareOf({ task, solution }: Solved, shot: number): number {
+  return rmsPxOf(task.unknowns, solution.state, solution.sightings, shot) ** 2;
 }
 
 function printsOf(
