@@ -56,6 +56,8 @@ export interface PlateReadings {
   /** Whether heights count from the gluing face, or tilt and height of each reading are open. */
   readonly base: 'given' | 'free';
   readonly leaveOut: boolean;
+  /** Whether the readings run as a table's do; a card may have lain the other way round. */
+  readonly sidesKnown: boolean;
   readonly source: string;
   readonly stations: readonly ArchReading[];
   readonly longArch?: readonly Point<'section'>[];
@@ -76,6 +78,7 @@ function plateReadings(given: z.infer<typeof plateSchema>): PlateReadings {
   return {
     base: given.heightsFrom === 'open' ? 'free' : 'given',
     leaveOut: given.leaveOut === true,
+    sidesKnown: true,
     source: given.source ?? 'the table of measurements',
     stations: (given.stations ?? []).map(({ station, heights, centre, halfWidth }) => ({
       station: typeof station === 'number' ? { yMm: station } : station,

@@ -6,6 +6,8 @@ export interface ReadingPlace {
   readonly face?: 'top' | 'back';
   /** What the station is called in words, such as `waist`. */
   readonly station?: string;
+  /** False where it is not known which side of the reading is which: then no side is named. */
+  readonly sidesKnown?: boolean;
 }
 
 /** What a deviation of an arch most likely is. */
@@ -40,12 +42,16 @@ export function nameAcross(
   deviation: ArchDeviation,
   fromCrestMm: number,
   halfWidthMm: number,
-  { face, station }: ReadingPlace,
+  { face, station, sidesKnown }: ReadingPlace,
 ): NamedDeviation {
   const up = deviation.sizeMm > 0;
   const away = Math.abs(fromCrestMm);
   const side =
-    face === undefined ? undefined : fromCrestMm > 0 === (face === 'top') ? 'treble side' : 'bass side';
+    face === undefined || sidesKnown === false
+      ? undefined
+      : fromCrestMm > 0 === (face === 'top')
+        ? 'treble side'
+        : 'bass side';
   const where = side ?? (fromCrestMm > 0 ? 'right of the centre' : 'left of the centre');
   const place = `${away.toFixed(0)} mm from the centre line, ${where}`;
   const reach = `${(deviation.toMm - deviation.fromMm).toFixed(0)} mm wide, ${sizeWords(deviation.sizeMm)}`;
@@ -72,11 +78,12 @@ export function nameAlong(
   deviation: ArchDeviation,
   fromCrestMm: number,
   chordMm: number,
-  { face }: ReadingPlace,
+  { face, sidesKnown }: ReadingPlace,
 ): NamedDeviation {
   const up = deviation.sizeMm > 0;
   const atCrest = Math.abs(fromCrestMm) < ALONG_CREST_SHARE * chordMm;
-  const where = `${Math.abs(fromCrestMm).toFixed(0)} mm ${fromCrestMm > 0 ? 'above' : 'below'} the crest`;
+  const direction = sidesKnown === false ? 'from' : fromCrestMm > 0 ? 'above' : 'below';
+  const where = `${Math.abs(fromCrestMm).toFixed(0)} mm ${direction} the crest`;
   const name = atCrest ? (up ? 'crestSwelling' : 'crestSag') : up ? 'swelling' : 'hollow';
   const cause = atCrest && !up && face === 'top' ? ', as the load of the strings leaves it' : '';
   const what = { crestSwelling: 'a swelling', crestSag: 'a sag', swelling: 'a swelling', hollow: 'a hollow' }[

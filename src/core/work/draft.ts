@@ -14,6 +14,7 @@ import { bodyOutline } from '../instrument/index.ts';
 import { type Family, familyOfLength, outlineHabit } from '../knowledge/index.ts';
 import { measured, type Quantity } from '../quantity/index.ts';
 import { measuredArches } from './profile/measuredArches.ts';
+import { type ReadingsOfPlate, readProfile } from './profile/readProfile.ts';
 
 /** A document to draft from, by the name of its file. */
 export interface DraftInput {
@@ -29,13 +30,13 @@ export interface Drafted {
 
 /**
  * A design from measurements, from a trace, or from both: what the trace measured stands for the outline, the
- * measurements for everything else. The outline is solved once, so that sizes that cannot be drafted are refused here.
+ * measurements for everything else; profiles traced from photographs beside them give arch height and fullness. The outline is solved once, so that sizes that cannot be drafted are refused here.
  * Faults: `draft.inputs`, those of reading the documents, of drafting and of the outline.
  */
 export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   const sorted = sortInputs(inputs);
   if (!sorted.ok) return sorted;
-  const { table, trace } = sorted.value;
+  const { table, trace, profiles } = sorted.value;
   const family = table?.measurements.family ?? (trace && familyOf(trace)) ?? 'violin';
   const taken = trace && tracedValues(trace, family);
   if (taken && !taken.ok) return taken;
@@ -44,7 +45,7 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
     name: trace?.name?.replace(/\.[^.]+$/, '') ?? 'Traced instrument',
     values: {},
   };
-  const arches = measuredArches(read);
+  const arches = measuredArches(read, profiles);
   if (!arches.ok) return arches;
   const measurements: Measurements = { ...read, values: { ...read.values, ...arches.value.values } };
   const drafted = draftDesign(measurements, taken?.value);
@@ -71,24 +72,41 @@ export function designText(design: Design): string {
 interface Sorted {
   readonly table?: { readonly measurements: Measurements; readonly findings: readonly Finding[] };
   readonly trace?: TraceDocument;
+  /** Arches traced from photographs; as many as there are. */
+  readonly profiles: readonly ReadingsOfPlate[];
 }
 
 function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
   const kinds = inputs.map(({ json }) => kindOf(json));
   const traces = inputs.filter((_, i) => kinds[i] === 'garland-trace');
   const tables = inputs.filter((_, i) => kinds[i] === 'garland-measurements');
+  const traced = inputs.filter((_, i) => kinds[i] === 'garland-profile');
   const faults: Fault[] = inputs
-    .filter((_, i) => kinds[i] !== 'garland-trace' && kinds[i] !== 'garland-measurements')
-    .map(({ name }) => wrongInput(name, 'neither a table of measurements nor a trace'));
+    .filter((_, i) => !KINDS.includes(kinds[i]))
+    .map(({ name }) => wrongInput(name, 'neither a table of measurements nor a trace nor a profile'));
   for (const list of [traces, tables])
     if (list[1]) faults.push(wrongInput(list[1].name, 'a second one of its kind'));
   const trace = traces[0] && readTrace(traces[0].json);
   const table = tables[0] && readMeasurements(tables[0].json);
   if (traces[0] && trace && !trace.ok) faults.push(...inFile(traces[0].name, trace.faults));
   if (tables[0] && table && !table.ok) faults.push(...inFile(tables[0].name, table.faults));
+  const profiles: ReadingsOfPlate[] = [];
+  for (const { name, json } of traced) {
+    const profile = readProfile(json);
+    if (profile.ok) profiles.push(profile.value);
+    else faults.push(...inFile(name, profile.faults));
+  }
+  if (traces.length + tables.length === 0 && traced[0])
+    faults.push(wrongInput(traced[0].name, 'a profile alone'));
   if (faults.length > 0) return refuse(...faults);
-  return accept({ ...(trace?.ok && { trace: trace.value }), ...(table?.ok && { table: table.value }) });
+  return accept({
+    profiles,
+    ...(trace?.ok && { trace: trace.value }),
+    ...(table?.ok && { table: table.value }),
+  });
 }
+
+const KINDS: readonly unknown[] = ['garland-trace', 'garland-measurements', 'garland-profile'];
 
 /** A table may leave its format out: one with a family is a table. */
 function kindOf(json: unknown): unknown {
@@ -106,7 +124,7 @@ function wrongInput(name: string, found: string): Fault {
     code: 'draft.inputs',
     at: name,
     found,
-    need: 'one table of measurements, one trace, or one of each',
+    need: 'one table of measurements, one trace, or one of each; profiles of arches beside them',
     remedy: 'give MEASUREMENTS.json, TRACE.json, or both',
   };
 }

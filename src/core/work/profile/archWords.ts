@@ -48,16 +48,24 @@ export function stationUnknown(at: string, { station }: ArchReading): Finding {
 }
 
 /** The plates share one fullness a station; where they clearly differ, the maker should know. */
-export function platesDiffer(name: StationName, one: Estimate, other: Estimate): readonly Finding[] {
-  const apart = Math.abs(one.value - other.value);
-  if (apart <= Math.max(EQUALLY_FULL, Math.hypot(one.plusMinus, other.plusMinus))) return [];
+export function platesDiffer(
+  name: StationName,
+  read: readonly { readonly plate: Plate; readonly source: string; readonly fullness: Estimate }[],
+): readonly Finding[] {
+  const sorted = read.toSorted((a, b) => a.fullness.value - b.fullness.value);
+  const [least, most] = [sorted[0], sorted[sorted.length - 1]];
+  if (!least || !most) return [];
+  const apart = most.fullness.value - least.fullness.value;
+  const spread = Math.hypot(least.fullness.plusMinus, most.fullness.plusMinus);
+  if (apart <= Math.max(EQUALLY_FULL, spread)) return [];
+  const told = ({ plate, fullness }: (typeof read)[number]) => `${fullness.value.toFixed(3)} on the ${plate}`;
   return [
     {
       weight: 'caution',
       code: 'arch.plates-differ',
       at: FULLNESS_VALUES[name],
-      found: `fullness ${one.value.toFixed(3)} on the back and ${other.value.toFixed(3)} on the top; the design has one for both, and their mean is used`,
-      need: `the two within ${EQUALLY_FULL}`,
+      found: `fullness ${told(least)} and ${told(most)}; the design has one for both plates, and their mean is used`,
+      need: `readings within ${EQUALLY_FULL}`,
       remedy: 'draft a design for each plate, or give the fullness that you want',
     },
   ];

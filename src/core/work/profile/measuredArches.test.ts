@@ -164,3 +164,56 @@ test('readings that no arch comes near are refused with their place in the table
     ['arch.readings', 'arches.top.stations[0]'],
   ]);
 });
+
+describe('a profile traced from a photograph beside a table', () => {
+  const table = { name: 'table', json: { family: 'violin', values: { bodyLength: 354 } } };
+  const heights = across(47.5, 12, 0.04, 11, (x) => bump(x, 18, 13, 0.5));
+  const profile = (more: object = {}) => ({
+    name: 'waist.profile.json',
+    json: {
+      format: 'garland-profile',
+      version: 1,
+      units: 'mm',
+      of: 'crossArch',
+      name: 'waist.jpg',
+      face: 'back',
+      station: 'waist',
+      base: 'face',
+      points: heights,
+      ...more,
+    },
+  });
+
+  test('gives the fullness and the arch height of its plate', () => {
+    const result = draft([table, profile({ leaveOut: true, sidesKnown: true })]);
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    const { fullnessWaist, archHeightBack } = result.value.design.values;
+    expect(Math.abs((fullnessWaist?.value ?? 0) - 0.04)).toBeLessThan(0.01);
+    expect(fullnessWaist?.origin).toEqual({
+      kind: 'measured',
+      from: 'cross arch of the back fitted to profile in waist.jpg',
+    });
+    expect(Math.abs((archHeightBack?.value ?? 0) - 14.8)).toBeLessThan(0.1);
+  });
+
+  test('names no side while it is not known how the card lay', () => {
+    const result = draft([table, profile()]);
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    const told = result.value.findings.find(({ code }) => code === 'arch.deviation');
+    expect(told?.found).toMatch(/^a swelling, 1\d mm from the centre line, right of the centre/);
+  });
+
+  test.each([
+    ['without its plate', { face: undefined }, 'profile.missing', 'waist.profile.json, face'],
+    ['without its station', { station: undefined }, 'profile.no-station', 'waist.profile.json, station'],
+    ['of a scroll', { of: 'scrollSide' }, 'profile.wrong', 'waist.profile.json, of'],
+  ])('is refused %s', (_what, more, code, at) => {
+    const result = draft([table, profile(more)]);
+    expect(result.ok ? [] : result.faults.map((fault) => [fault.code, fault.at])).toEqual([[code, at]]);
+  });
+
+  test('is not enough alone', () => {
+    const result = draft([profile()]);
+    expect(result.ok ? [] : result.faults.map((fault) => fault.code)).toEqual(['draft.inputs']);
+  });
+});

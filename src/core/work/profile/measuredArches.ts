@@ -19,6 +19,7 @@ import {
   stationUnknown,
   tooFull,
 } from './archWords.ts';
+import type { ReadingsOfPlate } from './readProfile.ts';
 
 type Values = Partial<Record<ValueName, Quantity>>;
 
@@ -44,15 +45,19 @@ interface FittedPlate {
  * Faults: those of the fits. Findings: `arch.fitted`, `arch.station-unknown`, `arch.plates-differ`, `arch.too-full`,
  * `arch.height-open`, `arch.long-form`, `arch.crest-place`, and those of the fits.
  */
-export function measuredArches(measurements: Measurements): Checked<ArchValues> {
-  const { arches } = measurements;
-  if (!arches) return accept({ values: {}, findings: [] });
+export function measuredArches(
+  measurements: Measurements,
+  profiles: readonly ReadingsOfPlate[] = [],
+): Checked<ArchValues> {
   const faults: Fault[] = [];
   const plates: FittedPlate[] = [];
-  for (const plate of ['back', 'top'] as const) {
-    const readings = arches[plate];
-    if (!readings) continue;
-    const fitted = fitPlate(plate, readings, measurements);
+  const table = (['back', 'top'] as const).flatMap((plate) => {
+    const readings = measurements.arches?.[plate];
+    return readings ? [{ plate, readings }] : [];
+  });
+  for (const { plate, readings } of [...table, ...profiles]) {
+    const place = readings.sidesKnown ? `arches.${plate}` : readings.source;
+    const fitted = fitPlate(plate, readings, measurements, place);
     if (fitted.ok) plates.push(fitted.value);
     else faults.push(...fitted.faults);
   }
@@ -76,13 +81,18 @@ function ownOf(given: Measurements['values'], fitted: Values): Values {
   return Object.fromEntries(Object.entries(given).filter(([name]) => name in fitted));
 }
 
-function fitPlate(plate: Plate, readings: PlateReadings, measurements: Measurements): Checked<FittedPlate> {
+function fitPlate(
+  plate: Plate,
+  readings: PlateReadings,
+  measurements: Measurements,
+  place: string,
+): Checked<FittedPlate> {
   const faults: Fault[] = [];
   const findings: Finding[] = [];
   const stations = new Map<StationName, MeasuredCrossArch>();
-  const { base, leaveOut } = readings;
+  const { base, leaveOut, sidesKnown } = readings;
   readings.stations.forEach((reading, index) => {
-    const at = `arches.${plate}.stations[${index}]`;
+    const at = `${place}.stations[${index}]`;
     const name = stationOf(reading, measurements);
     const { centreXMm, halfWidthMm } = reading;
     const fit = fitCrossArch(
@@ -90,6 +100,7 @@ function fitPlate(plate: Plate, readings: PlateReadings, measurements: Measureme
       {
         base,
         leaveOut,
+        sidesKnown,
         face: plate,
         ...(name !== null && { station: name }),
         ...(centreXMm !== undefined && { centreXMm }),
@@ -105,8 +116,9 @@ function fitPlate(plate: Plate, readings: PlateReadings, measurements: Measureme
     if (name === null) findings.push(stationUnknown(at, reading));
     else stations.set(name, fit.value);
   });
-  const at = `arches.${plate}.longArch`;
-  const long = readings.longArch && fitLongArch(readings.longArch, { base, leaveOut, face: plate }, at);
+  const at = `${place}.longArch`;
+  const long =
+    readings.longArch && fitLongArch(readings.longArch, { base, leaveOut, sidesKnown, face: plate }, at);
   if (long && !long.ok) faults.push(...long.faults);
   if (faults.length > 0) return refuse(...faults);
   const longArch = long?.ok ? long.value : null;
@@ -183,25 +195,31 @@ function fullnessValues(plates: readonly FittedPlate[]): ArchValues {
     const usable = read.filter(({ fullness }) => Math.abs(fullness.value) < FULLNESS_LIMIT);
     for (const { plate, fullness } of read.filter((one) => !usable.includes(one)))
       findings.push(tooFull(plate, name, fullness));
-    const [one, other] = usable;
-    if (!one) continue;
-    const mean = other ? meanOf(one.fullness, other.fullness) : one.fullness;
-    if (other) findings.push(...platesDiffer(name, one.fullness, other.fullness));
-    const of = other ? 'back and top' : one.plate;
+    const [first] = usable;
+    if (!first) continue;
+    const all = usable.map(({ fullness }) => fullness);
+    findings.push(...platesDiffer(name, usable));
+    const of = [...new Set(usable.map(({ plate }) => plate))].join(' and ');
+    const from = [...new Set(usable.map(({ source }) => source))].join(' and ');
     values[FULLNESS_VALUES[name]] = quantity(
-      mean,
+      meanOf(all),
       'ratio',
-      `cross arch of the ${of} fitted to ${one.source}`,
+      `cross arch of the ${of} fitted to ${from}`,
     );
   }
   return { values, findings };
 }
 
-function meanOf(one: Estimate, other: Estimate): Estimate {
-  const [a, b] = [one, other].map(({ plusMinus }) => 1 / Math.max(plusMinus, LEAST_PLUS_MINUS) ** 2);
+/** The mean by their ±; half their range, where that is more, is its own ±. */
+function meanOf(all: readonly Estimate[]): Estimate {
+  const [only, ...others] = all;
+  if (only && others.length === 0) return only;
+  const weights = all.map(({ plusMinus }) => 1 / Math.max(plusMinus, LEAST_PLUS_MINUS) ** 2);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const values = all.map(({ value }) => value);
   return {
-    value: (a * one.value + b * other.value) / (a + b),
-    plusMinus: Math.max(1 / Math.sqrt(a + b), Math.abs(one.value - other.value) / 2),
+    value: values.reduce((sum, value, i) => sum + weights[i] * value, 0) / total,
+    plusMinus: Math.max(1 / Math.sqrt(total), (Math.max(...values) - Math.min(...values)) / 2),
   };
 }
 

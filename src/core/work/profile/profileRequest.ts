@@ -23,6 +23,8 @@ export interface ArchProfileRequest extends ProfileRequest {
   readonly ends?: readonly [Point<'photo'>, Point<'photo'>];
   readonly face?: 'top' | 'back';
   readonly station?: StationName;
+  /** What lies at the right of the profile as it is photographed, upright; without it no side is named after post or bar. */
+  readonly rightIs?: 'treble' | 'bass' | 'neck' | 'lower-end';
   /** Leave stretches where post, bar or load moved the wood out of the fit. */
   readonly leaveOut?: boolean;
 }

@@ -1,4 +1,12 @@
-import { accept, type Checked, type Fault, type Finding, type Point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  type Fault,
+  type Finding,
+  type Point,
+  point,
+  refuse,
+} from '../../base/index.ts';
 import { type MarkerFinder, type TracedProfile, toScene, traceProfile } from '../../photo/index.ts';
 import { fitCrossArch, fitLongArch } from '../../surface/index.ts';
 import {
@@ -31,7 +39,8 @@ export function traceArchProfile(request: ArchProfileRequest, finder: MarkerFind
   const { kind, base } = request;
   const traced = traceProfile(scene, { kind, base, ...(ends && { ends }) });
   if (!traced.ok) return traced;
-  const fitted = fitOf(request, traced.value, seen.value);
+  const places = isTurned(request) ? turned(traced.value.places) : traced.value.places;
+  const fitted = fitOf(request, { ...traced.value, places }, seen.value);
   const { of, name, face, station } = request;
   const scale = scaleShare(view, traced.value.endsInScene);
   return accept({
@@ -44,8 +53,9 @@ export function traceArchProfile(request: ArchProfileRequest, finder: MarkerFind
       ...(face && { face }),
       ...(station && { station }),
       base,
-      points: pairsOf(traced.value.places),
-      plusMinus: { point: pointPlusMinus(traced.value.places), scale },
+      sidesKnown: request.rightIs !== undefined,
+      points: pairsOf(places),
+      plusMinus: { point: pointPlusMinus(places), scale },
       ...(fitted.ok && { fit: fitted.value.fit }),
     },
     findings: [
@@ -57,8 +67,19 @@ export function traceArchProfile(request: ArchProfileRequest, finder: MarkerFind
   });
 }
 
+/** Whether the profile lay the other way round than a table reads it: treble to the right on a top, neck to the right along the body. */
+function isTurned({ face, rightIs }: ArchProfileRequest): boolean {
+  if (rightIs === 'lower-end') return true;
+  if (rightIs === 'treble') return face === 'back';
+  return rightIs === 'bass' && face !== 'back';
+}
+
+function turned(places: TracedProfile['places']): TracedProfile['places'] {
+  return places.map(({ x, y, sigmaMm }) => ({ ...point<'section'>(-x, y), sigmaMm })).reverse();
+}
+
 function fitOf(
-  { of, face, station, leaveOut, name }: ArchProfileRequest,
+  { of, face, station, leaveOut, name, rightIs }: ArchProfileRequest,
   { places, base, endsInScene }: TracedProfile,
   { view }: OnPaper,
 ): Checked<{ readonly fit: ProfileFit; readonly findings: readonly Finding[] }> {
@@ -66,6 +87,7 @@ function fitOf(
   const knowns = {
     base: base === 'face' ? 'given' : 'free',
     leaveOut: leaveOut === true,
+    sidesKnown: rightIs !== undefined,
     ...(face && { face }),
     ...(station && { station }),
   } as const;
