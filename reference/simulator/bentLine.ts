@@ -40,7 +40,10 @@ function bendAt({ stretches, flowMm }: BentLine, at: number): number {
   let from = 0;
   let bend = (stretches[0] as { bend: number }).bend;
   for (let i = 0; i + 1 < stretches.length; i++) {
-    const [one, next] = [stretches[i], stretches[i + 1]] as [BentLine['stretches'][number], BentLine['stretches'][number]];
+    const [one, next] = [stretches[i], stretches[i + 1]] as [
+      BentLine['stretches'][number],
+      BentLine['stretches'][number],
+    ];
     from += one.lengthMm;
     const reach = Math.min(flowMm, 0.22 * Math.min(one.lengthMm, next.lengthMm));
     bend += (next.bend - one.bend) / (1 + Math.exp(-(at - from) / reach));
@@ -52,7 +55,10 @@ function bendAt({ stretches, flowMm }: BentLine, at: number): number {
  * Numbers moved as little as possible until `misses` of them are all near zero.
  * Method: Gauss-Newton with the least step, difference quotients, small dense equations.
  */
-export function settle(start: readonly number[], misses: (of: readonly number[]) => readonly number[]): number[] {
+export function settle(
+  start: readonly number[],
+  misses: (of: readonly number[]) => readonly number[],
+): number[] {
   let now = [...start];
   for (let round = 0; round < 25; round++) {
     const off = misses(now);
@@ -62,10 +68,17 @@ export function settle(start: readonly number[], misses: (of: readonly number[])
       return moved.map((one, row) => (one - (off[row] as number)) / 1e-5);
     });
     const normal = off.map((_, a) =>
-      off.map((__, b) => columns.reduce((sum, column) => sum + (column[a] as number) * (column[b] as number), a === b ? 1e-9 : 0)),
+      off.map((__, b) =>
+        columns.reduce(
+          (sum, column) => sum + (column[a] as number) * (column[b] as number),
+          a === b ? 1e-9 : 0,
+        ),
+      ),
     );
     const weights = solve(normal, off);
-    const step = columns.map((column) => column.reduce((sum, one, row) => sum + one * (weights[row] as number), 0));
+    const step = columns.map((column) =>
+      column.reduce((sum, one, row) => sum + one * (weights[row] as number), 0),
+    );
     const largest = Math.max(...step.map(Math.abs));
     const share = Math.min(1, 0.25 / Math.max(largest, 1e-9));
     now = now.map((value, i) => value - share * (step[i] as number));
@@ -78,7 +91,8 @@ function solve(matrix: readonly (readonly number[])[], right: readonly number[])
   const n = rows.length;
   for (let i = 0; i < n; i++) {
     let best = i;
-    for (let j = i + 1; j < n; j++) if (Math.abs(rows[j]?.[i] as number) > Math.abs(rows[best]?.[i] as number)) best = j;
+    for (let j = i + 1; j < n; j++)
+      if (Math.abs(rows[j]?.[i] as number) > Math.abs(rows[best]?.[i] as number)) best = j;
     [rows[i], rows[best]] = [rows[best] as number[], rows[i] as number[]];
     const pivot = rows[i] as number[];
     for (let j = i + 1; j < n; j++) {

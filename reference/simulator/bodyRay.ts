@@ -5,7 +5,14 @@ export const HIT = { kind: 0, x: 1, y: 2, z: 3, nx: 4, ny: 5, nz: 6 } as const;
 export const KIND = { none: 0, plate: 1, rim: 2, rib: 3, farPlate: 4 } as const;
 
 /** Casts a ray that falls along (mx, my) for every millimetre down from the eye; all in the instrument's frame. */
-export type BodyRay = (ex: number, ey: number, ez: number, mx: number, my: number, hit: Float64Array) => boolean;
+export type BodyRay = (
+  ex: number,
+  ey: number,
+  ez: number,
+  mx: number,
+  my: number,
+  hit: Float64Array,
+) => boolean;
 
 const ARCH_NORMAL_MM = 1.5;
 /** mm inside the edge from where the surface is the arch, not the rounding. */
@@ -14,7 +21,17 @@ const TOUCH_MM = 0.004;
 
 /** The near plate with its rounded edge and arch, the ribs under it, and the far plate. */
 export function bodyRay(body: Instrument): BodyRay {
-  const { nearGrid, farGrid, meantGrid, edgeHeightMm: zc, halfThickMm, roundMm, arch, farTopMm, farHalfThickMm } = body;
+  const {
+    nearGrid,
+    farGrid,
+    meantGrid,
+    edgeHeightMm: zc,
+    halfThickMm,
+    roundMm,
+    arch,
+    farTopMm,
+    farHalfThickMm,
+  } = body;
   const top = zc + halfThickMm;
   const farMiddle = farTopMm - farHalfThickMm;
   return (ex, ey, ez, mx, my, hit) => {
@@ -23,7 +40,8 @@ export function bodyRay(body: Instrument): BodyRay {
     const down = ez - zc;
     const d = nearGrid.at(ex + down * mx, ey + down * my);
     if (d > lean * zc + 5) return false;
-    if (d < -(ARCH_FROM_MM + 0.5 + lean * (arch.mostMm + halfThickMm + 1))) return onArch(ex, ey, ez, mx, my, hit);
+    if (d < -(ARCH_FROM_MM + 0.5 + lean * (arch.mostMm + halfThickMm + 1)))
+      return onArch(ex, ey, ez, mx, my, hit);
     if (onPlateEdge(nearGrid.at, zc, halfThickMm, roundMm, ex, ey, ez, mx, my, lean, hit)) {
       const inside = -nearGrid.at(hit[HIT.x] as number, hit[HIT.y] as number);
       if (inside > ARCH_FROM_MM && (hit[HIT.z] as number) > zc) return onArch(ex, ey, ez, mx, my, hit);
@@ -47,7 +65,15 @@ export function bodyRay(body: Instrument): BodyRay {
     return true;
   }
 
-  function onRib(ex: number, ey: number, ez: number, mx: number, my: number, lean: number, hit: Float64Array): boolean {
+  function onRib(
+    ex: number,
+    ey: number,
+    ez: number,
+    mx: number,
+    my: number,
+    lean: number,
+    hit: Float64Array,
+  ): boolean {
     if (lean < 1e-4) return false;
     let z = zc - halfThickMm;
     for (let i = 0; i < 24 && z > farTopMm; i++) {
@@ -68,8 +94,17 @@ export function bodyRay(body: Instrument): BodyRay {
 
 /** Sphere tracing of an outline given a thickness and rounded by a radius. */
 function onPlateEdge(
-  outline: (x: number, y: number) => number, middle: number, halfThick: number, round: number,
-  ex: number, ey: number, ez: number, mx: number, my: number, lean: number, hit: Float64Array,
+  outline: (x: number, y: number) => number,
+  middle: number,
+  halfThick: number,
+  round: number,
+  ex: number,
+  ey: number,
+  ez: number,
+  mx: number,
+  my: number,
+  lean: number,
+  hit: Float64Array,
 ): boolean {
   const long = Math.sqrt(1 + lean * lean);
   let z = middle + halfThick;
@@ -101,7 +136,16 @@ function solidDistance(across: number, high: number, halfThick: number, round: n
   return out + Math.min(0, Math.max(a, b)) - round;
 }
 
-function write(hit: Float64Array, kind: number, x: number, y: number, z: number, nx: number, ny: number, nz: number): void {
+function write(
+  hit: Float64Array,
+  kind: number,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): void {
   const long = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1;
   hit[0] = kind;
   hit[1] = x;

@@ -49,7 +49,10 @@ export function bodyTone({ face, meantGrid, soundHole, varnish }: Instrument): B
 
   function flamed(x: number, y: number): number {
     const slope = y + 0.25 * Math.abs(x) + 5 * noiseAt(x / 25, y / 40, salt + 7);
-    return varnish.flame * Math.sin(slope / 1.7) * (0.5 + 0.5 * noiseAt(x / 35, y / 14, salt + 8)) + 0.05 * noiseAt(x / 0.8, y / 14, salt + 9);
+    return (
+      varnish.flame * Math.sin(slope / 1.7) * (0.5 + 0.5 * noiseAt(x / 35, y / 14, salt + 8)) +
+      0.05 * noiseAt(x / 0.8, y / 14, salt + 9)
+    );
   }
 }
 

@@ -44,7 +44,11 @@ export function slowWave(chance: Chance, waves: number): (share: number) => numb
   }));
   const scale = Math.sqrt(2 / parts.reduce((sum, { size }) => sum + size * size, 0));
   return (share) =>
-    scale * parts.reduce((sum, { size, phase, turns }) => sum + size * Math.cos(2 * Math.PI * turns * share + phase), 0);
+    scale *
+    parts.reduce(
+      (sum, { size, phase, turns }) => sum + size * Math.cos(2 * Math.PI * turns * share + phase),
+      0,
+    );
 }
 
 /** Even noise over the plane in -1..1, smooth over `cellMm`; the same place gives the same value. */

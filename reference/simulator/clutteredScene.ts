@@ -21,7 +21,16 @@ export interface ClutteredScene {
   readonly what: string;
 }
 
-const GROUNDS: readonly GroundName[] = ['white', 'gradient', 'cloth', 'boards', 'black', 'varnished', 'pattern', 'bench'];
+const GROUNDS: readonly GroundName[] = [
+  'white',
+  'gradient',
+  'cloth',
+  'boards',
+  'black',
+  'varnished',
+  'pattern',
+  'bench',
+];
 
 /** A dressed instrument on some ground, perhaps with its other side beside it, perhaps with a bow, in any light. */
 export function drawClutteredScene(seed: number, megapixels: number): ClutteredScene {
@@ -30,12 +39,26 @@ export function drawClutteredScene(seed: number, megapixels: number): ClutteredS
   const shape = drawMeantShape(chance);
   const first = drawInstrument({ face, shape }, chance);
   const isPair = chance.isHappening(0.15);
-  const bodies = [first, ...(isPair ? [drawInstrument({ face: face === 'top' ? 'back' : 'top', shape, varnish: first.varnish }, chance)] : [])].map((body, i) => ({
+  const bodies = [
+    first,
+    ...(isPair
+      ? [drawInstrument({ face: face === 'top' ? 'back' : 'top', shape, varnish: first.varnish }, chance)]
+      : []),
+  ].map((body, i) => ({
     ...body,
-    place: { x: 200 + i * chance.between(235, 300), y: chance.between(-20, 20), turnRad: chance.between(-0.06, 0.06) },
+    place: {
+      x: 200 + i * chance.between(235, 300),
+      y: chance.between(-20, 20),
+      turnRad: chance.between(-0.06, 0.06),
+    },
   }));
   const isBare = chance.isHappening(0.12);
-  const dress: Dress = { neck: !isBare, strings: !isBare && chance.isHappening(0.85), chinRest: !isBare && chance.isHappening(0.55), fineTuners: chance.isHappening(0.5) };
+  const dress: Dress = {
+    neck: !isBare,
+    strings: !isBare && chance.isHappening(0.85),
+    chinRest: !isBare && chance.isHappening(0.55),
+    fineTuners: chance.isHappening(0.5),
+  };
   const standing: Standing[] = bodies.map((body) => ({ body, slabs: fittings(body, dress, chance) }));
   const ground = GROUNDS[seed % GROUNDS.length] as GroundName;
   const light = drawLight(chance);
@@ -46,7 +69,18 @@ export function drawClutteredScene(seed: number, megapixels: number): ClutteredS
   return {
     scene: {
       standing,
-      lying: hasBow ? bow([chance.isHappening(0.5) ? 200 - chance.between(118, 170) : bodyRight(bodies) + chance.between(118, 170), -60], Math.PI / 2 + chance.between(-0.12, 0.12), chance) : [],
+      lying: hasBow
+        ? bow(
+            [
+              chance.isHappening(0.5)
+                ? 200 - chance.between(118, 170)
+                : bodyRight(bodies) + chance.between(118, 170),
+              -60,
+            ],
+            Math.PI / 2 + chance.between(-0.12, 0.12),
+            chance,
+          )
+        : [],
       ground: drawGround(ground, body.varnish, chance),
       light,
     },
@@ -55,7 +89,16 @@ export function drawClutteredScene(seed: number, megapixels: number): ClutteredS
     body,
     ground,
     tiltDegrees,
-    what: [face, ground, `tilt ${tiltDegrees.toFixed(0)}`, ...(isBare ? ['bare'] : []), ...(dress.chinRest ? ['chin rest'] : []), ...(isPair ? ['pair'] : []), ...(hasBow ? ['bow'] : []), ...(isCropped ? ['cropped'] : [])].join(', '),
+    what: [
+      face,
+      ground,
+      `tilt ${tiltDegrees.toFixed(0)}`,
+      ...(isBare ? ['bare'] : []),
+      ...(dress.chinRest ? ['chin rest'] : []),
+      ...(isPair ? ['pair'] : []),
+      ...(hasBow ? ['bow'] : []),
+      ...(isCropped ? ['cropped'] : []),
+    ].join(', '),
   };
 }
 
@@ -64,23 +107,48 @@ function bodyRight(bodies: readonly Instrument[]): number {
 }
 
 /** Aimed at the body or at the whole instrument, from a metre to two and a half, held upright or in any way. */
-function drawCamera(bodies: readonly Instrument[], hasNeck: boolean, tiltDegrees: number, isCropped: boolean, megapixels: number, chance: Chance): Pinhole {
+function drawCamera(
+  bodies: readonly Instrument[],
+  hasNeck: boolean,
+  tiltDegrees: number,
+  isCropped: boolean,
+  megapixels: number,
+  chance: Chance,
+): Pinhole {
   const isWhole = hasNeck && chance.isHappening(0.7);
   const lengthMm = (bodies[0] as Instrument).meant.lengthMm;
   const high = isWhole ? lengthMm + 215 : lengthMm;
   const wide = 215 + bodyRight(bodies) - 200;
   const middle = intoRoom(bodies[0] as Instrument, 0, high / 2);
-  const target = [middle[0] + (bodyRight(bodies) - 200) / 2 + chance.between(-15, 15), middle[1] + chance.between(-20, 20), 20] as const;
+  const target = [
+    middle[0] + (bodyRight(bodies) - 200) / 2 + chance.between(-15, 15),
+    middle[1] + chance.between(-20, 20),
+    20,
+  ] as const;
   const far = chance.between(1000, 2500);
   const tilt = (tiltDegrees * Math.PI) / 180;
   const toward = chance.between(0, 2 * Math.PI);
-  const eye = [target[0] + far * Math.sin(tilt) * Math.cos(toward), target[1] + far * Math.sin(tilt) * Math.sin(toward), target[2] + far * Math.cos(tilt)] as const;
+  const eye = [
+    target[0] + far * Math.sin(tilt) * Math.cos(toward),
+    target[1] + far * Math.sin(tilt) * Math.sin(toward),
+    target[2] + far * Math.cos(tilt),
+  ] as const;
   const isTall = wide < high;
-  const [short, long] = [Math.round(Math.sqrt(megapixels * 750000)), Math.round(Math.sqrt((megapixels * 1e6 * 4) / 3))];
+  const [short, long] = [
+    Math.round(Math.sqrt(megapixels * 750000)),
+    Math.round(Math.sqrt((megapixels * 1e6 * 4) / 3)),
+  ];
   const [widthPx, heightPx] = isTall ? [short, long] : [long, short];
   const way = chance.oneOf(['up', 'up', 'up', 'up', 'up', 'turned', 'over'] as const);
-  const extra = way === 'up' ? chance.between(-0.15, 0.15) : way === 'turned' ? chance.between(-0.6, 0.6) : Math.PI + chance.between(-0.1, 0.1);
-  const fill = isCropped ? chance.between(1.25, 1.5) : chance.between(0.6, 0.92) / (way === 'turned' ? 1.25 : 1);
+  const extra =
+    way === 'up'
+      ? chance.between(-0.15, 0.15)
+      : way === 'turned'
+        ? chance.between(-0.6, 0.6)
+        : Math.PI + chance.between(-0.1, 0.1);
+  const fill = isCropped
+    ? chance.between(1.25, 1.5)
+    : chance.between(0.6, 0.92) / (way === 'turned' ? 1.25 : 1);
   const upright = {
     widthPx,
     heightPx,

@@ -30,18 +30,38 @@ const NO_DOUBT: readonly string[] = ['trace.no-sheet', 'trace.which-plate', 'tra
 /** One seed without a sheet, nothing told but the body's length: traced through the public door and compared. */
 export async function confidenceSeed(seed: number, megapixels: number): Promise<ConfidenceRow> {
   const drawn = drawClutteredScene(seed, megapixels);
-  const { picture, truth } = await photograph(drawn.scene, drawn.camera, drawn.how, chanceFrom(seed + 1000003));
+  const { picture, truth } = await photograph(
+    drawn.scene,
+    drawn.camera,
+    drawn.how,
+    chanceFrom(seed + 1000003),
+  );
   const start = process.hrtime.bigint();
   const traced = trace(
-    { photographs: [{ name: 'photograph', picture }], face: drawn.body.face, known: [{ name: 'bodyLength', mm: drawn.body.meant.lengthMm }] },
+    {
+      photographs: [{ name: 'photograph', picture }],
+      face: drawn.body.face,
+      known: [{ name: 'bodyLength', mm: drawn.body.meant.lengthMm }],
+    },
     () => [],
   );
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   const plain = { seed, what: `${drawn.what}, ${(truth[0] as BodyTruth).pxPerMm.toFixed(2)} px/mm`, seconds };
   if (!traced.ok)
-    return { ...plain, outcome: 'refused', code: traced.faults.map(({ code }) => code).join(' '), rmsMm: Number.NaN, p95Mm: Number.NaN, isOtherBody: false, isWrong: false, numbers: '' };
+    return {
+      ...plain,
+      outcome: 'refused',
+      code: traced.faults.map(({ code }) => code).join(' '),
+      rmsMm: Number.NaN,
+      p95Mm: Number.NaN,
+      isOtherBody: false,
+      isWrong: false,
+      numbers: '',
+    };
   const { trace: body } = traced.value.seen;
-  const seen = body.edge.filter(({ state }) => state === 'seen').map(({ point }) => ({ x: point.x, y: point.y }));
+  const seen = body.edge
+    .filter(({ state }) => state === 'seen')
+    .map(({ point }) => ({ x: point.x, y: point.y }));
   const offs = truth.map((one) => offsets(seen, one));
   const rms = offs.map(rootMeanSquare);
   const best = rms.indexOf(Math.min(...rms));

@@ -22,7 +22,13 @@ export interface PlainPicture {
 }
 
 /** Linear light to an eight-bit picture: blur, vignette, noise, the usual tone curve (sRGB), and JPEG where wanted. */
-export async function develop(light: Float32Array, widthPx: number, heightPx: number, how: Development, chance: Chance): Promise<PlainPicture> {
+export async function develop(
+  light: Float32Array,
+  widthPx: number,
+  heightPx: number,
+  how: Development,
+  chance: Chance,
+): Promise<PlainPicture> {
   blur(light, widthPx, heightPx, how.blurPx);
   const rgb = new Uint8Array(light.length);
   const curve = toneCurve();
@@ -45,7 +51,9 @@ export async function develop(light: Float32Array, widthPx: number, heightPx: nu
       }
     }
   if (how.jpeg === null) return { widthPx, heightPx, rgb };
-  const file = await sharp(rgb, { raw: { width: widthPx, height: heightPx, channels: 3 } }).jpeg({ quality: how.jpeg }).toBuffer();
+  const file = await sharp(rgb, { raw: { width: widthPx, height: heightPx, channels: 3 } })
+    .jpeg({ quality: how.jpeg })
+    .toBuffer();
   const { data } = await sharp(file).raw().toBuffer({ resolveWithObject: true });
   return { widthPx, heightPx, rgb: new Uint8Array(data.buffer, data.byteOffset, data.length) };
 }
@@ -63,7 +71,9 @@ function toneCurve(): Float32Array {
 function blur(light: Float32Array, width: number, height: number, sigma: number): void {
   if (sigma < 0.15) return;
   const reach = Math.ceil(3 * sigma);
-  const weights = Array.from({ length: 2 * reach + 1 }, (_, i) => Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)));
+  const weights = Array.from({ length: 2 * reach + 1 }, (_, i) =>
+    Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)),
+  );
   const sum = weights.reduce((a, b) => a + b, 0);
   const kernel = Float32Array.from(weights, (one) => one / sum);
   const row = new Float32Array(3 * (width + 2 * reach));
@@ -84,7 +94,13 @@ function blur(light: Float32Array, width: number, height: number, sigma: number)
   blurDown(light, 3 * width, height, kernel, reach);
 }
 
-function blurDown(light: Float32Array, wide: number, height: number, kernel: Float32Array, reach: number): void {
+function blurDown(
+  light: Float32Array,
+  wide: number,
+  height: number,
+  kernel: Float32Array,
+  reach: number,
+): void {
   const kept = Array.from({ length: kernel.length }, () => new Float32Array(wide));
   const rowAt = (y: number) => kept[((y % kernel.length) + kernel.length) % kernel.length] as Float32Array;
   const load = (y: number) => {

@@ -49,7 +49,9 @@ function sampler({ fromX, fromY, cellMm, columns, rows, values }: Bare): (x: num
     const low = (values[k] as number) * (1 - fu) + (values[k + 1] as number) * fu;
     const high = (values[k + columns] as number) * (1 - fu) + (values[k + columns + 1] as number) * fu;
     const inside = low * (1 - fv) + high * fv;
-    return cu === u && cv === v ? inside : inside + Math.max(Math.abs(u - cu), Math.abs(v - cv)) * cellMm * 0.7;
+    return cu === u && cv === v
+      ? inside
+      : inside + Math.max(Math.abs(u - cu), Math.abs(v - cv)) * cellMm * 0.7;
   };
 }
 
@@ -81,8 +83,10 @@ function fillFar({ fromX, fromY, columns, rows, values }: Bare, outline: readonl
       const [fu, fv] = [u - a, v - b];
       const k = b * wide + a;
       values[j * columns + i] =
-        (coarse[k] as number) * (1 - fu) * (1 - fv) + (coarse[k + 1] as number) * fu * (1 - fv) +
-        (coarse[k + wide] as number) * (1 - fu) * fv + (coarse[k + wide + 1] as number) * fu * fv;
+        (coarse[k] as number) * (1 - fu) * (1 - fv) +
+        (coarse[k + 1] as number) * fu * (1 - fv) +
+        (coarse[k + wide] as number) * (1 - fu) * fv +
+        (coarse[k + wide + 1] as number) * fu * fv;
     }
 }
 

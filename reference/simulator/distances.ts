@@ -26,7 +26,8 @@ export function evenly(line: readonly Spot[], stepMm: number): Spot[] {
     const a = line[i] as Spot;
     const b = line[(i + 1) % line.length] as Spot;
     const long = Math.hypot(b.x - a.x, b.y - a.y);
-    for (; carried < long; carried += stepMm) out.push({ x: a.x + ((b.x - a.x) * carried) / long, y: a.y + ((b.y - a.y) * carried) / long });
+    for (; carried < long; carried += stepMm)
+      out.push({ x: a.x + ((b.x - a.x) * carried) / long, y: a.y + ((b.y - a.y) * carried) / long });
     carried -= long;
   }
   return out;
@@ -47,7 +48,12 @@ export function moved({ x, y, turnRad }: Rigid, at: Spot): Spot {
  * The shift (and turn, unless `along` only) that lays places onto a closed line best; places more than `gateMm` away do
  * not count. Method: nearest segment by nearest segment, Gauss-Newton on distances to its line.
  */
-export function laidOnto(places: readonly Spot[], line: readonly Spot[], gateMm: number, along: boolean): Rigid {
+export function laidOnto(
+  places: readonly Spot[],
+  line: readonly Spot[],
+  gateMm: number,
+  along: boolean,
+): Rigid {
   let now: Rigid = { x: 0, y: 0, turnRad: 0 };
   for (let round = 0; round < 8; round++) {
     const normal = new Float64Array(9);
@@ -59,7 +65,8 @@ export function laidOnto(places: readonly Spot[], line: readonly Spot[], gateMm:
       const row = along ? [0, ny, 0] : [nx, ny, ny * at.x - nx * at.y];
       for (let a = 0; a < 3; a++) {
         right[a] = (right[a] as number) - (row[a] as number) * off;
-        for (let b = 0; b < 3; b++) normal[3 * a + b] = (normal[3 * a + b] as number) + (row[a] as number) * (row[b] as number);
+        for (let b = 0; b < 3; b++)
+          normal[3 * a + b] = (normal[3 * a + b] as number) + (row[a] as number) * (row[b] as number);
       }
     }
     if (along) now = { ...now, y: now.y + (right[1] as number) / (normal[4] as number) };
@@ -95,7 +102,17 @@ function nearestLine(line: readonly Spot[], at: Spot): { nx: number; ny: number;
 }
 
 function solve3(m: Float64Array, r: Float64Array): readonly [number, number, number] {
-  const [a, b, c, , e, f, , , i] = m as unknown as number[] as [number, number, number, number, number, number, number, number, number];
+  const [a, b, c, , e, f, , , i] = m as unknown as number[] as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
   const det = a * (e * i - f * f) - b * (b * i - f * c) + c * (b * f - e * c);
   const [p, q, s] = r as unknown as [number, number, number];
   return [

@@ -1,11 +1,19 @@
 import { type Chance, noiseAt } from './chance.ts';
-import type { SheetTexture } from './sheetTexture.ts';
 import type { Varnish } from './instrument.ts';
+import type { SheetTexture } from './sheetTexture.ts';
 
 /** Writes how the ground reflects at a place of the room (linear red, green, blue). */
 export type Ground = (x: number, y: number, out: Float64Array) => void;
 
-export type GroundName = 'white' | 'gradient' | 'cloth' | 'boards' | 'black' | 'varnished' | 'pattern' | 'bench';
+export type GroundName =
+  | 'white'
+  | 'gradient'
+  | 'cloth'
+  | 'boards'
+  | 'black'
+  | 'varnished'
+  | 'pattern'
+  | 'bench';
 
 /** The ground of that name with chance colours. */
 export function drawGround(name: GroundName, varnish: Varnish, chance: Chance): Ground {
@@ -22,11 +30,21 @@ export function drawGround(name: GroundName, varnish: Varnish, chance: Chance): 
     case 'pattern':
       return patterned(chance, salt);
     case 'boards':
-      return boards([chance.between(0.2, 0.5), chance.between(0.12, 0.3), chance.between(0.05, 0.16)], chance.between(70, 180), chance.between(0, 3.2), salt);
+      return boards(
+        [chance.between(0.2, 0.5), chance.between(0.12, 0.3), chance.between(0.05, 0.16)],
+        chance.between(70, 180),
+        chance.between(0, 3.2),
+        salt,
+      );
     case 'bench':
       return boards([0.4, 0.29, 0.17], 2000, 0.1, salt);
     case 'varnished':
-      return boards([varnish.tone[0] * 1.1, varnish.tone[1] * 1.1, varnish.tone[2] * 1.1], 400, chance.between(0, 3.2), salt);
+      return boards(
+        [varnish.tone[0] * 1.1, varnish.tone[1] * 1.1, varnish.tone[2] * 1.1],
+        400,
+        chance.between(0, 3.2),
+        salt,
+      );
   }
 }
 
@@ -50,7 +68,14 @@ function graded(chance: Chance, salt: number): Ground {
 }
 
 function cloth(chance: Chance, salt: number): Ground {
-  const tone = chance.oneOf([[0.05, 0.09, 0.22], [0.2, 0.03, 0.04], [0.06, 0.16, 0.08], [0.35, 0.31, 0.26], [0.03, 0.03, 0.035], [0.45, 0.43, 0.4]] as const);
+  const tone = chance.oneOf([
+    [0.05, 0.09, 0.22],
+    [0.2, 0.03, 0.04],
+    [0.06, 0.16, 0.08],
+    [0.35, 0.31, 0.26],
+    [0.03, 0.03, 0.035],
+    [0.45, 0.43, 0.4],
+  ] as const);
   const turn = chance.between(0, 3.14);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const fold = chance.between(0.1, 0.5);
@@ -77,7 +102,12 @@ function patterned(chance: Chance, salt: number): Ground {
   };
 }
 
-function boards([red, green, blue]: readonly [number, number, number], wideMm: number, turn: number, salt: number): Ground {
+function boards(
+  [red, green, blue]: readonly [number, number, number],
+  wideMm: number,
+  turn: number,
+  salt: number,
+): Ground {
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   return (x, y, out) => {
     const u = c * x + s * y;
@@ -96,7 +126,11 @@ function boards([red, green, blue]: readonly [number, number, number], wideMm: n
 }
 
 /** The printed sheet on another ground, printed so much too large or too small. */
-export function withSheet(under: Ground, texture: SheetTexture, printed: { readonly x: number; readonly y: number }): Ground {
+export function withSheet(
+  under: Ground,
+  texture: SheetTexture,
+  printed: { readonly x: number; readonly y: number },
+): Ground {
   const wide = texture.widthMm * printed.x;
   const high = texture.heightMm * printed.y;
   return (x, y, out) => {
@@ -104,7 +138,10 @@ export function withSheet(under: Ground, texture: SheetTexture, printed: { reado
       under(x, y, out);
       return;
     }
-    const white = texture.at((texture.widthMm / 2) + ((x - texture.widthMm / 2) * texture.widthMm) / wide, texture.heightMm / 2 + ((y - texture.heightMm / 2) * texture.heightMm) / high);
+    const white = texture.at(
+      texture.widthMm / 2 + ((x - texture.widthMm / 2) * texture.widthMm) / wide,
+      texture.heightMm / 2 + ((y - texture.heightMm / 2) * texture.heightMm) / high,
+    );
     write(out, 0.035 + 0.8 * white, 0.035 + 0.79 * white, 0.036 + 0.765 * white);
   };
 }

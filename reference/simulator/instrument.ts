@@ -3,7 +3,7 @@ import type { Chance } from './chance.ts';
 import { type DistanceGrid, distanceGrid } from './distanceGrid.ts';
 import { drawMeantShape, type MeantShape, wholeOf } from './meantShape.ts';
 import { drawSoundHole, type SoundHole } from './soundHole.ts';
-import { WORN, type WearHabit, type WornShape, wearDown } from './wear.ts';
+import { type WearHabit, WORN, type WornShape, wearDown } from './wear.ts';
 
 /** An instrument lying on its far plate, in its own frame: x to the right as the camera sees it, y to the neck, z up. */
 export interface Instrument {
@@ -123,7 +123,8 @@ function archGrid(meant: MeantShape, outline: DistanceGrid, riseMm: number): Arc
       const along = Math.sin(Math.PI * Math.max(0, Math.min(1, y / meant.lengthMm))) ** 0.5;
       const free = smoothStep((inside - 4) / 14);
       const channel = Math.exp(-(((inside - 8) / 3) ** 2));
-      values[j * columns + i] = inside > 0 ? riseMm * free * (0.25 + 0.75 * across) * along - 0.7 * channel : 0;
+      values[j * columns + i] =
+        inside > 0 ? riseMm * free * (0.25 + 0.75 * across) * along - 0.7 * channel : 0;
     }
   }
   for (let pass = 0; pass < 3; pass++) values = blurred(values, columns, rows);
@@ -146,7 +147,12 @@ function archGrid(meant: MeantShape, outline: DistanceGrid, riseMm: number): Arc
 /** Half the width by height without the corners: a smooth waisted shape for the arch alone. */
 function smoothHalfWidth({ widths }: MeantShape, share: number): number {
   const bump = (middle: number, wide: number) => Math.exp(-(((share - middle) / wide) ** 2));
-  return widths.waistMm / 2 - 3 + (widths.lowerMm / 2 - 60) * bump(0.2, 0.2) + (widths.upperMm / 2 - 60) * bump(0.81, 0.16);
+  return (
+    widths.waistMm / 2 -
+    3 +
+    (widths.lowerMm / 2 - 60) * bump(0.2, 0.2) +
+    (widths.upperMm / 2 - 60) * bump(0.81, 0.16)
+  );
 }
 
 function blurred(values: Float32Array, columns: number, rows: number): Float32Array<ArrayBuffer> {
@@ -155,7 +161,14 @@ function blurred(values: Float32Array, columns: number, rows: number): Float32Ar
     for (let i = 1; i < columns - 1; i++) {
       const k = j * columns + i;
       const v = (at: number) => values[at] as number;
-      out[k] = (4 * v(k) + 2 * (v(k - 1) + v(k + 1) + v(k - columns) + v(k + columns)) + v(k - columns - 1) + v(k - columns + 1) + v(k + columns - 1) + v(k + columns + 1)) / 16;
+      out[k] =
+        (4 * v(k) +
+          2 * (v(k - 1) + v(k + 1) + v(k - columns) + v(k + columns)) +
+          v(k - columns - 1) +
+          v(k - columns + 1) +
+          v(k + columns - 1) +
+          v(k + columns + 1)) /
+        16;
     }
   return out;
 }

@@ -1,6 +1,6 @@
 import type { Chance } from './chance.ts';
-import { type Slab, slabHit } from './slab.ts';
 import type { Instrument } from './instrument.ts';
+import { type Slab, slabHit } from './slab.ts';
 
 /** A lamp so far away that its light falls in one direction, with some width that softens its shadows. */
 export interface Lamp {
@@ -113,7 +113,8 @@ export function plateShade({ body, slabs }: Standing, lamps: readonly Lamp[]): r
         const [mx, my] = rays[(k + (i % 3)) % rays.length] as readonly [number, number];
         const far = 80;
         // Upwards to the lamp: the same as a ray that falls from there onto this place.
-        if (!above.some((slab) => slabHit(slab, x - far * mx, y - far * my, height + far, mx, my) > height)) seen++;
+        if (!above.some((slab) => slabHit(slab, x - far * mx, y - far * my, height + far, mx, my) > height))
+          seen++;
       }
       return seen / (rays.length / 3);
     });
@@ -154,7 +155,11 @@ function stopper({ body, slabs }: Standing, { slant, soft }: Lamp) {
       const [a, b] = turned(mx, my, -place.turnRad);
       if (body.nearGrid.at(u - zc * a, v - zc * b) < 0) return true;
       for (let share = 0.05; share < 0.9; share += 0.25)
-        if (body.meantGrid.at(u - zc * share * a, v - zc * share * b) + (share > 0.1 ? body.overhangMm : 0) < 0) return true;
+        if (
+          body.meantGrid.at(u - zc * share * a, v - zc * share * b) + (share > 0.1 ? body.overhangMm : 0) <
+          0
+        )
+          return true;
       for (let i = 0; i < slabs.length; i++) {
         const box = swept[i] as (typeof swept)[number];
         if (u < box.x0 || u > box.x1 || v < box.y0 || v > box.y1) continue;
@@ -187,7 +192,12 @@ function boundsOf(all: readonly Standing[]): { x0: number; x1: number; y0: numbe
     const half = body.meant.widths.lowerMm / 2;
     const ends = [body.meant.lengthMm, ...slabs.map(({ box }) => box.y1)];
     const most = Math.max(...ends);
-    return [intoRoom(body, -half, -10), intoRoom(body, half, -10), intoRoom(body, -half, most), intoRoom(body, half, most)];
+    return [
+      intoRoom(body, -half, -10),
+      intoRoom(body, half, -10),
+      intoRoom(body, -half, most),
+      intoRoom(body, half, most),
+    ];
   });
   return {
     x0: Math.min(...places.map(([x]) => x)) - REACH_MM,
@@ -197,10 +207,16 @@ function boundsOf(all: readonly Standing[]): { x0: number; x1: number; y0: numbe
   };
 }
 
-function keep(corner: { readonly x: number; readonly y: number }, columns: number, rows: number, of: (x: number, y: number, index: number) => number): Seen {
+function keep(
+  corner: { readonly x: number; readonly y: number },
+  columns: number,
+  rows: number,
+  of: (x: number, y: number, index: number) => number,
+): Seen {
   const raw = new Float32Array(columns * rows);
   for (let j = 0; j < rows; j++)
-    for (let i = 0; i < columns; i++) raw[j * columns + i] = of(corner.x + i * CELL_MM, corner.y + j * CELL_MM, (i + 2 * j) % 3);
+    for (let i = 0; i < columns; i++)
+      raw[j * columns + i] = of(corner.x + i * CELL_MM, corner.y + j * CELL_MM, (i + 2 * j) % 3);
   const values = smoothed(raw, columns, rows);
   return (x, y) => {
     const u = (x - corner.x) / CELL_MM;
@@ -210,7 +226,8 @@ function keep(corner: { readonly x: number; readonly y: number }, columns: numbe
     const j = v | 0;
     const k = j * columns + i;
     const low = (values[k] as number) * (1 - u + i) + (values[k + 1] as number) * (u - i);
-    const high = (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
+    const high =
+      (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
     return low * (1 - v + j) + high * (v - j);
   };
 }
@@ -221,7 +238,8 @@ function smoothed(raw: Float32Array, columns: number, rows: number): Float32Arra
   for (let j = 1; j < rows - 1; j++)
     for (let i = 1; i < columns - 1; i++) {
       let sum = 0;
-      for (let b = -1; b <= 1; b++) for (let a = -1; a <= 1; a++) sum += raw[(j + b) * columns + i + a] as number;
+      for (let b = -1; b <= 1; b++)
+        for (let a = -1; a <= 1; a++) sum += raw[(j + b) * columns + i + a] as number;
       out[j * columns + i] = sum / 9;
     }
   return out;

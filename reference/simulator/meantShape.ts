@@ -22,15 +22,36 @@ export function drawMeantShape(chance: Chance): MeantShape {
   const lower = scale * chance.between(200, 209);
   const upper = scale * chance.between(161, 170);
   const waist = scale * chance.between(106, 114);
-  const lowerTip = { x: (lower / 2) * chance.between(0.885, 0.9), y: lengthMm * chance.between(0.402, 0.417) };
-  const upperTip = { x: (upper / 2) * chance.between(0.952, 0.972), y: lengthMm * chance.between(0.649, 0.664) };
+  const lowerTip = {
+    x: (lower / 2) * chance.between(0.885, 0.9),
+    y: lengthMm * chance.between(0.402, 0.417),
+  };
+  const upperTip = {
+    x: (upper / 2) * chance.between(0.952, 0.972),
+    y: lengthMm * chance.between(0.649, 0.664),
+  };
   const bout = (sizes: readonly number[]) => sizes.map((one) => one * Math.exp(0.06 * chance.normal()));
-  const lowerBout = settledBout(bout([206, 71.5, 72.4, 133, 22.3]), [13.4, 50.4, 96.6, 115, 59.5], lower / 2, lowerTip, 0.213 * lengthMm * chance.between(0.98, 1.02), chance.between(4, 9));
-  const fromTop = { x: upperTip.x, y: lengthMm - upperTip.y };
-  const upperBout = settledBout(bout([128, 63.5, 66.2, 151, 21.4]), [17.3, 51.5, 96, 107.2, 53.6], upper / 2, fromTop, 0.19 * lengthMm * chance.between(0.98, 1.02), chance.between(4, 9)).map(
-    ({ x, y }) => ({ x, y: lengthMm - y }),
+  const lowerBout = settledBout(
+    bout([206, 71.5, 72.4, 133, 22.3]),
+    [13.4, 50.4, 96.6, 115, 59.5],
+    lower / 2,
+    lowerTip,
+    0.213 * lengthMm * chance.between(0.98, 1.02),
+    chance.between(4, 9),
   );
-  const end = (from: Spot, degrees: number, wide: number) => ({ x: from.x + wide * Math.cos(degrees * DEGREE), y: from.y + wide * Math.sin(degrees * DEGREE) });
+  const fromTop = { x: upperTip.x, y: lengthMm - upperTip.y };
+  const upperBout = settledBout(
+    bout([128, 63.5, 66.2, 151, 21.4]),
+    [17.3, 51.5, 96, 107.2, 53.6],
+    upper / 2,
+    fromTop,
+    0.19 * lengthMm * chance.between(0.98, 1.02),
+    chance.between(4, 9),
+  ).map(({ x, y }) => ({ x, y: lengthMm - y }));
+  const end = (from: Spot, degrees: number, wide: number) => ({
+    x: from.x + wide * Math.cos(degrees * DEGREE),
+    y: from.y + wide * Math.sin(degrees * DEGREE),
+  });
   const lowTop = end(lowerTip, 114 + 3 * chance.normal(), chance.between(6.2, 7.4));
   const highLow = end(upperTip, 68 + 180 + 3 * chance.normal(), chance.between(6.3, 7.5));
   const middle = settledWaist(lowTop, highLow, waist / 2, scale, chance);
@@ -42,8 +63,17 @@ export function drawMeantShape(chance: Chance): MeantShape {
   };
 }
 
-function settledBout(radii: readonly number[], headings: readonly number[], halfWidth: number, tip: Spot, widestAt: number, flowMm: number): Spot[] {
-  const turns = headings.map((heading, i) => (heading - (i === 0 ? 0 : (headings[i - 1] as number))) * DEGREE);
+function settledBout(
+  radii: readonly number[],
+  headings: readonly number[],
+  halfWidth: number,
+  tip: Spot,
+  widestAt: number,
+  flowMm: number,
+): Spot[] {
+  const turns = headings.map(
+    (heading, i) => (heading - (i === 0 ? 0 : (headings[i - 1] as number))) * DEGREE,
+  );
   const line = (of: readonly number[]): BentLine => ({
     start: { x: 0, y: 0 },
     headingRad: 0,
@@ -87,7 +117,8 @@ function settledWaist(from: Spot, to: Spot, halfWaist: number, scale: number, ch
 /** The spot furthest to the right (or left), between the drawn places by a parabola. */
 function extreme(spots: readonly Spot[], way: 1 | -1): Spot {
   let best = 1;
-  for (let i = 1; i + 1 < spots.length; i++) if (way * (spots[i] as Spot).x > way * (spots[best] as Spot).x) best = i;
+  for (let i = 1; i + 1 < spots.length; i++)
+    if (way * (spots[i] as Spot).x > way * (spots[best] as Spot).x) best = i;
   const [a, b, c] = [spots[best - 1], spots[best], spots[best + 1]] as [Spot, Spot, Spot];
   const bend = a.x - 2 * b.x + c.x;
   const share = bend === 0 ? 0 : Math.max(-1, Math.min(1, (a.x - c.x) / (2 * bend)));

@@ -29,7 +29,12 @@ export interface Photographed {
 }
 
 /** A photograph of a scene with what is true of it. The same scene may be photographed by several cameras. */
-export async function photograph(scene: Scene, camera: Pinhole, how: Development, chance: Chance): Promise<Photographed> {
+export async function photograph(
+  scene: Scene,
+  camera: Pinhole,
+  how: Development,
+  chance: Chance,
+): Promise<Photographed> {
   const light = render(scene, camera);
   const picture = await develop(light, camera.widthPx, camera.heightPx, how, chance);
   return { picture, camera, truth: scene.standing.map(({ body }) => truthOf(body, camera)) };
@@ -52,7 +57,10 @@ export function truthOf(body: Instrument, camera: Pinhole): BodyTruth {
     { x: 0, y: 0 },
     { x: 0, y: meant.lengthMm },
   ] as const;
-  const [low, high] = ends.map(({ x, y }) => intoRoom(body, x, y)).map(([x, y]) => ({ x, y })) as [Spot, Spot];
+  const [low, high] = ends.map(({ x, y }) => intoRoom(body, x, y)).map(([x, y]) => ({ x, y })) as [
+    Spot,
+    Spot,
+  ];
   const axisPx = ends.map(seen) as [Spot, Spot];
   return {
     body,

@@ -39,10 +39,17 @@ export function pinhole(habit: PinholeHabit): Pinhole {
   return { ...habit, right, down, forward, project };
 }
 
-function bent({ radial: [k1, k2], tangential: [p1, p2] }: PinholeHabit, x: number, y: number): readonly [number, number] {
+function bent(
+  { radial: [k1, k2], tangential: [p1, p2] }: PinholeHabit,
+  x: number,
+  y: number,
+): readonly [number, number] {
   const square = x * x + y * y;
   const more = 1 + k1 * square + k2 * square * square;
-  return [x * more + 2 * p1 * x * y + p2 * (square + 2 * x * x), y * more + p1 * (square + 2 * y * y) + 2 * p2 * x * y];
+  return [
+    x * more + 2 * p1 * x * y + p2 * (square + 2 * x * x),
+    y * more + p1 * (square + 2 * y * y) + 2 * p2 * x * y,
+  ];
 }
 
 /** Where a place in the picture is seen without the lens's bending, by turns of correction. */
@@ -82,8 +89,16 @@ export function sights(camera: Pinhole): (xPx: number, yPx: number, out: Float64
     const k = 2 * (j * columns + i);
     const m = k + 2 * columns;
     const [a, b, c, d] = [(1 - fu) * (1 - fv), fu * (1 - fv), (1 - fu) * fv, fu * fv];
-    const x = a * (knots[k] as number) + b * (knots[k + 2] as number) + c * (knots[m] as number) + d * (knots[m + 2] as number);
-    const y = a * (knots[k + 1] as number) + b * (knots[k + 3] as number) + c * (knots[m + 1] as number) + d * (knots[m + 3] as number);
+    const x =
+      a * (knots[k] as number) +
+      b * (knots[k + 2] as number) +
+      c * (knots[m] as number) +
+      d * (knots[m + 2] as number);
+    const y =
+      a * (knots[k + 1] as number) +
+      b * (knots[k + 3] as number) +
+      c * (knots[m + 1] as number) +
+      d * (knots[m + 3] as number);
     out[0] = forward[0] + x * right[0] + y * down[0];
     out[1] = forward[1] + x * right[1] + y * down[1];
     out[2] = forward[2] + x * right[2] + y * down[2];

@@ -1,4 +1,4 @@
-import { HIT, KIND, bodyRay } from './bodyRay.ts';
+import { bodyRay, HIT, KIND } from './bodyRay.ts';
 import { bodyTone } from './bodyTone.ts';
 import type { Ground } from './ground.ts';
 import { groundShade, type Light, plateShade, type Standing, turned } from './light.ts';
@@ -11,6 +11,8 @@ export interface Scene {
   /** Things on the ground, in the room's frame. */
   readonly lying: readonly Slab[];
   readonly ground: Ground;
+  /** How far the ground's paper stands up at a place, mm: a sheet that curls. Flat where left out. */
+  readonly lift?: (x: number, y: number) => number;
   readonly light: Light;
 }
 
@@ -84,7 +86,7 @@ function roughPlaces(picture: Float32Array, width: number, height: number): Uint
   return rough;
 }
 
-function lookInto({ standing, lying, ground, light }: Scene, camera: Pinhole): Look {
+function lookInto({ standing, lying, ground, lift, light }: Scene, camera: Pinhole): Look {
   const [ex, ey, ez] = camera.eye;
   const shade = groundShade(standing, light.lamps);
   const bodies = standing.map((one) => bodyLook(one, light, camera));
@@ -95,8 +97,13 @@ function lookInto({ standing, lying, ground, light }: Scene, camera: Pinhole): L
     }
     const mx = -dx / dz;
     const my = -dy / dz;
-    const x = ex + ez * mx;
-    const y = ey + ez * my;
+    let x = ex + ez * mx;
+    let y = ey + ez * my;
+    if (lift) {
+      const high = lift(x, y);
+      x -= high * mx;
+      y -= high * my;
+    }
     let isMet = false;
     for (const body of bodies)
       if (body(mx, my, out)) {
@@ -151,7 +158,11 @@ function slabTone(slab: Slab, z: number, light: Light, out: Float64Array): void 
 }
 
 /** One instrument with its fittings, seen from the camera; false where the ray passes it. */
-function bodyLook(one: Standing, light: Light, camera: Pinhole): (mx: number, my: number, out: Float64Array) => boolean {
+function bodyLook(
+  one: Standing,
+  light: Light,
+  camera: Pinhole,
+): (mx: number, my: number, out: Float64Array) => boolean {
   const { body, slabs } = one;
   const { place } = body;
   const c = Math.cos(place.turnRad);
@@ -194,7 +205,11 @@ function bodyLook(one: Standing, light: Light, camera: Pinhole): (mx: number, my
     const y = hit[HIT.y] as number;
     const isLow = kind === KIND.rib || kind === KIND.farPlate;
     const around = isLow ? 0.35 : 0.6 + 0.4 * nz;
-    let [red, green, blue] = [light.ambient[0] * around, light.ambient[1] * around, light.ambient[2] * around];
+    let [red, green, blue] = [
+      light.ambient[0] * around,
+      light.ambient[1] * around,
+      light.ambient[2] * around,
+    ];
     let shine = 0;
     const back = 1 / Math.sqrt(mx * mx + my * my + 1);
     for (let i = 0; i < lamps.length; i++) {
@@ -211,7 +226,8 @@ function bodyLook(one: Standing, light: Light, camera: Pinhole): (mx: number, my
       const hz = lamp.z + back;
       const half = (nx * hx + ny * hy + nz * hz) / Math.sqrt(hx * hx + hy * hy + hz * hz);
       const narrow = 6 / (0.02 + lamp.soft * lamp.soft);
-      if (half > 0) shine += lamp.tone[1] * open * body.varnish.gloss * Math.exp(-(1 - half) * 2 * narrow) * 1.5;
+      if (half > 0.6)
+        shine += lamp.tone[1] * open * body.varnish.gloss * Math.exp(-(1 - half) * 2 * narrow) * 1.5;
     }
     out[0] = (out[0] as number) * red + shine;
     out[1] = (out[1] as number) * green + shine;

@@ -33,12 +33,20 @@ const TIP_REACH_MM = 4;
 const STEP_MM = 1;
 
 /** One seed: drawn, photographed, traced through the public door, and compared with the truth. */
-export async function restoreSeed(seed: number, texture: SheetTexture, finder: MarkerFinder, habit: RestoredHabit): Promise<RestoredRow> {
+export async function restoreSeed(
+  seed: number,
+  texture: SheetTexture,
+  finder: MarkerFinder,
+  habit: RestoredHabit,
+): Promise<RestoredRow> {
   const drawn = drawSheetScene(seed, texture, habit);
   const { body, told } = drawn;
   const photographs = [];
   for (const [i, camera] of drawn.cameras.entries())
-    photographs.push({ name: `view ${i + 1}`, ...(await photograph(drawn.scene, camera, drawn.how, chanceFrom(seed + 1000003 * (i + 1)))) });
+    photographs.push({
+      name: `view ${i + 1}`,
+      ...(await photograph(drawn.scene, camera, drawn.how, chanceFrom(seed + 1000003 * (i + 1)))),
+    });
   const start = process.hrtime.bigint();
   const traced = trace(
     {
@@ -57,12 +65,26 @@ export async function restoreSeed(seed: number, texture: SheetTexture, finder: M
   );
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   const what = `${body.face}, tilt ${drawn.tiltDegrees.toFixed(1)}, ${drawn.isDressed ? 'neck' : 'bare'}, ${body.near.losses.length} losses, round ${body.roundMm.toFixed(1)}`;
-  const empty = { seed, asks: [], away: [], tips: [], edge: [], axisMm: Number.NaN, lengthErrorMm: Number.NaN, lengthPlusMinusMm: Number.NaN, seconds, what };
-  if (!traced.ok) return { ...empty, fault: traced.faults.map(({ code, found }) => `${code}: ${found}`).join('; ') };
+  const empty = {
+    seed,
+    asks: [],
+    away: [],
+    tips: [],
+    edge: [],
+    axisMm: Number.NaN,
+    lengthErrorMm: Number.NaN,
+    lengthPlusMinusMm: Number.NaN,
+    seconds,
+    what,
+  };
+  if (!traced.ok)
+    return { ...empty, fault: traced.faults.map(({ code, found }) => `${code}: ${found}`).join('; ') };
   const { document } = traceOutcome(traced.value);
   const outline = (document.outline as readonly (readonly [number, number])[]).map(([x, y]) => ({ x, y }));
   const truth = photographs[0]?.truth[0] as (typeof photographs)[number]['truth'][number];
-  const found = [...traced.value.restored.asFound.bass, ...traced.value.restored.asFound.treble].map(({ x, y }) => ({ x: body.face === 'top' ? x : -x, y }));
+  const found = [...traced.value.restored.asFound.bass, ...traced.value.restored.asFound.treble].map(
+    ({ x, y }) => ({ x: body.face === 'top' ? x : -x, y }),
+  );
   return {
     ...empty,
     fault: null,
@@ -75,20 +97,37 @@ export async function restoreSeed(seed: number, texture: SheetTexture, finder: M
 }
 
 /** Both ways, after the restored outline was shifted along its axis: where its lower end counts from is no matter of shape. */
-function outlineDistances(outline: readonly Spot[], meant: readonly Spot[], tips: readonly Spot[]): Pick<RestoredRow, 'away' | 'tips'> {
+function outlineDistances(
+  outline: readonly Spot[],
+  meant: readonly Spot[],
+  tips: readonly Spot[],
+): Pick<RestoredRow, 'away' | 'tips'> {
   const fine = evenly(outline, 0.5);
   const truth = evenly(meant, STEP_MM);
-  const shift = laidOnto(fine.filter((_, i) => i % 6 === 0), truth, 1, true);
+  const shift = laidOnto(
+    fine.filter((_, i) => i % 6 === 0),
+    truth,
+    1,
+    true,
+  );
   const laid = fine.map((at) => moved(shift, at));
-  const isTip = (at: Spot) => tips.some((tip) => Math.hypot(Math.abs(at.x) - tip.x, at.y - tip.y) < TIP_REACH_MM);
+  const isTip = (at: Spot) =>
+    tips.some((tip) => Math.hypot(Math.abs(at.x) - tip.x, at.y - tip.y) < TIP_REACH_MM);
   const all = [
     ...laid.filter((_, i) => i % 2 === 0).map((at) => ({ at, mm: distanceTo(meant, at, true) })),
     ...truth.map((at) => ({ at, mm: distanceTo(laid, at, true) })),
   ];
-  return { away: all.filter(({ at }) => !isTip(at)).map(({ mm }) => mm), tips: all.filter(({ at }) => isTip(at)).map(({ mm }) => mm) };
+  return {
+    away: all.filter(({ at }) => !isTip(at)).map(({ mm }) => mm),
+    tips: all.filter(({ at }) => isTip(at)).map(({ mm }) => mm),
+  };
 }
 
-function axisAndEdge(found: readonly Spot[], worn: readonly Spot[], lengthMm: number): Pick<RestoredRow, 'axisMm' | 'edge'> {
+function axisAndEdge(
+  found: readonly Spot[],
+  worn: readonly Spot[],
+  lengthMm: number,
+): Pick<RestoredRow, 'axisMm' | 'edge'> {
   const places = found.filter((_, i) => i % Math.max(1, Math.floor(found.length / 500)) === 0);
   const rough = evenly(worn, 1);
   const laid = laidOnto(places, rough, 0.8, false);
@@ -111,7 +150,9 @@ export function summary(rows: readonly RestoredRow[]): string {
   const away = good.flatMap(({ away: one }) => one);
   const most = good.map(({ away: one }) => Math.max(...one));
   const tips = good.map(({ tips: one }) => Math.max(...one));
-  const covered = good.filter(({ lengthErrorMm, lengthPlusMinusMm }) => Math.abs(lengthErrorMm) <= lengthPlusMinusMm).length;
+  const covered = good.filter(
+    ({ lengthErrorMm, lengthPlusMinusMm }) => Math.abs(lengthErrorMm) <= lengthPlusMinusMm,
+  ).length;
   const f = (value: number) => value.toFixed(3);
   return `${good.length} of ${rows.length} restored: pooled rms ${f(rootMeanSquare(away))}, 95 % ${f(percentile(away, 0.95))}, worst ${f(Math.max(...most))} (median of worst ${f(percentile(most, 0.5))}), tips worst ${f(Math.max(...tips))} (median ${f(percentile(tips, 0.5))}), axis rms ${f(rootMeanSquare(good.map(({ axisMm }) => axisMm)))}, length covered ${covered}`;
 }

@@ -33,6 +33,8 @@ export interface SheetSceneHabit {
   readonly tiltDegrees: readonly [number, number];
   readonly views?: number;
   readonly wear?: WearHabit;
+  /** How far the sheet's free edges may stand up, mm; flat where left out. */
+  readonly curlMm?: number;
 }
 
 /** A scene on an A3 sheet from a seed. */
@@ -52,18 +54,27 @@ export function drawSheetScene(seed: number, texture: SheetTexture, habit: Sheet
     },
   };
   const isDressed = chance.isHappening(0.4);
-  const dress: Dress = isDressed ? { ...BARE, neck: true, strings: face === 'top' && chance.isHappening(0.4) } : BARE;
+  const dress: Dress = isDressed
+    ? { ...BARE, neck: true, strings: face === 'top' && chance.isHappening(0.4) }
+    : BARE;
   const printed = { x: chance.between(0.985, 1.008), y: chance.between(0.985, 1.008) };
   const light = drawLight(chance);
-  const under = drawGround(chance.oneOf(['bench', 'white', 'cloth', 'gradient'] as const), body.varnish, chance);
+  const under = drawGround(
+    chance.oneOf(['bench', 'white', 'cloth', 'gradient'] as const),
+    body.varnish,
+    chance,
+  );
   const scene: Scene = {
     standing: [{ body, slabs: fittings(body, dress, chance) }],
     lying: [],
     ground: withSheet(under, texture, printed),
+    ...(habit.curlMm && { lift: curled(texture, habit.curlMm) }),
     light,
   };
   const tiltDegrees = chance.between(...habit.tiltDegrees);
-  const cameras = Array.from({ length: habit.views ?? 1 }, () => drawCamera(texture, tiltDegrees, habit.megapixels, chance));
+  const cameras = Array.from({ length: habit.views ?? 1 }, () =>
+    drawCamera(texture, tiltDegrees, habit.megapixels, chance),
+  );
   return {
     scene,
     cameras: cameras as [Pinhole, ...Pinhole[]],
@@ -76,20 +87,45 @@ export function drawSheetScene(seed: number, texture: SheetTexture, habit: Sheet
   };
 }
 
+/** A sheet held down by the body in its middle, whose rim stands up like the square of the way to it. */
+function curled({ widthMm, heightMm }: SheetTexture, mostMm: number): (x: number, y: number) => number {
+  return (x, y) => {
+    const u = Math.max(0, Math.abs(x / widthMm - 0.5) - 0.25) / 0.25;
+    const v = Math.max(0, Math.abs(y / heightMm - 0.5) - 0.25) / 0.25;
+    return u > 1 || v > 1 ? 0 : mostMm * Math.max(u * u, v * v);
+  };
+}
+
 function drawCamera(texture: SheetTexture, tiltDegrees: number, megapixels: number, chance: Chance): Pinhole {
   const heightPx = Math.round(Math.sqrt((megapixels * 1e6 * 3) / 4));
   const widthPx = Math.round((heightPx * 4) / 3);
   const far = chance.between(900, 1900);
   const tilt = (tiltDegrees * Math.PI) / 180;
   const toward = chance.between(0, 2 * Math.PI);
-  const target = [texture.widthMm / 2 + chance.between(-10, 10), texture.heightMm / 2 + chance.between(-10, 10), 15] as const;
+  const target = [
+    texture.widthMm / 2 + chance.between(-10, 10),
+    texture.heightMm / 2 + chance.between(-10, 10),
+    15,
+  ] as const;
   const eye = [
     target[0] + far * Math.sin(tilt) * Math.cos(toward),
     target[1] + far * Math.sin(tilt) * Math.sin(toward),
     target[2] + far * Math.cos(tilt),
   ] as const;
-  const upright = { widthPx, heightPx, eye, target, centrePx: [widthPx / 2, heightPx / 2] as const, focalPx: widthPx, radial: [0, 0] as const, tangential: [0, 0] as const };
-  const roll = rollFor(pinhole({ ...upright, rollRad: 0 }), texture) + (chance.isHappening(0.5) ? Math.PI : 0) + chance.between(-0.1, 0.1);
+  const upright = {
+    widthPx,
+    heightPx,
+    eye,
+    target,
+    centrePx: [widthPx / 2, heightPx / 2] as const,
+    focalPx: widthPx,
+    radial: [0, 0] as const,
+    tangential: [0, 0] as const,
+  };
+  const roll =
+    rollFor(pinhole({ ...upright, rollRad: 0 }), texture) +
+    (chance.isHappening(0.5) ? Math.PI : 0) +
+    chance.between(-0.1, 0.1);
   const focalPx = (chance.between(0.8, 0.9) * widthPx * (far - 160 * Math.sin(tilt))) / texture.widthMm;
   return pinhole({
     ...upright,
@@ -119,14 +155,21 @@ export function drawDevelopment(light: Light, chance: Chance): Development {
   };
 }
 
-function measured(body: Instrument, printed: { readonly x: number; readonly y: number }, chance: Chance): SheetScene['told'] {
+function measured(
+  body: Instrument,
+  printed: { readonly x: number; readonly y: number },
+  chance: Chance,
+): SheetScene['told'] {
   const rounded = (value: number, step: number) => Math.round(value / step) * step;
   const all = [...body.near.right, ...body.near.left];
   const ys = all.map(({ y }) => y);
   const low = all.filter(({ y }) => y < 0.35 * body.meant.lengthMm).map(({ x }) => x);
   return {
     edgeHeightMm: rounded(body.edgeHeightMm + chance.between(-0.2, 0.2), 0.1),
-    sheetBarMm: { xMm: rounded(150 * printed.x + chance.between(-0.04, 0.04), 0.05), yMm: rounded(150 * printed.y + chance.between(-0.04, 0.04), 0.05) },
+    sheetBarMm: {
+      xMm: rounded(150 * printed.x + chance.between(-0.04, 0.04), 0.05),
+      yMm: rounded(150 * printed.y + chance.between(-0.04, 0.04), 0.05),
+    },
     lengthMm: rounded(Math.max(...ys) - Math.min(...ys) + 0.1 * chance.normal(), 0.1),
     lowerBoutMm: rounded(Math.max(...low) - Math.min(...low) + 0.1 * chance.normal(), 0.1),
   };

@@ -19,7 +19,18 @@ export function sheetTexture(pdf: Uint8Array): SheetTexture {
   try {
     const path = join(folder, 'sheet.pdf');
     writeFileSync(path, pdf);
-    execFileSync('pdftoppm', ['-r', String(DOTS_PER_INCH), '-gray', '-f', '1', '-l', '1', '-singlefile', path, join(folder, 'page')]);
+    execFileSync('pdftoppm', [
+      '-r',
+      String(DOTS_PER_INCH),
+      '-gray',
+      '-f',
+      '1',
+      '-l',
+      '1',
+      '-singlefile',
+      path,
+      join(folder, 'page'),
+    ]);
     return textureOf(readFileSync(join(folder, 'page.pgm')));
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -27,7 +38,8 @@ export function sheetTexture(pdf: Uint8Array): SheetTexture {
 }
 
 function textureOf(file: Buffer): SheetTexture {
-  const [head, width, height] = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(file.subarray(0, 60).toString('latin1')) ?? [];
+  const [head, width, height] =
+    /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(file.subarray(0, 60).toString('latin1')) ?? [];
   if (head === undefined) throw new Error('pdftoppm gave no grey picture');
   const [columns, rows] = [Number(width), Number(height)];
   const grey = file.subarray(head.length);

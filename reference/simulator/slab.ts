@@ -12,7 +12,13 @@ export interface Slab {
 type Look = Pick<Slab, 'topMm' | 'bottomMm' | 'tone' | 'gloss'>;
 
 /** A bar from one place to another, so wide at either, with round or square ends. */
-export function bar(look: Look, from: readonly [number, number], to: readonly [number, number], wide: readonly [number, number], isRound: boolean): Slab {
+export function bar(
+  look: Look,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  wide: readonly [number, number],
+  isRound: boolean,
+): Slab {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const long = Math.hypot(dx, dy);
   const [ux, uy] = [dx / long, dy / long];
@@ -30,7 +36,13 @@ export function bar(look: Look, from: readonly [number, number], to: readonly [n
 }
 
 /** An ellipse, turned by an angle; `power` above 2 makes it squarer. */
-export function oval(look: Look, middle: readonly [number, number], half: readonly [number, number], turnRad = 0, power = 2): Slab {
+export function oval(
+  look: Look,
+  middle: readonly [number, number],
+  half: readonly [number, number],
+  turnRad = 0,
+  power = 2,
+): Slab {
   const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
   const at = (x: number, y: number) => {
     const u = Math.abs((c * (x - middle[0]) + s * (y - middle[1])) / half[0]);

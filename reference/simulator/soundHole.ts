@@ -18,7 +18,10 @@ export function drawSoundHole({ lengthMm, widths }: MeantShape, chance: Chance):
   const scale = lengthMm / 355;
   const middle = { x: scale * chance.between(34, 36.5), y: scale * chance.between(193, 197) };
   const high = { x: scale * chance.between(20.5, 22), y: middle.y + scale * chance.between(28, 31) };
-  const low = { x: Math.min(scale * chance.between(46, 50), widths.waistMm / 2 - 9), y: middle.y - scale * chance.between(30, 33) };
+  const low = {
+    x: Math.min(scale * chance.between(46, 50), widths.waistMm / 2 - 9),
+    y: middle.y - scale * chance.between(30, 33),
+  };
   const path = swing([
     { x: high.x + 0.5, y: high.y + 1 },
     { x: high.x + 7, y: high.y + 7 },
@@ -33,7 +36,10 @@ export function drawSoundHole({ lengthMm, widths }: MeantShape, chance: Chance):
   const discs = [
     { ...high, radiusMm: scale * 3.1 },
     { ...low, radiusMm: scale * 4.2 },
-    ...path.map((spot, i) => ({ ...spot, radiusMm: scale * (0.9 + 2 * Math.sin((Math.PI * i) / (path.length - 1)) ** 2) })),
+    ...path.map((spot, i) => ({
+      ...spot,
+      radiusMm: scale * (0.9 + 2 * Math.sin((Math.PI * i) / (path.length - 1)) ** 2),
+    })),
   ];
   const box = {
     x0: Math.min(...discs.map(({ x }) => x)) - 8,
@@ -51,7 +57,10 @@ function rimDistance(discs: SoundHole['discs'], box: SoundHole['box']): SoundHol
   for (let j = 0; j < rows; j++)
     for (let i = 0; i < columns; i++) {
       const [x, y] = [box.x0 + i * CELL_MM, box.y0 + j * CELL_MM];
-      values[j * columns + i] = discs.reduce((least, disc) => Math.min(least, Math.hypot(x - disc.x, y - disc.y) - disc.radiusMm), 9);
+      values[j * columns + i] = discs.reduce(
+        (least, disc) => Math.min(least, Math.hypot(x - disc.x, y - disc.y) - disc.radiusMm),
+        9,
+      );
     }
   return (x, y) => {
     const u = (x - box.x0) / CELL_MM;
@@ -61,7 +70,8 @@ function rimDistance(discs: SoundHole['discs'], box: SoundHole['box']): SoundHol
     const j = v | 0;
     const k = j * columns + i;
     const low = (values[k] as number) * (1 - u + i) + (values[k + 1] as number) * (u - i);
-    const high = (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
+    const high =
+      (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
     return low * (1 - v + j) + high * (v - j);
   };
 }

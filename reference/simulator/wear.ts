@@ -48,17 +48,34 @@ export function wearDown(shape: MeantShape, habit: WearHabit, chance: Chance): W
   const arcs = lengthsAlong(shape.half);
   for (let i = 0; i < count; i++) {
     const loss = drawLoss(shape, habit, chance);
-    if (losses.every((other) => other.side !== loss.side || apart(other.at, loss.at) > (other.extentMm + loss.extentMm) / 2 + 3))
+    if (
+      losses.every(
+        (other) =>
+          other.side !== loss.side || apart(other.at, loss.at) > (other.extentMm + loss.extentMm) / 2 + 3,
+      )
+    )
       losses.push(loss);
   }
   const tipLossesMm = [0, 1, 2, 3].map(() => chance.between(0.15, habit.mostTipMm));
   const [right, left] = worn.map(({ side, rub }, index) => {
     const sign = side === 'right' ? 1 : -1;
     const rubbed = insideBy(shape.half, (i) => rub(i) + lossAt(losses, side, shape.half, arcs, i));
-    const tipped = [0, 1].reduce<readonly Spot[]>((spots, corner) => roundTip(spots, shape, corner, tipLossesMm[2 * index + corner] as number), rubbed);
+    const tipped = [0, 1].reduce<readonly Spot[]>(
+      (spots, corner) => roundTip(spots, shape, corner, tipLossesMm[2 * index + corner] as number),
+      rubbed,
+    );
     return tipped.map(({ x, y }) => ({ x: sign * x + lean(y), y }));
   }) as [Spot[], Spot[]];
-  return { right, left, losses: losses.map((one) => ({ ...one, at: { x: one.side === 'right' ? one.at.x : -one.at.x, y: one.at.y } })), tipLossesMm, leanMm };
+  return {
+    right,
+    left,
+    losses: losses.map((one) => ({
+      ...one,
+      at: { x: one.side === 'right' ? one.at.x : -one.at.x, y: one.at.y },
+    })),
+    tipLossesMm,
+    leanMm,
+  };
 }
 
 function apart(a: Spot, b: Spot): number {
@@ -92,7 +109,8 @@ function drawLean({ half, lengthMm }: MeantShape, sizeMm: number, chance: Chance
 function rubbing({ half }: MeantShape, sizeMm: number, chance: Chance): (index: number) => number {
   const slow = slowWave(chance, 5);
   const quick = slowWave(chance, 24);
-  return (index) => Math.max(0, sizeMm * (1 + 0.5 * slow(index / half.length)) + 0.012 * quick(index / half.length));
+  return (index) =>
+    Math.max(0, sizeMm * (1 + 0.5 * slow(index / half.length)) + 0.012 * quick(index / half.length));
 }
 
 function drawLoss(shape: MeantShape, habit: WearHabit, chance: Chance): Loss {
@@ -100,11 +118,22 @@ function drawLoss(shape: MeantShape, habit: WearHabit, chance: Chance): Loss {
     const at = shape.half[chance.whole(20, shape.half.length - 21)] as Spot;
     const extentMm = chance.between(10, 40);
     if (shape.tips.some((tip) => apart(tip, at) < TIP_PEACE_MM + extentMm / 2)) continue;
-    return { side: chance.isHappening(0.5) ? 'right' : 'left', at, depthMm: chance.between(0.4, habit.deepestMm), extentMm };
+    return {
+      side: chance.isHappening(0.5) ? 'right' : 'left',
+      at,
+      depthMm: chance.between(0.4, habit.deepestMm),
+      extentMm,
+    };
   }
 }
 
-function lossAt(losses: readonly Loss[], side: Side, half: readonly Spot[], arcs: readonly number[], index: number): number {
+function lossAt(
+  losses: readonly Loss[],
+  side: Side,
+  half: readonly Spot[],
+  arcs: readonly number[],
+  index: number,
+): number {
   return losses.reduce((sum, loss) => {
     if (loss.side !== side) return sum;
     const middle = arcs[half.indexOf(loss.at)] as number;
@@ -115,7 +144,8 @@ function lossAt(losses: readonly Loss[], side: Side, half: readonly Spot[], arcs
 
 function lengthsAlong(spots: readonly Spot[]): number[] {
   const arcs = [0];
-  for (let i = 1; i < spots.length; i++) arcs.push((arcs[i - 1] as number) + apart(spots[i - 1] as Spot, spots[i] as Spot));
+  for (let i = 1; i < spots.length; i++)
+    arcs.push((arcs[i - 1] as number) + apart(spots[i - 1] as Spot, spots[i] as Spot));
   return arcs;
 }
 
@@ -139,7 +169,10 @@ function roundTip(spots: readonly Spot[], { tips }: MeantShape, corner: number, 
   const [one, other] = [tips[2 * corner], tips[2 * corner + 1]] as [Spot, Spot];
   const middle = { x: (one.x + other.x) / 2, y: (one.y + other.y) / 2 };
   const near = spots.filter((spot) => apart(spot, middle) < 14 && apart(spot, middle) > 11);
-  const inner = { x: near.reduce((sum, { x }) => sum + x, 0) / near.length, y: near.reduce((sum, { y }) => sum + y, 0) / near.length };
+  const inner = {
+    x: near.reduce((sum, { x }) => sum + x, 0) / near.length,
+    y: near.reduce((sum, { y }) => sum + y, 0) / near.length,
+  };
   const long = apart(inner, middle);
   const [ux, uy] = [(middle.x - inner.x) / long, (middle.y - inner.y) / long];
   const softMm = 0.3;
