@@ -65,7 +65,7 @@ const HIDDEN_MM = { lower: 6, upper: 22 };
 export function makeViolin(making: ViolinMaking): MadeViolin {
   const random = randomOf(making.seed + 77);
   for (let i = 0; i < 5; i++) random();
-  const truth = trueHalf(random, making.bentMm);
+  const { truth, tips } = trueHalf(random, making.bentMm);
   const whole = truth[truth.length - 1].alongMm;
   const losses = (['left', 'right'] as const).flatMap((side) =>
     Array.from({ length: making.losses }, () => ({
@@ -129,10 +129,9 @@ export function makeViolin(making: ViolinMaking): MadeViolin {
         };
       });
   };
-  const ends = (end: readonly TruePlace[]) => [end[0], end[end.length - 1]] as const;
   return {
     truth,
-    tips: { lower: ends(lowerEnd), upper: [ends(upperEnd)[1], ends(upperEnd)[0]] },
+    tips,
     edge: { left: half('left'), right: half('right') },
     purfling: { left: purfling('left'), right: purfling('right') },
     start: { through: laid(0.7, -0.4), headingRad: turn + 0.006 },
@@ -165,7 +164,7 @@ function wornTip(
   return { x, y };
 }
 
-function trueHalf(random: () => number, bentMm: number): readonly TruePlace[] {
+function trueHalf(random: () => number, bentMm: number): Pick<MadeViolin, 'truth' | 'tips'> {
   const { lowerBout, cBout, upperBout } = violinHalf();
   const waves = [90, 55, 140, 35].map((lengthMm) => ({
     lengthMm,
@@ -206,7 +205,15 @@ function trueHalf(random: () => number, bentMm: number): readonly TruePlace[] {
       };
     });
     start += total;
-    return splineThrough(knots, index === 0, index === 2);
+    const heading = (a: { x: number; y: number }, b: { x: number; y: number }) => {
+      const size = Math.hypot(b.x - a.x, b.y - a.y);
+      return { x: (b.x - a.x) / size, y: (b.y - a.y) / size };
+    };
+    return splineThrough(
+      knots,
+      heading(fine[0], fine[1]),
+      heading(fine[fine.length - 2], fine[fine.length - 1]),
+    );
   });
   const line = (a: { x: number; y: number }, b: { x: number; y: number }) =>
     Array.from({ length: 51 }, (_, i) => ({
@@ -222,7 +229,7 @@ function trueHalf(random: () => number, bentMm: number): readonly TruePlace[] {
     ['upperBout', upper, 1],
   ];
   let from = 0;
-  return pieces.flatMap(([section, fine, step]) => {
+  const truth = pieces.flatMap(([section, fine, step]) => {
     const found: TruePlace[] = [];
     let walked = 0;
     let next = 0;
@@ -245,13 +252,18 @@ function trueHalf(random: () => number, bentMm: number): readonly TruePlace[] {
     from += walked + 0.001;
     return found;
   });
+  const [first, last] = [0, waist.length - 1];
+  return {
+    truth,
+    tips: { lower: [lower[lower.length - 1], waist[first]], upper: [upper[0], waist[last]] },
+  };
 }
 
-/** A cubic spline through knots, natural at its ends or level where it meets the centre line, finely sampled. */
+/** A cubic spline through knots that starts and ends in given directions, finely sampled. */
 function splineThrough(
   knots: readonly { x: number; y: number }[],
-  levelStart: boolean,
-  levelEnd: boolean,
+  start: { x: number; y: number },
+  end: { x: number; y: number },
 ): { x: number; y: number }[] {
   const t = [0];
   for (let i = 1; i < knots.length; i++)
@@ -259,14 +271,14 @@ function splineThrough(
   const xs = secondSlopes(
     t,
     knots.map((k) => k.x),
-    levelStart ? 1 : null,
-    levelEnd ? -1 : null,
+    start.x,
+    end.x,
   );
   const ys = secondSlopes(
     t,
     knots.map((k) => k.y),
-    levelStart ? 0 : null,
-    levelEnd ? 0 : null,
+    start.y,
+    end.y,
   );
   const value = (v: readonly number[], m: readonly number[], i: number, u: number) => {
     const h = t[i + 1] - t[i];
@@ -294,12 +306,7 @@ function splineThrough(
   return places;
 }
 
-function secondSlopes(
-  t: readonly number[],
-  v: readonly number[],
-  start: number | null,
-  end: number | null,
-): number[] {
+function secondSlopes(t: readonly number[], v: readonly number[], start: number, end: number): number[] {
   const n = v.length;
   const [a, b, c, d] = [0, 0, 0, 0].map(() => new Array<number>(n).fill(0));
   for (let i = 1; i < n - 1; i++) {
@@ -309,20 +316,14 @@ function secondSlopes(
     c[i] = h1;
     d[i] = 6 * ((v[i + 1] - v[i]) / h1 - (v[i] - v[i - 1]) / h0);
   }
-  b[0] = 1;
-  b[n - 1] = 1;
-  if (start !== null) {
-    const h = t[1] - t[0];
-    b[0] = 2 * h;
-    c[0] = h;
-    d[0] = 6 * ((v[1] - v[0]) / h - start);
-  }
-  if (end !== null) {
-    const h = t[n - 1] - t[n - 2];
-    b[n - 1] = 2 * h;
-    a[n - 1] = h;
-    d[n - 1] = 6 * (end - (v[n - 1] - v[n - 2]) / h);
-  }
+  const first = t[1] - t[0];
+  b[0] = 2 * first;
+  c[0] = first;
+  d[0] = 6 * ((v[1] - v[0]) / first - start);
+  const last = t[n - 1] - t[n - 2];
+  b[n - 1] = 2 * last;
+  a[n - 1] = last;
+  d[n - 1] = 6 * (end - (v[n - 1] - v[n - 2]) / last);
   for (let i = 1; i < n; i++) {
     const factor = a[i] / b[i - 1];
     b[i] -= factor * c[i - 1];

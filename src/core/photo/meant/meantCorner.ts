@@ -43,7 +43,7 @@ const STEP_MM = 0.25;
 const MIDDLE_SHARE = 0.6;
 const LEAST_END_PLACES = 3;
 /** A corner end wider than usual by this many spreads is a worn one. */
-const WORN_SPREADS = 2;
+const WORN_SPREADS = 1;
 /** rad. Spread of a direction read off a corner end. */
 const SEEN_HEADING_RAD = 0.05;
 /** mm. A corner end's own place is not read better than this. */
@@ -64,10 +64,16 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
     seenCorner === undefined || seenCorner.widthMm > known.usualWidthMm + WORN_SPREADS * known.usualSpreadMm;
   if (seenCorner && known.givenWidthMm === undefined && !worn) {
     const { sigmaMm } = seenCorner.bout.node;
+    const usual = whereWide(known.usualWidthMm, known.headingRad, boutNodes, waistNodes);
+    // An end a little wider than usual may be a little worn: the interval reaches to where it would be as usual.
+    const mayReachMm =
+      usual === undefined || seenCorner.widthMm <= known.usualWidthMm
+        ? 0
+        : Math.hypot(usual.bout.at.x - seenCorner.bout.at.x, usual.bout.at.y - seenCorner.bout.at.y);
     return {
       ...told(seenCorner),
       from: 'seen',
-      plusMinusMm: 2 * Math.hypot(sigmaMm, known.endSigmaMm, SEEN_END_MM),
+      plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(sigmaMm, known.endSigmaMm, SEEN_END_MM)),
     };
   }
   const widthMm = known.givenWidthMm ?? known.usualWidthMm;
