@@ -30,6 +30,28 @@ export function bridgeLoops(
   return rest[0] ?? null;
 }
 
+/** Units along the edge beside a bridge in which what crosses still draws it aside. */
+const BESIDE = 1.2;
+
+/** The loop with the stretches beside its bridges marked as bridged too. */
+export function widenBridges(loop: readonly LoopPoint[]): readonly LoopPoint[] {
+  const bridged = loop.map((point) => point.bridged);
+  for (const way of [1, -1])
+    loop.forEach((start, i) => {
+      if (!start.bridged) return;
+      let last = start;
+      let gone = 0;
+      for (let step = 1; step < loop.length && gone < BESIDE; step++) {
+        const at = (i + way * step + loop.length) % loop.length;
+        gone += Math.hypot(loop[at].x - last.x, loop[at].y - last.y);
+        last = loop[at];
+        if (loop[at].bridged) break;
+        bridged[at] = true;
+      }
+    });
+  return loop.map((point, i) => ({ ...point, bridged: bridged[i] }));
+}
+
 function nearestPair(loops: readonly (readonly LoopPoint[])[]) {
   let best = { a: 0, b: 1, gap: Number.POSITIVE_INFINITY };
   for (let a = 0; a < loops.length; a++)

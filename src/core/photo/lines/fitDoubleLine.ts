@@ -30,7 +30,7 @@ const SHARED_PIXELS = 2;
 /**
  * The two dark lines in a profile `samples[i]` at `fromMm + i · stepMm`; null where they do not settle or either is not
  * dark. Their distance and blur stay as `shape` says unless `free`. Method: Gauss-Newton on level, slope, two depths,
- * middle, and where free width and blur.
+ * the light of the strip between them, middle, and where free width and blur.
  */
 export function fitDoubleLine(
   samples: Float64Array,
@@ -39,7 +39,7 @@ export function fitDoubleLine(
   shape: LineShape,
   free: boolean,
 ): DoubleLine | null {
-  const unknowns = free ? 7 : 5;
+  const unknowns = free ? 8 : 6;
   const state = startState(samples, shape);
   let settled = false;
   for (let round = 0; round < ROUNDS && !settled; round++) {
@@ -48,10 +48,10 @@ export function fitDoubleLine(
     const step = solveDefinite(matrix, right);
     if (step === undefined) return null;
     for (let k = 0; k < unknowns; k++) state[k] += step[k];
-    state[5] = Math.min(MOST_WIDTH_MM, Math.max(LEAST_WIDTH_MM, state[5]));
-    state[6] = Math.min(MOST_BLUR_MM, Math.max(LEAST_BLUR_MM, state[6]));
-    settled = Math.abs(step[4]) < AT_REST_MM;
-    if (!(Math.abs(state[4]) < FARTHEST_MM)) return null;
+    state[6] = Math.min(MOST_WIDTH_MM, Math.max(LEAST_WIDTH_MM, state[6]));
+    state[7] = Math.min(MOST_BLUR_MM, Math.max(LEAST_BLUR_MM, state[7]));
+    settled = Math.abs(step[5]) < AT_REST_MM;
+    if (!(Math.abs(state[5]) < FARTHEST_MM)) return null;
   }
   return settled && state[2] > 0 && state[3] > 0 && state[0] > 0
     ? lineOf(samples, fromMm, stepMm, state, unknowns)
@@ -59,11 +59,13 @@ export function fitDoubleLine(
 }
 
 const DAMPING = 0.001;
+/** The strip between the dark lines is a bell whose spread is the lines' distance over this. */
+const STRIP_SHARE = 4;
 
 function startState(samples: Float64Array, shape: LineShape): Float64Array {
   const level = (samples[0] + samples[samples.length - 1]) / 2;
   const depth = Math.max(level / 10, level - samples.reduce((least, value) => Math.min(least, value)));
-  return Float64Array.of(level, 0, depth, depth, 0, shape.widthMm, shape.blurMm);
+  return Float64Array.of(level, 0, depth, depth, 0, 0, shape.widthMm, shape.blurMm);
 }
 
 function lineOf(
@@ -75,15 +77,15 @@ function lineOf(
 ): DoubleLine | null {
   const { matrix, squares } = equations(samples, fromMm, stepMm, state, unknowns);
   const unit = new Float64Array(unknowns);
-  unit[4] = 1;
+  unit[5] = 1;
   const column = solveDefinite(matrix, unit);
   if (column === undefined) return null;
-  const variance = (SHARED_PIXELS * squares * column[4]) / Math.max(1, samples.length - unknowns);
+  const variance = (SHARED_PIXELS * squares * column[5]) / Math.max(1, samples.length - unknowns);
   return {
-    middleMm: state[4],
+    middleMm: state[5],
     sigmaMm: Math.sqrt(Math.max(0, variance)),
-    widthMm: state[5],
-    blurMm: state[6],
+    widthMm: state[6],
+    blurMm: state[7],
     contrast: Math.min(state[2], state[3]) / state[0],
   };
 }
@@ -95,18 +97,31 @@ function equations(
   state: Float64Array,
   unknowns: number,
 ): { matrix: Float64Array[]; right: Float64Array; squares: number } {
-  const [level, slope, outer, inner, middle, width, blur] = state;
+  const [level, slope, outer, inner, strip, middle, width, blur] = state;
   const matrix = zeroMatrix(unknowns, unknowns);
   const right = new Float64Array(unknowns);
-  const row = new Float64Array(7);
+  const row = new Float64Array(8);
+  const narrow = Math.max(blur, width / STRIP_SHARE);
   let squares = 0;
   for (let i = 0; i < samples.length; i++) {
     const u = fromMm + i * stepMm;
     const [a, b] = [(u - middle + width / 2) / blur, (u - middle - width / 2) / blur];
     const [bellA, bellB] = [Math.exp(-(a * a) / 2), Math.exp(-(b * b) / 2)];
-    const rest = samples[i] - (level + slope * u - outer * bellA - inner * bellB);
+    const c = (u - middle) / narrow;
+    const bellC = Math.exp(-(c * c) / 2);
+    const rest = samples[i] - (level + slope * u - outer * bellA - inner * bellB + strip * bellC);
     const [slopeA, slopeB] = [(outer * bellA * a) / blur, (inner * bellB * b) / blur];
-    row.set([1, u, -bellA, -bellB, -slopeA - slopeB, (slopeA - slopeB) / 2, -a * slopeA - b * slopeB]);
+    const slopeC = (strip * bellC * c) / narrow;
+    row.set([
+      1,
+      u,
+      -bellA,
+      -bellB,
+      bellC,
+      slopeC - slopeA - slopeB,
+      (slopeA - slopeB) / 2,
+      -a * slopeA - b * slopeB,
+    ]);
     squares += rest * rest;
     for (let k = 0; k < unknowns; k++) {
       right[k] += row[k] * rest;

@@ -54,14 +54,17 @@ export function holePatch(
   const columns = Math.round((right - left) / step) + 1;
   const rows = Math.round((high - low) / step) + 1;
   const light = new Float32Array(columns * rows);
-  const inside = insideRim(edge, frame);
+  const rimAt = innerRim(edge, frame);
   const within = new Uint8Array(columns * rows);
-  for (let row = 0; row < rows; row++)
+  for (let row = 0; row < rows; row++) {
+    const y = low + row * step;
+    const rim = rimAt(y);
     for (let column = 0; column < columns; column++) {
-      const [x, y] = [left + column * step, low + row * step];
+      const x = left + column * step;
       light[row * columns + column] = meanLight(lightAt, frame, x, y);
-      within[row * columns + column] = inside(x, y) ? 1 : 0;
+      within[row * columns + column] = x < rim ? 1 : 0;
     }
+  }
   const size = { columns, rows };
   const wood = woodLight(light, within, size);
   const dark = within.map((here, i) => (here && light[i] < DARK_SHARE * wood[i] ? 1 : 0));
@@ -81,19 +84,19 @@ function meanLight(lightAt: LightSampler, frame: HoleFrame, x: number, y: number
   return sum / 4;
 }
 
-/** Whether a place lies farther inside the traced edge than the rim. */
-function insideRim(edge: readonly EdgePoint[], frame: HoleFrame): (x: number, y: number) => boolean {
+/** How far out at a height the plate reaches inside its rim. */
+function innerRim(edge: readonly EdgePoint[], frame: HoleFrame): (y: number) => number {
   const inner = edge.map(({ point, normal }) =>
     frame.fromPhoto({
       x: point.x - RIM * frame.pxPerUnit * normal.x,
       y: point.y - RIM * frame.pxPerUnit * normal.y,
     }),
   );
-  const half = inner.filter(([x]) => x > 0).sort((a, b) => a[1] - b[1]);
-  return (x, y) => {
+  const half = inner.filter(([x]) => x > PATCH.left);
+  return (y) => {
     let least = Number.POSITIVE_INFINITY;
-    for (const [px, py] of half) if (Math.abs(py - y) < 1.5 && px > PATCH.left) least = Math.min(least, px);
-    return x < least;
+    for (const [px, py] of half) if (Math.abs(py - y) < 1.5) least = Math.min(least, px);
+    return least;
   };
 }
 

@@ -8,13 +8,11 @@ export interface JointStrip {
   readonly rows: readonly number[];
   /** How much darker a thin line at the place is than what lies beside it, as a share; row by row. */
   readonly line: Float32Array;
-  /** How much lighter it is to the right of the place than to the left, as a share. */
-  readonly change: Float32Array;
 }
 
 /** 355ths: how far to either side of the centre line a joint is looked for, and between which heights. */
 export const JOINT_REACH = 6;
-const BESIDE = 1.6;
+const BESIDE = 1;
 const [LOW, HIGH] = [8, 347];
 const ROW_STEP = 1;
 /** 355ths along the body that one row is the mean of, either way, and samples in it. */
@@ -25,7 +23,6 @@ const [DARKEST, LIGHTEST] = [0.65, 1.6];
 /** 355ths: half the line's own breadth, and from where to where the wood beside it is looked at. */
 const LINE_HALF = 0.12;
 const [WOOD_FROM, WOOD_TO] = [0.35, 0.85];
-const CHANGE_TO = 1.4;
 const FINEST_STEP = 0.1;
 
 /** Rows in which something other than the plate lies in the middle are left out. */
@@ -48,7 +45,6 @@ export function jointStrip(lightAt: LightSampler, frame: HoleFrame): JointStrip 
   const margin = Math.round(BESIDE / step);
   const columns = wide - 2 * margin;
   const line = new Float32Array(bare.length * columns);
-  const change = new Float32Array(bare.length * columns);
   bare.forEach(({ light }, row) => {
     const sums = new Float64Array(wide + 1);
     for (let i = 0; i < wide; i++) sums[i + 1] = sums[i] + light[i];
@@ -59,12 +55,10 @@ export function jointStrip(lightAt: LightSampler, frame: HoleFrame): JointStrip 
     for (let j = 0; j < columns; j++) {
       const at = j + margin;
       const beside = (mean(at, WOOD_FROM, WOOD_TO) + mean(at, -WOOD_TO, -WOOD_FROM)) / 2;
-      const [left, right] = [mean(at, -CHANGE_TO, -LINE_HALF), mean(at, LINE_HALF, CHANGE_TO)];
       line[row * columns + j] = (beside - mean(at, -LINE_HALF, LINE_HALF)) / Math.max(LEAST_LIGHT, beside);
-      change[row * columns + j] = (2 * (right - left)) / Math.max(LEAST_LIGHT, right + left);
     }
   });
-  return { columns, step, rows: bare.map(({ y }) => y), line, change };
+  return { columns, step, rows: bare.map(({ y }) => y), line };
 }
 
 /** Board and tailpiece, both dark, cover up to three quarters of the middle, so the plate's own light is among the highest. */

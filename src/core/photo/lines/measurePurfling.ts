@@ -62,13 +62,15 @@ export function measurePurfling(
   return {
     places,
     shape,
-    widthSigmaMm: scatter / Math.sqrt(Math.max(1, fits.length)),
+    widthSigmaMm: Math.hypot(WIDTH_SIGMA_PX / pxPerMm, scatter / Math.sqrt(Math.max(1, fits.length))),
     parted,
   };
 }
 
-/** Two equal bells nearer than twice their spread melt into one. */
-const PARTED_BLURS = 2;
+/** Nearer than this the two bells and the strip between them trade light, and their distance reads too small. */
+const PARTED_BLURS = 4;
+/** px. What pixels and the bells' own shape leave of error in the width (painted lines). */
+const WIDTH_SIGMA_PX = 0.06;
 
 function placeAt(place: EdgePoint, depthMm: number, sigmaMm: number, pxPerMm: number): PurflingPlace {
   const depthPx = depthMm * pxPerMm;

@@ -20,6 +20,8 @@ const CUT = 4;
 const LEAST_SPREAD = 0.08;
 const ROUNDS = 15;
 const LEAST_PIECES = 5;
+/** Half way from the low to the high end. */
+const MIDDLE = 1 / 2;
 
 /** The line through the plainest place of each piece near a first line; null where too few pieces show one. */
 export function refineLine(
@@ -52,10 +54,18 @@ export function refineLine(
     normal = [n / determinant, st / determinant, stt / determinant];
   }
   if (kept < LEAST_PIECES) return null;
+  const off = spots
+    .map(({ t, aside }) => ({ t, aside: aside - base - lean * t }))
+    .filter(({ aside }) => Math.abs(aside) < CUT * spread);
+  const mean = (inMiddle: boolean): number => {
+    const own = off.filter(({ t }) => Math.abs(t - MIDDLE) < MIDDLE / 2 === inMiddle);
+    return own.length > 0 ? own.reduce((sum, { aside }) => sum + aside, 0) / own.length : 0;
+  };
+  const bow = Math.abs(mean(true) - mean(false));
   // Few pieces tell their own spread poorly; about Student's factor for two unknowns.
   const few = 1 + 2.5 / Math.max(1, kept - 2);
   const plusMinus = (t: number): number =>
-    2 * few * spread * Math.sqrt(normal[2] - 2 * t * normal[1] + t * t * normal[0]);
+    bow + 2 * few * spread * Math.sqrt(normal[2] - 2 * t * normal[1] + t * t * normal[0]);
   return {
     atLow: first.atLow + base,
     atHigh: first.atHigh + base + lean,

@@ -6,17 +6,15 @@ import { holeFrame } from './holeFrame.ts';
 import { jointStrip } from './jointStrip.ts';
 import { lightSampler } from './lightSampler.ts';
 import { type MeasuredLine, refineLine } from './refineLine.ts';
-import { plainestLine, type RowEvidence, type StraightLine } from './straightLine.ts';
+import { plainestLine, type RowEvidence } from './straightLine.ts';
 
 /** The joint of a two-piece plate as a straight line, photo px. */
 export interface CentreJoint {
   /** At the heights of the body's lower and upper end. */
   readonly lower: Point<'photo'>;
   readonly upper: Point<'photo'>;
-  /** Half intervals (k = 2) across the joint at either end. */
+  /** Half intervals (k = 2) across the joint at either end; the bow that a tilted camera sees in an arched joint counts. */
   readonly plusMinusPx: { readonly lower: number; readonly upper: number };
-  /** A thin dark line, or the halves' unlike light. */
-  readonly shows: 'line' | 'change';
   /** Share of the uncovered middle that shows it. */
   readonly share: number;
 }
@@ -37,24 +35,17 @@ const LENGTH = 355;
 
 /**
  * The centre joint of a two-piece plate near the body's centre line, or none seen: one piece, or a joint no plainer than
- * the grain. Method: every straight line near the centre line is weighed, as a dark line and as a change of light; the
- * plainest counts where it stands out from all others, and is measured piece by piece.
+ * the grain. Method: every straight dark line near the centre line is weighed; the plainest counts where it stands out from
+ * all others, and is measured piece by piece.
  */
 export function traceCentreJoint(picture: Picture, pose: BodyPose): CentreJointTrace {
   const frame = holeFrame(pose, true);
   const strip = jointStrip(lightSampler(picture), frame);
   if (strip.rows.length < LEAST_ROWS)
     return notSeen('too little of the middle is free of fingerboard and tailpiece');
-  const found = (['line', 'change'] as const).flatMap((shows) => {
-    const signs = shows === 'line' ? [1] : [1, -1];
-    return signs.flatMap((sign) => {
-      const values = sign === 1 ? strip[shows] : strip[shows].map((value) => -value);
-      return lineIn({ ...strip, values }, shows);
-    });
-  });
-  const best = found.sort((a, b) => b.clearness - a.clearness)[0];
-  if (best === undefined) return notSeen('no straight line near the centre line is plainer than the grain');
-  const { measured, shows } = best;
+  const measured = lineIn({ ...strip, values: strip.line });
+  if (measured === null)
+    return notSeen('no straight dark line near the centre line is plainer than the grain');
   return {
     joint: {
       lower: frame.toPhoto(measured.atLow, 0),
@@ -63,25 +54,17 @@ export function traceCentreJoint(picture: Picture, pose: BodyPose): CentreJointT
         lower: measured.plusMinusLow * frame.pxPerUnit,
         upper: measured.plusMinusHigh * frame.pxPerUnit,
       },
-      shows,
       share: Math.min(1, measured.share),
     },
     findings: [],
   };
 }
 
-interface FoundLine {
-  readonly measured: MeasuredLine;
-  readonly shows: 'line' | 'change';
-  readonly clearness: number;
-}
-
-function lineIn(evidence: RowEvidence, shows: 'line' | 'change'): readonly FoundLine[] {
-  const first: StraightLine = plainestLine(evidence, 0, LENGTH);
-  const clearness = first.score / Math.max(LEAST_SCORE / 2, first.next);
-  if (first.score < LEAST_SCORE || clearness < PLAINER) return [];
+function lineIn(evidence: RowEvidence): MeasuredLine | null {
+  const first = plainestLine(evidence, 0, LENGTH);
+  if (first.score < LEAST_SCORE || first.score < PLAINER * first.next) return null;
   const measured = refineLine(evidence, first, 0, LENGTH);
-  return measured && measured.share >= LEAST_SHARE ? [{ measured, shows, clearness }] : [];
+  return measured && measured.share >= LEAST_SHARE ? measured : null;
 }
 
 function notSeen(found: string): CentreJointTrace {
@@ -93,7 +76,7 @@ function notSeen(found: string): CentreJointTrace {
         code: 'joint.not-seen',
         at: 'centre joint',
         found,
-        need: 'a joint that shows as a line or as a change of light along most of the plate',
+        need: 'a joint that shows as a dark line along most of the plate',
         remedy: 'nothing, where the plate is of one piece; else light it from one side',
       },
     ],

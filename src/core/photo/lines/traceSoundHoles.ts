@@ -1,7 +1,7 @@
 import type { Finding } from '../../base/index.ts';
 import type { BodyTrace } from '../body/bodyTrace.ts';
 import type { Picture } from '../picture/picture.ts';
-import { bridgeLoops, type LoopPoint } from './bridgeLoops.ts';
+import { bridgeLoops, type LoopPoint, widenBridges } from './bridgeLoops.ts';
 import { compareHoles, type HoleDifference } from './compareHoles.ts';
 import { holeContours } from './holeContour.ts';
 import { type EyeCircle, holeEye } from './holeEye.ts';
@@ -12,12 +12,13 @@ import { type LightSampler, lightSampler } from './lightSampler.ts';
 import type { HoleEye, HoleNick, HolePoint, SoundHole, SoundHolesTrace } from './soundHoleTrace.ts';
 
 export interface SoundHoleOptions {
-  /** Height of the inner nicks above the lower end, as a share of the body length. */
+  /** Height of the inner nicks above the lower end as a share of the body length, where it is known to be unusual. */
   readonly nickShare?: number;
 }
 
-/** Height of the inner nicks over the lower end as a share of the body length: a stop of 195 on 355. */
-const USUAL_NICK_SHARE = 160 / 355;
+/** 355ths of the body length from the lower end to the inner nicks: a stop of 195 on 355. */
+const USUAL_NICK_Y = 160;
+const LENGTH = 355;
 /** 355ths by which the holes must differ at a place to make it doubtful. */
 const UNLIKE = 1.2;
 /** Share by which the treble hole must be better seen to be drawn from. */
@@ -35,9 +36,9 @@ export function traceSoundHoles(
   options: SoundHoleOptions = {},
 ): SoundHolesTrace {
   const lightAt = lightSampler(picture);
-  const nickY = 355 * (options.nickShare ?? USUAL_NICK_SHARE);
-  const bass = seeHole(lightAt, seat, 'bass', nickY);
-  const treble = seeHole(lightAt, seat, 'treble', nickY);
+  const higher = options.nickShare === undefined ? 0 : LENGTH * options.nickShare - USUAL_NICK_Y;
+  const bass = seeHole(lightAt, seat, 'bass', higher);
+  const treble = seeHole(lightAt, seat, 'treble', higher);
   const difference = bass && treble ? compareHoles(bass.loop, treble.loop) : null;
   const holes = {
     bass: bass && soundHole(bass, 'bass', difference?.first ?? null),
@@ -67,9 +68,9 @@ function seeHole(
   lightAt: LightSampler,
   { pose, edge }: Pick<BodyTrace, 'pose' | 'edge'>,
   side: 'bass' | 'treble',
-  nickY: number,
+  higher: number,
 ): SeenHole | null {
-  const frame = holeFrame(pose, side === 'treble');
+  const frame = holeFrame(pose, side === 'treble', higher);
   const patch = holePatch(
     lightAt,
     frame,
@@ -79,16 +80,17 @@ function seeHole(
   const loops = holeContours(lightAt, frame, patch).map((loop) =>
     loop.map(([x, y]): LoopPoint => ({ x, y, bridged: false })),
   );
-  const loop = bridgeLoops(loops, MOST_GAP);
-  if (loop === null) return null;
+  const joined = bridgeLoops(loops, MOST_GAP);
+  if (joined === null) return null;
+  const loop = widenBridges(joined);
   const wood = patch.wood.filter((_, i) => patch.hole[i] === 1);
   return {
     frame,
     loop,
-    upperEye: holeEye(loop, 'upper', nickY),
-    lowerEye: holeEye(loop, 'lower', nickY),
-    innerNick: holeNick(loop, 'inner', nickY),
-    outerNick: holeNick(loop, 'outer', nickY),
+    upperEye: holeEye(loop, 'upper', USUAL_NICK_Y),
+    lowerEye: holeEye(loop, 'lower', USUAL_NICK_Y),
+    innerNick: holeNick(loop, 'inner', USUAL_NICK_Y),
+    outerNick: holeNick(loop, 'outer', USUAL_NICK_Y),
     darkness: patch.darkLight / (wood.reduce((sum, one) => sum + one, 0) / wood.length),
   };
 }
