@@ -25,9 +25,8 @@ export async function servePage(): Promise<ServedPage> {
     root: join(import.meta.dirname, 'page'),
     logLevel: 'error',
     configFile: false,
-    build: { outDir: folder, emptyOutDir: true, target: 'es2022', chunkSizeWarningLimit: 30_000 },
+    build: { outDir: folder, emptyOutDir: true, target: 'es2022' },
     worker: { format: 'es' },
-    resolve: { alias: { fs: EMPTY, path: EMPTY, crypto: EMPTY } },
   });
   const offered = new Map<string, Uint8Array>();
   const server: Server = createServer((asked, answer) => {
@@ -52,6 +51,3 @@ export async function servePage(): Promise<ServedPage> {
     },
   };
 }
-
-/** What the vision library asks of Node, and never uses in a browser. */
-const EMPTY = join(import.meta.dirname, 'page', 'nothing.ts');

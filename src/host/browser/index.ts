@@ -1,2 +1,1 @@
-export { openMarkerFinderHere } from './markerFinder.ts';
 export { decodePictureHere } from './pictures.ts';

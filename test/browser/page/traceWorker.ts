@@ -1,5 +1,5 @@
-import { trace, traceOutcome } from '../../../src/core/index.ts';
-import { decodePictureHere, openMarkerFinderHere } from '../../../src/host/browser/index.ts';
+import { markerFinder, trace, traceOutcome } from '../../../src/core/index.ts';
+import { decodePictureHere } from '../../../src/host/browser/index.ts';
 
 /** What the test sends: a picture file and the request without it. */
 interface Asked {
@@ -17,7 +17,7 @@ self.onmessage = async ({ data }: MessageEvent<Asked>) => {
   const begun = performance.now();
   const traced = trace(
     { ...data.request, photographs: [{ name: data.name, picture: picture.value }] },
-    await openMarkerFinderHere(),
+    markerFinder(),
   );
   const ms = performance.now() - begun;
   self.postMessage(traced.ok ? { text: traceOutcome(traced.value).text, ms } : { faults: traced.faults, ms });
