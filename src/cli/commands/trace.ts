@@ -15,7 +15,10 @@ export function addTrace(program: Command): void {
     .command('trace')
     .description('find the body in photographs and restore its true, symmetric, unworn outline')
     .argument('<photo...>', 'photographs of one face, JPEG or PNG; several are put together by their sheet')
-    .option('--edge-height <length>', "height of the near plate's edge above the calibration sheet")
+    .option(
+      '--edge-height <length>',
+      "height of the near plate's edge above the calibration sheet, such as 36.5 or 36.5±0.3",
+    )
     .option('--sheet-bar <x[,y]>', 'what the 150 mm bars of the printed sheet measure, along and across')
     .option(
       '--known <name=length>',

@@ -4,7 +4,7 @@ import { knownAsDrawn } from './knownAsDrawn.ts';
 import { parseMeant } from './meantWords.ts';
 import { recordOf, requestOf } from './traceRecord.ts';
 import type { TraceRequest } from './traceRequest.ts';
-import { parseKnownLength, parseScan } from './traceWords.ts';
+import { parseKnownLength, parseScan, parseSheetBar } from './traceWords.ts';
 
 describe('a known length as typed', () => {
   test.each([
@@ -144,4 +144,18 @@ test('a request written down and read again is the same request', () => {
   expect(again.request.photographs[0]?.hints).toEqual(request.photographs[0].hints);
   expect({ ...again.request, photographs: [] }).toEqual({ ...request, photographs: [] });
   expect(again.findings.map(({ code, at }) => [code, at])).toEqual([['trace.other-photograph', 'b.jpg']]);
+});
+
+describe('the height of the edge and the bars', () => {
+  test('a height with its interval, and two bars', () => {
+    expect(parseSheetBar('149.6,149.8', '36.5±0.3')).toEqual({
+      ok: true,
+      value: { sheetBarMm: { xMm: 149.6, yMm: 149.8 }, edgeHeightMm: 36.5, edgeHeightPlusMinusMm: 0.3 },
+    });
+  });
+
+  test('three bars are one too many', () => {
+    const result = parseSheetBar('149.6,149.8,150.1', undefined);
+    expect(result.ok ? [] : result.faults.map((fault) => fault.code)).toEqual(['sheet.bars']);
+  });
 });

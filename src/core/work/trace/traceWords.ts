@@ -65,28 +65,36 @@ function unknownName(name: string): Fault {
   };
 }
 
-/** The sheet's bars (`149.6` or `149.6,149.8` with a point as decimal mark) and the edge height as typed. */
+/**
+ * The sheet's bars (`149.6` or `149.6,149.8` with a point as decimal mark) and the edge height (`36.5` or `36.5±0.3`) as
+ * typed. Faults: `sheet.bars`, those of reading a length.
+ */
 export function parseSheetBar(
   bars: string | undefined,
   edgeHeight: string | undefined,
-): Checked<Pick<TraceRequest, 'sheetBarMm' | 'edgeHeightMm'>> {
+): Checked<Pick<TraceRequest, 'sheetBarMm' | 'edgeHeightMm' | 'edgeHeightPlusMinusMm'>> {
   const parts = bars === undefined ? [] : bars.split(/[;x]|,\s*(?=\d{3})/);
-  const lengths = [...parts, ...(edgeHeight === undefined ? [] : [edgeHeight])].map((part) =>
-    parseLength(part),
-  );
-  const faults = lengths.flatMap((length, i) =>
-    length.ok
-      ? []
-      : length.faults.map((fault) => ({ ...fault, at: i < parts.length ? '--sheet-bar' : '--edge-height' })),
-  );
+  const heights = edgeHeight === undefined ? [] : edgeHeight.split(/±|\+-|\+\/-/);
+  const barsMm = all('--sheet-bar', parts);
+  const heightsMm = all('--edge-height', heights);
+  const faults = [...(barsMm.ok ? [] : barsMm.faults), ...(heightsMm.ok ? [] : heightsMm.faults)];
   if (parts.length > 2) faults.push(tooManyBars(bars ?? ''));
-  if (faults.length > 0) return refuse(...faults);
-  const [x, y] = lengths.slice(0, parts.length).map((length) => (length.ok ? length.value.mm : 0));
-  const last = lengths.at(-1);
+  if (!barsMm.ok || !heightsMm.ok || faults.length > 0) return refuse(...faults);
+  const [x, y] = barsMm.value;
+  const [height, plusMinus] = heightsMm.value;
   return accept({
     ...(x !== undefined && { sheetBarMm: { xMm: x, ...(y !== undefined && { yMm: y }) } }),
-    ...(edgeHeight !== undefined && last?.ok && { edgeHeightMm: last.value.mm }),
+    ...(height !== undefined && { edgeHeightMm: height }),
+    ...(plusMinus !== undefined && { edgeHeightPlusMinusMm: plusMinus }),
   });
+}
+
+function all(at: string, texts: readonly string[]): Checked<readonly number[]> {
+  const lengths = texts.map((text) => parseLength(text));
+  const faults = lengths.flatMap((one) => (one.ok ? [] : one.faults.map((fault) => ({ ...fault, at }))));
+  return faults.length > 0
+    ? refuse(...faults)
+    : accept(lengths.flatMap((one) => (one.ok ? [one.value.mm] : [])));
 }
 
 function tooManyBars(bars: string): Fault {
