@@ -24,3 +24,4 @@ export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
 export { cardsDrawing } from './sheetDrawingCards.ts';
+export { wearMapDrawing } from './wearMapDrawing.ts';

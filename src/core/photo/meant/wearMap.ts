@@ -1,4 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
+import type { OutlineSection } from '../body/templateStations.ts';
 import { LOSS_MM } from './lostStretches.ts';
 import type { MeantCorner } from './meantCorner.ts';
 import { namedSide, type SeenSide } from './meantWishes.ts';
@@ -7,6 +8,7 @@ import type { MergedPlace } from './mergeHalves.ts';
 /** One place of one half where wood was put back. */
 export interface WearPlace {
   readonly side: 'bass' | 'treble';
+  readonly section: OutlineSection;
   /** The station along the half outline; the same number on both halves is the same place. */
   readonly alongMm: number;
   /** Where the edge is today, body frame, bass x negative. */
@@ -19,6 +21,8 @@ export interface WearPlace {
 /** A stretch where wood was lost and is restored. */
 export interface BodyWear {
   readonly side: 'bass' | 'treble';
+  /** Where its deepest place lies. */
+  readonly section: OutlineSection;
   /** Deepest place; bass x negative. */
   readonly at: Point<'body'>;
   readonly depthMm: number;
@@ -53,7 +57,7 @@ export function wearMap(
             ? 'purfling'
             : 'otherHalf';
       const at = point<'body'>(side === 'bass' ? -found.x : found.x, found.y);
-      return [{ side, alongMm: place.alongMm, at, restoredMm, from }];
+      return [{ side, section: place.section, alongMm: place.alongMm, at, restoredMm, from }];
     });
   });
 }
@@ -90,8 +94,8 @@ export function wearStretches(map: readonly WearPlace[]): readonly BodyWear[] {
       const deepest = run.reduce((most, place) => (place.restoredMm > most.restoredMm ? place : most));
       if (deepest.restoredMm < LOSS_MM.counts) return [];
       const extentMm = (run.at(-1)?.alongMm ?? 0) - run[0].alongMm;
-      const { side, at, restoredMm, from, alongMm } = deepest;
-      return [{ alongMm, wear: { side, at, depthMm: restoredMm, extentMm, from } }];
+      const { side, section, at, restoredMm, from, alongMm } = deepest;
+      return [{ alongMm, wear: { side, section, at, depthMm: restoredMm, extentMm, from } }];
     })
     .sort((a, b) => a.alongMm - b.alongMm)
     .map(({ wear }) => wear);
