@@ -54,6 +54,7 @@ export async function restoreSeed(
       face: body.face,
       edgeHeightMm: told.edgeHeightMm,
       sheetBarMm: told.sheetBarMm,
+      meant: { cornerEnd: told.cornerEndMm },
       known: habit.known
         ? [
             { name: 'bodyLength', mm: told.lengthMm, plusMinusMm: 0.2 },

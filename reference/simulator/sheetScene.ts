@@ -25,6 +25,8 @@ export interface SheetScene {
     readonly sheetBarMm: { readonly xMm: number; readonly yMm: number };
     readonly lengthMm: number;
     readonly lowerBoutMm: number;
+    /** Widths of the corner ends as the owner judges them on the least worn corner. */
+    readonly cornerEndMm: { readonly lower: number; readonly upper: number };
   };
 }
 
@@ -160,6 +162,7 @@ function measured(
   printed: { readonly x: number; readonly y: number },
   chance: Chance,
 ): SheetScene['told'] {
+  const [a, b, c, d] = body.meant.tips;
   const rounded = (value: number, step: number) => Math.round(value / step) * step;
   const all = [...body.near.right, ...body.near.left];
   const ys = all.map(({ y }) => y);
@@ -172,5 +175,9 @@ function measured(
     },
     lengthMm: rounded(Math.max(...ys) - Math.min(...ys) + 0.1 * chance.normal(), 0.1),
     lowerBoutMm: rounded(Math.max(...low) - Math.min(...low) + 0.1 * chance.normal(), 0.1),
+    cornerEndMm: {
+      lower: rounded(Math.hypot(b.x - a.x, b.y - a.y), 0.1),
+      upper: rounded(Math.hypot(d.x - c.x, d.y - c.y), 0.1),
+    },
   };
 }

@@ -164,18 +164,13 @@ function insideBy(half: readonly Spot[], depthMm: (index: number) => number): Sp
   });
 }
 
-/** A corner rubbed down from its tip by so much, softly. */
+/** A corner rubbed down from its end by so much, softly: what stands further out than that is gone. */
 function roundTip(spots: readonly Spot[], { tips }: MeantShape, corner: number, depthMm: number): Spot[] {
   const [one, other] = [tips[2 * corner], tips[2 * corner + 1]] as [Spot, Spot];
   const middle = { x: (one.x + other.x) / 2, y: (one.y + other.y) / 2 };
-  const near = spots.filter((spot) => apart(spot, middle) < 14 && apart(spot, middle) > 11);
-  const inner = {
-    x: near.reduce((sum, { x }) => sum + x, 0) / near.length,
-    y: near.reduce((sum, { y }) => sum + y, 0) / near.length,
-  };
-  const long = apart(inner, middle);
-  const [ux, uy] = [(middle.x - inner.x) / long, (middle.y - inner.y) / long];
-  const softMm = 0.3;
+  const wide = apart(one, other);
+  const [ux, uy] = [(other.y - one.y) / wide, (one.x - other.x) / wide];
+  const softMm = 0.25;
   return spots.map((spot) => {
     if (apart(spot, middle) > 9) return spot;
     const out = (spot.x - middle.x) * ux + (spot.y - middle.y) * uy + depthMm;
