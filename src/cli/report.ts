@@ -49,6 +49,10 @@ const WORDS: ReadonlySet<string> = new Set([
   'meant.follow',
   'meant.stretch',
   'meant.corner-end',
+  'profile.station',
+  'profile.right-is',
+  'profile.ends',
+  'profile.one-photograph',
 ]);
 
 const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;

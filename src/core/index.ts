@@ -24,7 +24,7 @@ export {
   segments,
 } from './curve/index.ts';
 export { type Design, type Family, readDesign } from './design/index.ts';
-export { type PackFile, type PhotographHints, readHints } from './files/index.ts';
+export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
 export type { Instrument } from './instrument/index.ts';
 export {
   blackBoxesOfMarker,
@@ -66,6 +66,8 @@ export {
   outlineFromGarland,
   type Pack,
   type Photograph,
+  type ProfileOutcome,
+  parseArchWords,
   parseBuiltOptions,
   parseKnownLength,
   parseMakeOptions,
@@ -79,5 +81,7 @@ export {
   type TraceOutcome,
   type TraceRequest,
   trace,
+  traceArchProfile,
   traceOutcome,
+  traceScroll,
 } from './work/index.ts';

@@ -1,10 +1,14 @@
 import type { Command } from 'commander';
-import type { TraceOutcome } from '../../core/index.ts';
+import { type Checked, documentText, mapFile, refuse, type TraceOutcome } from '../../core/index.ts';
 import { writeWhole } from '../../host/index.ts';
+import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults, reportFindings, type Voice } from '../report.ts';
 import { DEFAULT_FACE, type TraceWords, traceFiles } from '../tracePhotographs.ts';
+import { PROFILES, type ProfileWords, profileLines, traceProfileFile } from '../traceProfiles.ts';
 
-interface TraceOptions extends TraceWords {
+interface TraceOptions extends TraceWords, ProfileWords {
+  readonly of: string;
+  readonly wearMap?: string;
   readonly out?: string;
   readonly force: boolean;
   readonly json: boolean;
@@ -41,6 +45,17 @@ export function addTrace(program: Command): void {
       [],
     )
     .option('--as <file>', 'trace as an earlier TRACE.json or design says; what is given here goes before it')
+    .option('--of <what>', `what is photographed: ${SUBJECTS.join(', ')}`, SUBJECTS[0])
+    .option('--station <name>', 'of a cross arch: where on the plate it was taken')
+    .option('--right-is <side>', 'of an arch: what lies at its right, treble or bass, neck or lower-end')
+    .option('--drawn', 'of an arch: it is a line drawn on paper, not the edge of a card')
+    .option(
+      '--from-ends',
+      'of an arch: heights count from end to end, not from the straight edge of the card',
+    )
+    .option('--ends <places>', 'of an arch: its ends in the photograph, such as "120,80 1320,84"')
+    .option('--leave-out', 'of an arch: leave out of the fit what post, bar or load have moved')
+    .option('--wear-map <file>', 'drawing to write of what was restored, .svg or .pdf')
     .option('--out <file>', 'trace to write')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'print the trace as JSON', false)
@@ -53,8 +68,13 @@ function collect(value: string, before: readonly string[]): readonly string[] {
   return [...before, value];
 }
 
+const SUBJECTS = ['outline', ...PROFILES] as const;
+
 async function run(photos: readonly string[], options: TraceOptions) {
   const voice = makeVoice(options.json);
+  const of = oneOf('--of', options.of, SUBJECTS);
+  if (!of.ok) return reportFaults(voice, of.faults);
+  if (of.value !== 'outline') return await runProfile(voice, of.value, photos, options);
   const traced = await traceFiles(photos, options);
   if (!traced.ok) return reportFaults(voice, traced.faults);
   const text = traced.value.text;
@@ -62,8 +82,41 @@ async function run(photos: readonly string[], options: TraceOptions) {
     const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });
     if (!written.ok) return reportFaults(voice, written.faults);
   }
+  const map =
+    options.wearMap === undefined ? null : await writeMap(traced.value, options.wearMap, options.force);
+  if (map && !map.ok) return reportFaults(voice, map.faults);
   if (voice.json) voice.data(text);
-  else describe(voice, traced.value, options.out);
+  else {
+    describe(voice, traced.value, options.out);
+    if (map) voice.say(`Written: ${options.wearMap}`);
+  }
+  return reportFindings(voice, traced.value.findings);
+}
+
+async function writeMap({ wearMap }: TraceOutcome, path: string, force: boolean): Promise<Checked<unknown>> {
+  const bytes = await mapFile(wearMap, path);
+  if (!bytes.ok) return refuse(...bytes.faults.map((fault) => ({ ...fault, at: '--wear-map' })));
+  return writeWhole(path, bytes.value, { force });
+}
+
+async function runProfile(
+  voice: Voice,
+  of: (typeof PROFILES)[number],
+  photos: readonly string[],
+  options: TraceOptions,
+) {
+  const traced = await traceProfileFile(of, photos, options);
+  if (!traced.ok) return reportFaults(voice, traced.faults);
+  const text = documentText(traced.value.document);
+  if (options.out !== undefined) {
+    const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });
+    if (!written.ok) return reportFaults(voice, written.faults);
+  }
+  if (voice.json) voice.data(text);
+  else {
+    for (const line of profileLines(traced.value)) voice.say(line);
+    if (options.out !== undefined) voice.say(`Written: ${options.out}`);
+  }
   return reportFindings(voice, traced.value.findings);
 }
 

@@ -1,5 +1,6 @@
 import type { Finding } from '../../base/index.ts';
 import { type HalfOutline, outlineChain, sampleChain } from '../../curve/index.ts';
+import { type Drawing, wearMapDrawing } from '../../drawing/index.ts';
 import {
   chainToDocument,
   documentText,
@@ -16,6 +17,8 @@ export interface TraceOutcome {
   readonly document: TraceDocument;
   readonly text: string;
   readonly summary: readonly string[];
+  /** What was restored, as a picture at true size. */
+  readonly wearMap: Drawing;
   readonly findings: readonly Finding[];
 }
 
@@ -29,6 +32,7 @@ export function traceOutcome(traced: Traced): TraceOutcome {
     document,
     text: documentText(document),
     summary: traceSummary(traced),
+    wearMap: wearMapDrawing(traced.restored, traced.request.photographs[0].name),
     findings: traced.findings,
   };
 }
