@@ -1,5 +1,5 @@
 import type { PictureLevel } from '../picture/pictureLevel.ts';
-import { type BodyFit, rescaleFit } from './bodySeat.ts';
+import { AT_LN_SCALE, type BodyFit, rescaleFit } from './bodySeat.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitScore, scoreFit } from './fitScore.ts';
 import { type FitPass, type FitSetting, fitTemplate } from './fitTemplate.ts';
@@ -63,8 +63,10 @@ export function bodyReader(coarse: KnownLevel, fine: KnownLevel): Reader {
   };
   const scored = ({ level, known }: KnownLevel, fit: BodyFit | null, pose: number): readonly Candidate[] => {
     if (fit === null) return [];
-    const score = scoreFit(level, fit, bench);
-    return [{ fit, score: withHints(score, closedOutline(bench.placed), known), pose }];
+    const score = scoreFit(level, fit, known, bench);
+    return [
+      { fit, score: withHints(score, closedOutline(bench.placed), Math.exp(fit[AT_LN_SCALE]), known), pose },
+    ];
   };
   const finish = (start: BodyFit, setting: FitSetting, from: number, pose: number) =>
     scored(fine, passes(fine, start, setting, from, PASSES.length), pose);

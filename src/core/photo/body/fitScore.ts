@@ -1,7 +1,8 @@
 import type { PictureLevel } from '../picture/pictureLevel.ts';
-import type { BodyFit } from './bodySeat.ts';
+import { AT_LN_SCALE, type BodyFit } from './bodySeat.ts';
 import { OUTCOME, SHAPE_NUMBERS } from './bodyTemplate.ts';
 import { SAMPLES } from './edgeEvidence.ts';
+import type { FitKnowledge } from './fitRows.ts';
 import { type FitBench, type FitSetting, lookAlongNormals } from './fitTemplate.ts';
 import { isCrossed } from './templateBoth.ts';
 import { STATION_STRIDE } from './templateStations.ts';
@@ -30,8 +31,9 @@ const STRAIN_COST = 0.05;
 /** The headings between shoulder and flank, which an outline does not decide. */
 const UNDETERMINED = new Set([14, 23]);
 
-export function scoreFit(level: PictureLevel, fit: BodyFit, bench: FitBench): FitScore {
-  lookAlongNormals(level, fit, NEUTRAL, NEUTRAL_PASS, bench);
+export function scoreFit(level: PictureLevel, fit: BodyFit, known: FitKnowledge, bench: FitBench): FitScore {
+  lookAlongNormals(level, fit, NEUTRAL, NEUTRAL_PASS, known, bench);
+  const besideHandPx = HAND_TELLS_MM * Math.exp(fit[AT_LN_SCALE]);
   const { placed, evidence } = bench;
   const { count } = placed.stations;
   const seen = new Float64Array(6);
@@ -40,6 +42,7 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, bench: FitBench): Fi
   let eitherAsked = 0;
   let strength = 0;
   let uncrossed = 0;
+  let handed = 0;
   for (let i = 0; i < count; i++) {
     if (isCrossed(placed.half[i * STATION_STRIDE] as number, placed.half[i * STATION_STRIDE + 1] as number))
       continue;
@@ -48,7 +51,10 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, bench: FitBench): Fi
     for (const side of [0, 1]) {
       const at = side * count + i;
       uncrossed++;
-      if (!evidence.visible[at]) continue;
+      if (!evidence.visible[at] || isNearHand(known, placed.photo, at, besideHandPx)) {
+        handed += evidence.visible[at];
+        continue;
+      }
       could = true;
       const zone = 3 * side + heightOf(placed.stations.section[i] as string);
       asked[zone] = (asked[zone] as number) + 1;
@@ -63,7 +69,9 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, bench: FitBench): Fi
   }
   const visible = asked.reduce((sum, value) => sum + value, 0);
   const support = visible === 0 ? 0 : seen.reduce((sum, value) => sum + value, 0) / visible;
-  const zones = Array.from(seen, (value, zone) => (asked[zone] ? value / (asked[zone] as number) : 0));
+  const zones = Array.from(seen, (value, zone) =>
+    asked[zone] ? value / (asked[zone] as number) : handed > 0 ? 1 : 0,
+  );
   const strain = strainOf(fit);
   const score =
     0.5 * support +
@@ -71,7 +79,22 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, bench: FitBench): Fi
     0.3 * Math.min(...zones) +
     0.15 * (visible === 0 ? 0 : strength / visible) -
     STRAIN_COST * strain;
-  return { score, support, zones, strain, inPicture: visible / uncrossed, ratios: ratiosOf(bench) };
+  return {
+    score,
+    support,
+    zones,
+    strain,
+    inPicture: (visible + handed) / uncrossed,
+    ratios: ratiosOf(bench),
+  };
+}
+
+/** mm. As far to either side of a place that the hand set on the edge, the picture need not bear the outline out. */
+const HAND_TELLS_MM = 25;
+
+function isNearHand({ onEdge }: FitKnowledge, places: Float64Array, i: number, reachPx: number): boolean {
+  const at = i * STATION_STRIDE;
+  return onEdge.some(({ x, y }) => Math.hypot(x - places[at], y - places[at + 1]) < reachPx);
 }
 
 function heightOf(section: string): number {

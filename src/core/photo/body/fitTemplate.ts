@@ -5,6 +5,7 @@ import { chooseEdge, gatherEvidence, SAMPLES } from './edgeEvidence.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { stepFit } from './fitStep.ts';
 import type { FitBench } from './fitTemplateBench.ts';
+import { isHandMarked, obeyHand } from './handEvidence.ts';
 import { closedOutline, isCrossed, placeTemplate } from './templateBoth.ts';
 import { STATION_STRIDE } from './templateStations.ts';
 
@@ -42,7 +43,7 @@ export function fitTemplate(
 ): BodyFit | null {
   const fit = Float64Array.from(start);
   for (const [index, pass] of passes.entries()) {
-    const seat = lookAlongNormals(level, fit, setting, pass, bench);
+    const seat = lookAlongNormals(level, fit, setting, pass, known, bench);
     weighPlaces(bench, index >= setting.robustFrom);
     if (!stepFit(fit, seat, pass.habit * setting.stiffness, known, bench)) return null;
   }
@@ -55,6 +56,7 @@ export function lookAlongNormals(
   fit: BodyFit,
   setting: FitSetting,
   pass: FitPass,
+  known: FitKnowledge,
   bench: FitBench,
 ): Seat {
   const { placed, evidence } = bench;
@@ -73,6 +75,7 @@ export function lookAlongNormals(
     },
     evidence,
   );
+  if (isHandMarked(known)) obeyHand(placed.photo, known, pass.reachMm * seat.pxPerMm, seat.pxPerMm, evidence);
   const { count } = placed.stations;
   chooseEdge(evidence, 0, count, bench.chosen);
   chooseEdge(evidence, count, 2 * count, bench.chosen);

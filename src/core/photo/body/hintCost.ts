@@ -3,11 +3,23 @@ import type { FitScore } from './fitScore.ts';
 
 const HINT_COST = 0.5;
 
-/** A fit that leaves out a place marked as inside, or covers one marked as outside, can hardly win. `outline`: [x, y, …] px. */
-export function withHints(score: FitScore, outline: Float64Array, known: FitKnowledge): FitScore {
+/** mm. How far an outline may miss a place that the hand set on the edge. */
+const MISSED_MM = 3;
+
+/**
+ * A fit that leaves out a place marked as inside, covers one marked as outside, or misses one on the edge can hardly win.
+ * `outline`: [x, y, …] px, its corners a few mm apart.
+ */
+export function withHints(
+  score: FitScore,
+  outline: Float64Array,
+  pxPerMm: number,
+  known: FitKnowledge,
+): FitScore {
   const wrong =
     shareOf(known.inside, (place) => !encloses(outline, place)) +
-    shareOf(known.outside, (place) => encloses(outline, place));
+    shareOf(known.outside, (place) => encloses(outline, place)) +
+    shareOf(known.onEdge, (place) => farFrom(outline, place, MISSED_MM * pxPerMm));
   return wrong === 0 ? score : { ...score, score: score.score - HINT_COST * wrong };
 }
 
@@ -18,6 +30,16 @@ function shareOf<T>(places: readonly T[], isWrong: (place: T) => boolean): numbe
 }
 
 const MOST_COUNTED = 3;
+
+function farFrom(
+  outline: Float64Array,
+  place: { readonly x: number; readonly y: number },
+  px: number,
+): boolean {
+  for (let i = 0; i < outline.length; i += 2)
+    if (Math.hypot(outline[i] - place.x, outline[i + 1] - place.y) < px) return false;
+  return true;
+}
 
 function encloses(outline: Float64Array, place: { readonly x: number; readonly y: number }): boolean {
   let inside = false;

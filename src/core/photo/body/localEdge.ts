@@ -44,7 +44,7 @@ export function followEdge(
   const fit = fitTemplate(level, coarse, FINISH, FINISH_PASSES, known, fitBench(stationsOfTemplate(3.6)));
   if (fit === null) return null;
   const bench = fitBench(stationsOfTemplate(EDGE_STEP_MM, TIP_STEP_MM, TIP_REACH_MM));
-  lookAlongNormals(level, fit, FINISH, LOCAL_PASS, bench);
+  lookAlongNormals(level, fit, FINISH, LOCAL_PASS, known, bench);
   const { evidence } = bench;
   const strength = new Float32Array(evidence.count);
   for (let i = 0; i < evidence.count; i++)

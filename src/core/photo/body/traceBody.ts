@@ -120,10 +120,16 @@ function believe(
   edge: LocalEdge,
   body: FoundBody,
   several: Finding | null,
-  { face, progress }: TraceOptions,
+  options: TraceOptions,
 ): Checked<OneTrace> {
+  const { face, progress } = options;
   const bench = fitBench(stationsOfTemplate(3.6));
-  const final = scoreFit(levels.fit, rescaleFit(edge.fit, levels.fit.factor / levels.finish.factor), bench);
+  const final = scoreFit(
+    levels.fit,
+    rescaleFit(edge.fit, levels.fit.factor / levels.finish.factor),
+    knowledgeAt(levels.fit, options),
+    bench,
+  );
   const board = face === 'back' ? null : findBoard(levels.finish.lab, edge.fit);
   const sides = face === 'back' ? (['bass', 'treble'] as const) : (['treble', 'bass'] as const);
   const confidence = judge(final, body, several, board, sides);

@@ -1,0 +1,197 @@
+import { linearLightTable } from '../picture/linearPicture.ts';
+import type { Picture } from '../picture/picture.ts';
+import { fitEdgeProfile, type ProfileEdge } from './edgeProfileFit.ts';
+
+/** Places along a curve in a picture near which an edge runs, px. */
+export interface CurvePlaces {
+  /** x, y and unit normal x, y of every place, outwards. */
+  readonly places: Float64Array;
+  /** Signed curvature, 1/px: positive where the outside is the hollow side's other, as on a disc. */
+  readonly bend: Float64Array;
+  /** px along the curve; grows with the index within a stretch. */
+  readonly along: Float64Array;
+  /** Which smooth stretch a place belongs to: profiles are averaged within one only. */
+  readonly stretch: Int32Array;
+}
+
+/** What the picture shows across the curve at one place. */
+export interface CurveEdge {
+  /** Where the edge lies, px outwards from the place; null where no profile could be fitted. */
+  readonly edge: ProfileEdge | null;
+  /** Colour just inside the edge, cube root of linear light, for telling what lies there. */
+  readonly inside: readonly [number, number, number];
+}
+
+/** How far the profiles reach from the curve, px, and how many are laid side by side at one place. */
+export interface ProfileReach {
+  readonly insidePx: number;
+  readonly outsidePx: number;
+  /** The edge is expected within this of the curve; farther ones are looked for only when there is none. */
+  readonly nearPx: number;
+  readonly lines: number;
+  /** px to either side along the curve over which profiles are averaged, weighted to a triangle. */
+  readonly averagedPx: number;
+}
+
+const STEP_PX = 0.5;
+/** Most neighbours to either side that an average takes in. */
+const MOST_NEIGHBOURS = 40;
+
+/**
+ * The edge across every place of a curve, on the picture's own pixels. Method: profiles along the normals, in linear
+ * light, averaged along the curve, brought to one channel along the colour step, and fitted as a blurred step with
+ * ramps, in a window about the edge that its blur needs; a curved edge's blur bias σ²κ/2 is taken off.
+ */
+export function edgesAcrossCurve(
+  picture: Picture,
+  curve: CurvePlaces,
+  reach: ProfileReach,
+): readonly CurveEdge[] {
+  const profiles = sampleProfiles(picture, curve, reach);
+  const mean = new Float64Array(3 * profiles.samples);
+  return Array.from(curve.bend, (bend, i): CurveEdge => {
+    averageProfile(profiles, curve, i, reach.averagedPx, mean);
+    return { edge: edgeIn(mean, profiles, reach.nearPx, bend), inside: colourInside(mean, profiles) };
+  });
+}
+
+/** Profiles of all places: red, green and blue one after the other. */
+interface Profiles {
+  readonly samples: number;
+  readonly fromPx: number;
+  readonly values: Float64Array;
+}
+
+function sampleProfiles(picture: Picture, curve: CurvePlaces, reach: ProfileReach): Profiles {
+  const before = Math.ceil(reach.insidePx / STEP_PX);
+  const samples = before + Math.ceil(reach.outsidePx / STEP_PX) + 1;
+  const { places, bend } = curve;
+  const values = new Float64Array(bend.length * 3 * samples);
+  const table = linearLightTable();
+  const { lines } = reach;
+  for (let i = 0; i < bend.length; i++) {
+    const [x, y, nx, ny] = places.subarray(4 * i, 4 * i + 4);
+    for (let line = 0; line < lines; line++) {
+      const aside = line - (lines - 1) / 2;
+      const shift = -0.5 * bend[i] * aside * aside;
+      const x0 = x + shift * nx - aside * ny;
+      const y0 = y + shift * ny + aside * nx;
+      for (let j = 0; j < samples; j++) {
+        const t = (j - before) * STEP_PX;
+        addPixel(picture, table, x0 + t * nx, y0 + t * ny, values, i * 3 * samples + j, samples, 1 / lines);
+      }
+    }
+  }
+  return { samples, fromPx: -before * STEP_PX, values };
+}
+
+function addPixel(
+  { widthPx, heightPx, rgb }: Picture,
+  table: Float32Array,
+  x: number,
+  y: number,
+  into: Float64Array,
+  to: number,
+  stride: number,
+  weight: number,
+): void {
+  const cx = Math.min(widthPx - 1.001, Math.max(0, x));
+  const cy = Math.min(heightPx - 1.001, Math.max(0, y));
+  const x0 = Math.floor(cx);
+  const y0 = Math.floor(cy);
+  const fx = cx - x0;
+  const fy = cy - y0;
+  const row = 3 * widthPx;
+  const at = y0 * row + 3 * x0;
+  for (let c = 0; c < 3; c++) {
+    const a = at + c;
+    const top = table[rgb[a]] * (1 - fx) + table[rgb[a + 3]] * fx;
+    const low = table[rgb[a + row]] * (1 - fx) + table[rgb[a + row + 3]] * fx;
+    into[to + c * stride] += weight * (top * (1 - fy) + low * fy);
+  }
+}
+
+/** Mean of the profiles near place `i` along the same stretch, as far to one side as to the other. */
+function averageProfile(
+  { values }: Profiles,
+  { along, stretch }: CurvePlaces,
+  i: number,
+  reachPx: number,
+  into: Float64Array,
+): void {
+  const size = into.length;
+  const isOwn = (k: number): boolean => k >= 0 && k < along.length && stretch[k] === stretch[i];
+  into.fill(0);
+  let total = 0;
+  const add = (k: number): boolean => {
+    const share = 1 - Math.abs(along[k] - along[i]) / reachPx;
+    if (share <= 0) return false;
+    total += share;
+    for (let j = 0, from = k * size; j < size; j++, from++) into[j] += share * values[from];
+    return true;
+  };
+  add(i);
+  for (let step = 1; step <= MOST_NEIGHBOURS; step++) {
+    if (!isOwn(i - step) || !isOwn(i + step)) break;
+    const before = add(i - step);
+    if (!add(i + step) && !before) break;
+  }
+  for (let j = 0; j < size; j++) into[j] /= total;
+}
+
+function colourInside(mean: Float64Array, { samples, fromPx }: Profiles): [number, number, number] {
+  const deep = Math.max(2, Math.round(-fromPx / STEP_PX) >> 1);
+  const of = (c: number) => Math.cbrt(Math.max(0, meanOf(mean, c * samples, c * samples + deep)));
+  return [of(0), of(1), of(2)];
+}
+
+/** px. The least window to either side of an edge, and its share of the blur: enough to see both levels, no more shadow than needed. */
+const LEAST_WINDOW_PX = 6;
+const WINDOW_BLURS = 4;
+const LOOKS = 2;
+
+function edgeIn(mean: Float64Array, profiles: Profiles, nearPx: number, bend: number): ProfileEdge | null {
+  const near = Math.max(LEAST_WINDOW_PX, nearPx);
+  let found = edgeInWindow(mean, profiles, -near, near) ?? edgeInWindow(mean, profiles, -Infinity, Infinity);
+  for (let look = 0; look < LOOKS && found !== null; look++) {
+    const half = Math.max(LEAST_WINDOW_PX, WINDOW_BLURS * found.blurPx);
+    found = edgeInWindow(mean, profiles, found.atPx - half, found.atPx + half) ?? found;
+  }
+  return found && { ...found, atPx: found.atPx + 0.5 * bend * found.blurPx ** 2 };
+}
+
+function edgeInWindow(
+  mean: Float64Array,
+  { samples, fromPx }: Profiles,
+  leastPx: number,
+  mostPx: number,
+): ProfileEdge | null {
+  const from = Math.max(0, Math.ceil((leastPx - fromPx) / STEP_PX));
+  const to = Math.min(samples, Math.floor((mostPx - fromPx) / STEP_PX) + 1);
+  const count = to - from;
+  if (count < FEWEST_SAMPLES) return null;
+  const quarter = Math.max(2, count >> 2);
+  const step = [0, 1, 2].map(
+    (c) =>
+      meanOf(mean, c * samples + to - quarter, c * samples + to) -
+      meanOf(mean, c * samples + from, c * samples + from + quarter),
+  );
+  const size = Math.hypot(...step) || 1;
+  const line = new Float64Array(count);
+  for (let c = 0; c < 3; c++) {
+    const share = step[c] / size;
+    for (let j = 0; j < count; j++) line[j] += share * mean[c * samples + from + j];
+  }
+  const middle = Math.max(0, Math.min(count - 1, Math.round((count - 1) / 2)));
+  const zeroPx = leastPx === -Infinity ? 0 : fromPx + (from + middle) * STEP_PX;
+  const found = fitEdgeProfile(line, fromPx + from * STEP_PX - zeroPx, STEP_PX);
+  return found && { ...found, atPx: found.atPx + zeroPx };
+}
+
+const FEWEST_SAMPLES = 12;
+
+function meanOf(values: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += values[i];
+  return sum / (to - from);
+}
