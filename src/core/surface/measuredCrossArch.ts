@@ -1,10 +1,11 @@
-import { accept, type Checked, type Fault, type Finding, type Point, point, refuse } from '../base/index.ts';
+import { accept, type Checked, type Finding, type Point, point, refuse } from '../base/index.ts';
 import { withFullness } from './fullness.ts';
 import { crossArchStart } from './measuredCrossStart.ts';
 import type { ArchDeviation, DeviationSearch } from './measuredDeviation.ts';
 import { type Estimate, fitModel, plusMinusOf } from './measuredFit.ts';
 import { type FitInParts, type FitOfKept, fitInParts, liesIn, sizeOver } from './measuredParts.ts';
 import { deviationFinding, type NamedDeviation, nameAcross, type ReadingPlace } from './measuredPlace.ts';
+import { notSettled, oneSided, readingFaults, shortReach } from './measuredTrouble.ts';
 import { rollAngle } from './rollAngle.ts';
 
 /** What is known about a reading of a cross arch beside its points. */
@@ -58,10 +59,15 @@ const TILT = 5;
 const SCOOP = 6;
 const STEPS = [0.02, 0.02, 0.02, 0.001, 0.02, 0.0005, 0.002];
 
-/** mm outside the channel's lowest line that still tell where it lies: the scoop is a parabola there. */
+/**
+ * How far outside the channel's lowest line readings still tell where it lies, since the scoop is a parabola there: mm, and as a share of
+ * the half width where that is more.
+ */
 const OUTSIDE_MM = 3;
-const FEWEST_READINGS = 10;
-const FEWEST_OUTSIDE = 5;
+const OUTSIDE_SHARE = 0.035;
+/** Share of the half width at a corner beyond which the arch is what the corner leaves of it; and from where the channel's own low counts. */
+const WING = { from: 0.72, to: 0.98 };
+const FEWEST_OUTSIDE = 2;
 /** mm. A smaller deviation is within what wood and hand do (chosen by us). */
 const LEAST_DEVIATION_MM = 0.12;
 /** Share of the half width that readings must reach for the channel to be found from them. */
@@ -86,8 +92,9 @@ export function fitCrossArch(
   const sorted = readings.toSorted((a, b) => a.x - b.x);
   const start = crossArchStart(sorted, knowns);
   if (start === null) return refuse(oneSided(at));
+  const held = atCorner(knowns) ? { ...knowns, halfWidthMm: start[HALF_WIDTH] } : knowns;
   const parted = fitInParts(sorted.length, {
-    fitWithout: (numbers, left) => fitBetween(sorted, knowns, numbers, left),
+    fitWithout: (numbers, left) => fitBetween(sorted, held, numbers, left),
     start: [...start, FIRST_SCOOP],
     searchOf,
   });
@@ -97,7 +104,53 @@ export function fitCrossArch(
   const reach = reachOf(sorted, numbers, knowns);
   if (knowns.halfWidthMm === undefined && reach < LEAST_REACH * half)
     return refuse(shortReach(at, reach, half));
-  return accept(resultOf(sorted, knowns, parted, at));
+  const found = resultOf(sorted, knowns, parted, at);
+  return accept(held === knowns ? found : widened(found, sorted, held, start[HALF_WIDTH]));
+}
+
+/** The ± of an arch whose half width was read off the channel's low: what another width would make of it is added. */
+function widened(
+  arch: MeasuredCrossArch,
+  readings: readonly Point<'section'>[],
+  held: CrossArchKnowns,
+  halfMm: number,
+): MeasuredCrossArch {
+  const byMm = Math.max(LOW_PLUS_MINUS_MM, (2 * halfMm) / readings.length);
+  const wider = { ...held, halfWidthMm: halfMm + byMm };
+  const start = [
+    arch.centreXMm.value,
+    halfMm + byMm,
+    arch.riseMm.value,
+    arch.fullness.value,
+    arch.baseMm.value,
+  ];
+  const other = fitBetween(readings, wider, [...start, arch.tiltRad.value, FIRST_SCOOP], []);
+  const more = ({ value, plusMinus }: Estimate, place: number): Estimate => ({
+    value,
+    plusMinus: other ? Math.hypot(plusMinus, other.fit.numbers[place] - value) : plusMinus,
+  });
+  return {
+    ...arch,
+    halfWidthMm: { value: halfMm, plusMinus: byMm },
+    riseMm: more(arch.riseMm, RISE),
+    fullness: more(arch.fullness, FULLNESS),
+    baseMm: more(arch.baseMm, BASE),
+  };
+}
+
+/** mm, k = 2. Where a flat channel is lowest is read no better. */
+const LOW_PLUS_MINUS_MM = 1;
+
+/**
+ * At a corner station the channel is where it reads lowest: the wing of the arch there follows the corner, and would draw the width
+ * aside.
+ */
+function atCorner({ station, halfWidthMm }: CrossArchKnowns): boolean {
+  return halfWidthMm === undefined && isCorner(station);
+}
+
+function isCorner(station: string | undefined): boolean {
+  return station === 'lowerCorner' || station === 'upperCorner';
 }
 
 /** 1/mm: a gouge of about 15 mm radius. */
@@ -108,8 +161,8 @@ function searchOf(numbers: readonly number[]): DeviationSearch {
   return {
     halfWidthsMm: [0.12, 0.17, 0.23, 0.3, 0.4, 0.5].map((share) => share * half),
     leastMm: LEAST_DEVIATION_MM,
-    fromMm: centre - 0.85 * half,
-    toMm: centre + 0.85 * half,
+    fromMm: centre - 0.95 * half,
+    toMm: centre + 0.95 * half,
   };
 }
 
@@ -118,9 +171,16 @@ function keptOf(
   readings: readonly Point<'section'>[],
   numbers: readonly number[],
   left: readonly ArchDeviation[],
+  station: string | undefined,
 ): readonly Point<'section'>[] {
-  const reach = numbers[HALF_WIDTH] + OUTSIDE_MM;
-  return readings.filter(({ x }) => Math.abs(x - numbers[CENTRE]) < reach && !liesIn(left, x));
+  const half = numbers[HALF_WIDTH];
+  const reach = half + Math.max(OUTSIDE_MM, OUTSIDE_SHARE * half);
+  const isHeld = (awayMm: number) =>
+    !isCorner(station) || awayMm < WING.from * half || awayMm > WING.to * half;
+  return readings.filter(
+    ({ x }) =>
+      Math.abs(x - numbers[CENTRE]) < reach && isHeld(Math.abs(x - numbers[CENTRE])) && !liesIn(left, x),
+  );
 }
 
 /** Twice, since which readings lie between the channels follows from the fit itself. */
@@ -133,7 +193,7 @@ function fitBetween(
   let numbers = start;
   let last: FitOfKept | null = null;
   for (let turn = 0; turn < 2; turn++) {
-    const kept = keptOf(readings, numbers, left);
+    const kept = keptOf(readings, numbers, left, knowns.station);
     const outside = kept.filter(({ x }) => Math.abs(x - numbers[CENTRE]) > numbers[HALF_WIDTH]).length;
     const open = [
       ...(knowns.centreXMm === undefined ? [CENTRE] : []),
@@ -244,60 +304,5 @@ function resultOf(
     maxMm: fit.residuals.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
     deviations,
     findings: deviations.map((one) => deviationFinding(one, at, leftOut)),
-  };
-}
-
-function readingFaults(
-  readings: readonly Point<'section'>[],
-  knowns: CrossArchKnowns,
-  at: string,
-): readonly Fault[] {
-  const broken = readings.findIndex(({ x, y }) => !(Number.isFinite(x) && Number.isFinite(y)));
-  if (broken >= 0)
-    return [
-      readingFault(at, `reading ${broken + 1} is not a number`, 'two numbers in millimetres a reading'),
-    ];
-  const places = new Set(readings.map(({ x }) => x)).size;
-  if (places < FEWEST_READINGS)
-    return [readingFault(at, `${places} places read`, `${FEWEST_READINGS} or more, from channel to channel`)];
-  const heights = readings.map(({ y }) => y);
-  if (!(Math.max(...heights) - Math.min(...heights) > LEAST_DEVIATION_MM))
-    return [readingFault(at, 'readings of one height', 'heights that rise to a crest')];
-  if (knowns.halfWidthMm !== undefined && !(knowns.halfWidthMm > 0))
-    return [readingFault(at, `a half width of ${knowns.halfWidthMm} mm`, 'a width above 0 mm')];
-  return [];
-}
-
-function readingFault(at: string, found: string, need: string): Fault {
-  return { code: 'arch.readings', at, found, need, remedy: 'read the arch again, every 2 to 5 mm' };
-}
-
-function oneSided(at: string): Fault {
-  return {
-    code: 'arch.one-sided',
-    at,
-    found: 'readings that fall from the crest to one side only',
-    need: 'both sides, or one side with the centre line marked and the reading level',
-    remedy: 'read from channel to channel, or give the centre line',
-  };
-}
-
-function shortReach(at: string, reachMm: number, halfMm: number): Fault {
-  return {
-    code: 'arch.reach',
-    at,
-    found: `readings end ${reachMm.toFixed(1)} mm from the centre line, and the channel lies about ${halfMm.toFixed(1)} mm from it`,
-    need: 'readings into the channel on both sides, or the width from channel to channel',
-    remedy: 'read farther out, or measure where the channel is lowest and give that width',
-  };
-}
-
-function notSettled(at: string): Fault {
-  return {
-    code: 'arch.not-settled',
-    at,
-    found: 'no arch between two channels comes near these readings',
-    need: 'heights that rise from a channel to a crest and fall to a channel again',
-    remedy: 'check the order and the units of the readings, or read the arch again',
   };
 }

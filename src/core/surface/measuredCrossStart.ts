@@ -1,18 +1,18 @@
 import type { Point } from '../base/index.ts';
+import { medianOf } from '../numeric/index.ts';
 
 /** Share of the width by which a crest must lie inside both channels. */
 const LEAST_INSIDE = 0.15;
 
 /**
- * A first guess of [centre, half width, rise, fullness, base, ] from readings sorted by x, tilt last; null when they fall to one side
- * only. Method: the straight line that touches the readings from below on both sides of the crest touches the channels.
+ * A first guess of [centre, half width, rise, fullness, base, tilt] from readings sorted by x; null when they fall to one side only.
  */
 export function crossArchStart(
   readings: readonly Point<'section'>[],
   knowns: { readonly base: 'given' | 'free'; readonly centreXMm?: number; readonly halfWidthMm?: number },
 ): readonly number[] | null {
   const crest = readings.reduce((best, one) => (one.y > best.y ? one : best));
-  const [left, right] = lowsOf(readings, crest, knowns.base);
+  const [left, right] = lowsOf(readings, crest);
   const centre = knowns.centreXMm ?? (left.x + right.x) / 2;
   const reach = Math.max(right.x - centre, centre - left.x);
   const half = knowns.halfWidthMm ?? (knowns.centreXMm === undefined ? (right.x - left.x) / 2 : reach);
@@ -25,26 +25,28 @@ export function crossArchStart(
   return [centre, half, rise, 0, base, tilt];
 }
 
+/** The first low on each side of the crest: beyond the channel the edge rises, and then falls again to its rim. */
 function lowsOf(
   readings: readonly Point<'section'>[],
   crest: Point<'section'>,
-  base: 'given' | 'free',
 ): readonly [Point<'section'>, Point<'section'>] {
-  const lowest = (side: readonly Point<'section'>[]) =>
-    side.reduce((best, one) => (one.y < best.y ? one : best), crest);
-  if (base === 'given')
-    return [lowest(readings.filter(({ x }) => x < crest.x)), lowest(readings.filter(({ x }) => x > crest.x))];
-  const hull: Point<'section'>[] = [];
-  for (const one of readings) {
-    while (hull.length > 1 && turnsDown(hull[hull.length - 2], hull[hull.length - 1], one)) hull.pop();
-    hull.push(one);
-  }
-  let widest = 1;
-  for (let i = 1; i < hull.length; i++)
-    if (hull[i].x - hull[i - 1].x > hull[widest].x - hull[widest - 1].x) widest = i;
-  return [hull[widest - 1], hull[widest]];
+  const at = readings.indexOf(crest);
+  return [firstLow(readings.slice(0, at + 1).reverse()), firstLow(readings.slice(at))];
 }
 
-function turnsDown(a: Point<'section'>, b: Point<'section'>, c: Point<'section'>): boolean {
-  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) <= 0;
+/** From the crest outwards; heights are the middle of three, so that one slip makes no low. */
+function firstLow(side: readonly Point<'section'>[]): Point<'section'> {
+  const heights = side.map(({ y }, i) => medianOf([side[i - 1]?.y ?? y, y, side[i + 1]?.y ?? y]));
+  const fall = heights[0] - Math.min(...heights);
+  let low = 0;
+  for (let i = 1; i < side.length; i++) {
+    if (heights[i] <= heights[low]) low = i;
+    else if (heights[i] > heights[low] + RISEN_MM && heights[0] - heights[low] > LEAST_FALL * fall) break;
+  }
+  return side[low];
 }
+
+/** mm. Rising by so much again is the edge beyond the channel, not noise. */
+const RISEN_MM = 0.25;
+/** Share of the whole fall below which a dip is still on the arch. */
+const LEAST_FALL = 0.6;

@@ -15,6 +15,7 @@ export interface ArchDeviation {
 export interface DeviationSearch {
   readonly halfWidthsMm: readonly number[];
   readonly leastMm: number;
+  /** The whole of a stretch lies between these. */
   readonly fromMm: number;
   readonly toMm: number;
 }
@@ -43,6 +44,7 @@ export function standingOut(
   for (const half of search.halfWidthsMm)
     for (let step = 0; step <= PLACES; step++) {
       const at = search.fromMm + (step / PLACES) * (search.toMm - search.fromMm);
+      if (at - half < search.fromMm || at + half > search.toMm) continue;
       const inside = placesMm.filter((place) => Math.abs(place - at) < half).length;
       if (inside < FEWEST_READINGS) continue;
       const shape = Float64Array.from(placesMm, (place) => bumpAt(place - at, half));

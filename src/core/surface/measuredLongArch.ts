@@ -50,7 +50,7 @@ const STEPS = [0.05, 0.05, 0.05, 0.02, 0.02, 0.0002, 0.002, 0.2, 0.1, 0.005];
 
 const OUTSIDE_MM = 3;
 const FEWEST_READINGS = 12;
-const FEWEST_OUTSIDE = 5;
+const FEWEST_OUTSIDE = 2;
 /** mm. A smaller deviation is within what wood and hand do (chosen by us). */
 const LEAST_DEVIATION_MM = 0.15;
 const FIRST_SCOOP = 0.033;
@@ -108,6 +108,7 @@ const NUMBERS_OF_A_BUMP = 3;
 const FLAT_TOP_MARGIN = 10;
 
 interface FittedForm {
+  readonly trial: Trial;
   readonly kind: LongArchForm['kind'];
   readonly parted: FitInParts;
   readonly cost: number;
@@ -140,8 +141,8 @@ function fitForm(
       return {
         halfWidthsMm: [0.06, 0.09, 0.13, 0.18].map((share) => share * chord),
         leastMm: LEAST_DEVIATION_MM,
-        fromMm: numbers[CREST_AT] - 0.85 * numbers[BELOW],
-        toMm: numbers[CREST_AT] + 0.85 * numbers[ABOVE],
+        fromMm: numbers[CREST_AT] - 0.95 * numbers[BELOW],
+        toMm: numbers[CREST_AT] + 0.95 * numbers[ABOVE],
       };
     },
   });
@@ -150,7 +151,7 @@ function fitForm(
   const numbers = parted.without.fit.open.length + NUMBERS_OF_A_BUMP * parted.left.length;
   const least = Math.max(parted.without.fit.rms, Number.MIN_VALUE);
   const margin = kind === 'two-circles' ? FLAT_TOP_MARGIN : 0;
-  return [{ kind, parted, cost: 2 * count * Math.log(least) + numbers * Math.log(count) + margin }];
+  return [{ trial, kind, parted, cost: 2 * count * Math.log(least) + numbers * Math.log(count) + margin }];
 }
 
 function fitBetween(
@@ -232,10 +233,15 @@ function resultOf(
   const { kind, parted } = best;
   const leftOut = knowns.leaveOut === true;
   const { fit, kept } = leftOut ? parted.without : parted.whole;
-  const of = (...places: readonly number[]): Estimate => ({
-    value: places.reduce((sum, place) => sum + fit.numbers[place], 0),
-    plusMinus: plusMinusOf(fit, new Map(places.map((place) => [place, 1]))),
-  });
+  const other = otherFillet(readings, knowns, best.trial, fit.numbers, leftOut ? parted.left : []);
+  const of = (...places: readonly number[]): Estimate => {
+    const value = places.reduce((sum, place) => sum + fit.numbers[place], 0);
+    const shift = other ? places.reduce((sum, place) => sum + other[place], 0) - value : 0;
+    return {
+      value,
+      plusMinus: Math.hypot(plusMinusOf(fit, new Map(places.map((place) => [place, 1]))), shift),
+    };
+  };
   const unmoved = parted.without.fit.numbers;
   const off = residualsFrom(readings, kind, unmoved) ?? new Float64Array();
   const deviations = parted.left.map((one) =>
@@ -268,6 +274,22 @@ function resultOf(
     deviations,
     findings: deviations.map((one) => deviationFinding(one, at, leftOut)),
   };
+}
+
+/** By how much more an end fillet may be than the nearest of those tried. */
+const FILLET_UNSURE = 1.2;
+
+/** The numbers that a larger end fillet would give: what the choice of the fillet leaves open. */
+function otherFillet(
+  readings: readonly Point<'section'>[],
+  knowns: LongArchKnowns,
+  trial: Trial,
+  numbers: readonly number[],
+  left: readonly ArchDeviation[],
+): readonly number[] | null {
+  if (trial.kind === 'cycloid') return null;
+  const start = numbers.map((value, place) => (place === FILLET ? FILLET_UNSURE * value : value));
+  return fitBetween(readings, knowns, trial, start, left)?.fit.numbers ?? null;
 }
 
 function nearestOfEach(tried: readonly FittedForm[]): MeasuredLongArch['forms'] {
