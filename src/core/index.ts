@@ -34,6 +34,7 @@ export {
   type GrayPicture,
   type MarkerFinder,
   markerFinder,
+  mirrorAxis,
   type Picture,
   SHEET_PAPERS,
   type SheetPaper,

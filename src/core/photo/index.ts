@@ -63,7 +63,7 @@ export {
 export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
 export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
-export { axisPlusMinusAt, type MirrorAxis } from './meant/mirrorAxis.ts';
+export { axisPlusMinusAt, type MirrorAxis, mirrorAxis } from './meant/mirrorAxis.ts';
 export {
   type LeanPlace,
   type MeantSpot,
