@@ -6,8 +6,8 @@ import {
   bowBeliefs,
   cardBeliefs,
   type LensHint,
-  LIFT_SIGMA_MM,
   lensBeliefs,
+  PAPER_LIFT_MM,
   type SheetPrint,
   sheetBeliefs,
 } from './sceneBeliefs.ts';
@@ -96,7 +96,7 @@ function refined(task: SceneTask, first: SceneState): SceneSolution | null {
     state = next.state;
   }
   const lifted = liftSigmaOf(task, state, sightings);
-  const bowed = lifted.sigmaMm > LIFT_SIGMA_MM ? adjust(lifted.adjustment, state) : null;
+  const bowed = lifted.sigmaMm > liftSigma(task) ? adjust(lifted.adjustment, state) : null;
   state = bowed?.state ?? state;
   const last = lastAdjustment(task, state, sightings, lifted.sigmaMm);
   const done = adjust(last, state);
@@ -120,7 +120,7 @@ function liftSigmaOf(task: SceneTask, state: SceneState, sightings: readonly Sig
       return (togetherPx * standOf(camera)) / camera.focalPx;
     },
   );
-  const sigmaMm = Math.max(LIFT_SIGMA_MM, LIFT_OF_TOGETHER * Math.max(...togetherMm));
+  const sigmaMm = Math.max(liftSigma(task), LIFT_OF_TOGETHER * Math.max(...togetherMm));
   return { togetherMm, sigmaMm, adjustment: lastAdjustment(task, state, sightings, sigmaMm) };
 }
 
@@ -134,13 +134,22 @@ function lastAdjustment(
   return adjustmentOf(task, state, sightings, scales, liftSigmaMm);
 }
 
+/** mm. One standard deviation of what a sheet that looks flat lifts at its rim. */
+function liftSigma({ options }: SceneTask): number {
+  return Math.max(options.flatPlusMinusMm ?? PAPER_LIFT_MM, LEAST_LIFT_MM) / 2;
+}
+
+/** mm. No sheet is flatter. */
+const LEAST_LIFT_MM = 0.002;
+
 function adjustmentOf(
-  { unknowns, prints, areOnePrinting, pictures, options }: SceneTask,
+  task: SceneTask,
   at: SceneState,
   sightings: readonly Sighting[],
   scales: readonly number[],
-  liftSigmaMm = LIFT_SIGMA_MM,
+  liftSigmaMm = liftSigma(task),
 ): Adjustment {
+  const { unknowns, prints, areOnePrinting, pictures, options } = task;
   const open = options.beliefs === 'open';
   const withThirdTerm = options.withThirdTerm === true;
   const beliefs = [

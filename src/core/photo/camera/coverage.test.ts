@@ -87,7 +87,7 @@ function bendingOf(corner: number, normal: () => number): TrueCamera['bending'] 
   const drawn = (r: number) => r * (1 + k1 * r ** 2 + k2 * r ** 4);
   for (let r = 0; drawn(r) < 1.1; r += 0.02)
     if (drawn(r + 0.02) < drawn(r) + 0.01) return bendingOf(corner, normal);
-  const across = () => (0.001 * normal()) / (3 * corner);
+  const across = () => (0.0003 * normal()) / (3 * corner);
   return [k1 / corner ** 2, k2 / corner ** 4, across(), across(), 0];
 }
 
@@ -147,44 +147,40 @@ function trial(kind: SetUp, zMm: number, random: () => number) {
 const HEIGHTS_MM = [0, 4, 30, 38];
 const COUNT = 200;
 
-describe.each<SetUp>([
-  { tilts: [8], noted: true, height: 'ruler' },
-  { tilts: [0.5], noted: true, height: 'ruler' },
-  { tilts: [10], noted: false, height: 'ruler' },
-  { tilts: [1], noted: true, height: 'card' },
-  { tilts: [2, 15], noted: true, height: 'views' },
-])('$tilts degrees, noted $noted, height by $height', (kind) => {
+/** Counted over a list of misses: the share inside the ±, and the mean ±. */
+function counted(list: readonly { readonly miss: number; readonly plusMinus: number }[]) {
+  const inside = list.filter(({ miss, plusMinus }) => miss <= plusMinus).length;
+  return {
+    share: inside / list.length,
+    meanMm: list.reduce((sum, one) => sum + one.plusMinus, 0) / list.length,
+  };
+}
+
+/** What 250 and 356 mm may be off by on the whole (k = 2): mostly the print where cards or two views tell the height. */
+describe.each<SetUp & { readonly mostMm: number }>([
+  { tilts: [8], noted: true, height: 'ruler', mostMm: 0.4 },
+  { tilts: [0.5], noted: true, height: 'ruler', mostMm: 0.55 },
+  { tilts: [1], noted: true, height: 'card', mostMm: 0.2 },
+  { tilts: [2, 15], noted: false, height: 'views', mostMm: 0.2 },
+])('200 set-ups $tilts° from square on, focal length noted: $noted, height by $height', (kind) => {
   const random = seededRandom(77);
   const all = Array.from({ length: COUNT }, (_, place) => trial(kind, HEIGHTS_MM[place % 4]!, random));
-  const share = (list: readonly { miss: number; plusMinus: number }[]) =>
-    list.filter((one) => one.miss <= one.plusMinus).length / list.length;
-  const mean = (list: readonly { plusMinus: number }[]) =>
-    list.reduce((sum, one) => sum + one.plusMinus, 0) / list.length;
 
-  test('coverage', () => {
-    const lengths = all.flatMap((one) => one.lengths);
-    const places = all.flatMap((one) => one.coordinates);
-    const heights = all.map((one) => one.height);
-    console.log(
-      JSON.stringify(kind),
-      'lengths',
-      share(lengths),
-      mean(lengths),
-      'places',
-      share(places),
-      mean(places),
-      'h',
-      share(heights),
-      mean(heights),
-    );
-    console.log(
-      HEIGHTS_MM.map((z, k) => {
-        const part = all.filter((_, i) => i % 4 === k);
-        const l = part.flatMap((o) => o.lengths);
-        const p = part.flatMap((o) => o.coordinates);
-        return `${z}: ${share(l).toFixed(3)} ${mean(l).toFixed(3)} ${share(p).toFixed(3)}`;
-      }).join(' | '),
-    );
-    expect(1).toBe(1);
+  test('the ± of lengths of 250 and 356 mm holds the truth in 93 to 97 of a hundred, and is no wider than it need be', () => {
+    const { share, meanMm } = counted(all.flatMap(({ lengths }) => lengths));
+    expect(share).toBeGreaterThanOrEqual(0.93);
+    expect(share).toBeLessThanOrEqual(0.97);
+    expect(meanMm).toBeLessThan(kind.mostMm);
+  });
+
+  test('so does the ± of places', () => {
+    const { share } = counted(all.flatMap(({ coordinates }) => coordinates));
+    expect(share).toBeGreaterThanOrEqual(0.93);
+    expect(share).toBeLessThanOrEqual(0.97);
+  });
+
+  test('and the ± of the height itself', () => {
+    const { share } = counted(all.map(({ height }) => height));
+    expect(share).toBeGreaterThanOrEqual(0.93);
   });
 });

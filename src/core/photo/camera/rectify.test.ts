@@ -75,7 +75,10 @@ test('a photographed sheet rectified at its own height shows its saddles where t
   const picture = photographSheet(sheet, lens, { blurPx: 0.8, noise: 2, seed: 5 });
   const reading = readSheet(picture, sheet, () => trueMarkers(sheet, lens, 2));
   if (!reading.ok) throw new Error(reading.faults[0]!.found);
-  const solved = solveCamera(reading.value, picture, { sheetBarMm: { xMm: 150, yMm: 150 } });
+  const solved = solveCamera(reading.value, picture, {
+    sheetBarMm: { xMm: 150, yMm: 150, plusMinusMm: 0 },
+    flatPlusMinusMm: 0,
+  });
   if (!solved.ok) throw new Error();
   const made = cameraView(solved.value, sheet, { heightMm: 0, plusMinusMm: 0 });
   if (!made.ok) throw new Error();

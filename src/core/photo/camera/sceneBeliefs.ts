@@ -27,8 +27,11 @@ const UNKNOWN_FOCAL_SIGMA = 0.6;
 const UNKNOWN_FOCAL_SHARE = 0.9;
 /** Share of the diagonal by which the lens's axis misses the middle; stabilised lenses move by about so much. */
 const CENTRE_SIGMA = 0.006;
-/** Distortion at the corner of the picture, as a share of the radius (k), and across it (p: from memory). */
-const CORNER_BEND = { k1: 0.05, k2: 0.03, k3: 0.02, p: 0.001 } as const;
+/**
+ * Distortion at the corner of the picture, as a share of the radius (k), and across it (p: from memory, lenses are centred
+ * to a few micrometres; more of it looks like a shift of the centre, which is believed in by itself).
+ */
+const CORNER_BEND = { k1: 0.05, k2: 0.03, k3: 0.02, p: 0.0003 } as const;
 /** How much wider every belief of a lens is when nothing is to be believed. */
 const OPEN = 1000;
 /** The spread of an unknown that is not asked for: far below what any point can tell. */
@@ -112,8 +115,8 @@ export function sheetBeliefs(
   return [...printRows, ...origin];
 }
 
-/** mm. One standard deviation of how far a sheet on a table lifts at its rim (from memory: a few tenths at worst). */
-export const LIFT_SIGMA_MM = 0.15;
+/** mm, k = 2. How far a sheet on a table lifts at its rim (from memory: a few tenths). */
+export const PAPER_LIFT_MM = 0.3;
 
 /** The beliefs about how flat the sheets lie; exact boards are flat. */
 export function bowBeliefs(unknowns: SceneUnknowns, sigmaMm: number, open: boolean): readonly Belief[] {

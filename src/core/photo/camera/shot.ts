@@ -31,6 +31,8 @@ export interface ShotsOptions {
   readonly sheetBarsMm?: ReadonlyMap<number, SheetBars>;
   /** Heights of cards over the sheet that were measured, mm with half interval (k = 2), by the card's number. */
   readonly cardHeightsMm?: ReadonlyMap<number, { readonly heightMm: number; readonly plusMinusMm: number }>;
+  /** mm, k = 2. How far sheets may lift at their rims: ± 0.3 for paper on a table, less when glued to a board. */
+  readonly flatPlusMinusMm?: number;
   /**
    * `open`: nothing is believed of the lens beforehand, print and flatness are exact, and all shots count alike; for
    * boards of known size seen many times.

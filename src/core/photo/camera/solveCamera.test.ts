@@ -32,7 +32,10 @@ function measured(from: Lens, look = { blurPx: 0.9, noise: 3, seed: 7 }) {
 describe('a sheet photographed 8° from square on', () => {
   const { picture, reading } = measured(lens);
   const truth = lensMap(lens);
-  const solved = solveCamera(reading, picture, { sheetBarMm: { xMm: 150, yMm: 150 } });
+  const solved = solveCamera(reading, picture, {
+    sheetBarMm: { xMm: 150, yMm: 150, plusMinusMm: 0 },
+    flatPlusMinusMm: 0,
+  });
 
   test('shows its saddles within 0.05 px rms and without bias', () => {
     const misses = reading.pairs.map(({ sheet: s, photo }) => {

