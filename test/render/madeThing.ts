@@ -74,7 +74,8 @@ export function photographThing(
   const random = seededRandom(light.seed);
   const linear = new Float32Array(3 * widthPx * heightPx);
   const at = (mask: Raster, x: number, y: number): number => {
-    const [column, row] = [Math.floor(x / mask.cell), Math.floor(y / mask.cell)];
+    const column = Math.floor(x * mask.perMm);
+    const row = Math.floor(y * mask.perMm);
     return column < 0 || row < 0 || column >= mask.columns || row >= mask.rows
       ? 0
       : mask.values[row * mask.columns + column]!;
@@ -83,40 +84,48 @@ export function photographThing(
     1 + light.grain * Math.sin(0.9 * x + 3 * Math.sin(0.05 * y)) * Math.sin(2.3 * x + 0.4 * y);
   const [ex, ey, ez] = lens.eye;
   const lightAt = (dx: number, dy: number, dz: number, into: Float64Array): void => {
-    const reach = -ez / dz;
-    const [px, py] = [ex + reach * dx, ey + reach * dy];
+    const px = ex - (ez / dz) * dx;
+    const py = ey - (ez / dz) * dy;
     if (at(near, px, py)) {
-      let [x, y, z] = [px, py, 0];
+      let x = px;
+      let y = py;
+      let z = 0;
       for (let turn = 0; turn < 3; turn++) {
         z = thing.heightMm(x, y);
-        [x, y] = [ex + ((z - ez) / dz) * dx, ey + ((z - ez) / dz) * dy];
+        x = ex + ((z - ez) / dz) * dx;
+        y = ey + ((z - ez) / dz) * dy;
       }
       const steps = Math.ceil((z * Math.hypot(dx, dy)) / -dz / 0.25) + 1;
       for (let step = 0; step <= steps; step++) {
         const t = (z * (1 - step / steps) - ez) / dz;
-        const [wx, wy] = [ex + t * dx, ey + t * dy];
+        const wx = ex + t * dx;
+        const wy = ey + t * dy;
         if (!at(own, wx, wy)) continue;
         const tone = step === 0 ? thing.upper : thing.wall;
         const lies = step === 0 && over && at(over, wx, wy);
-        const g = grainAt(wx, wy);
-        for (let c = 0; c < 3; c++) into[c]! += lies ? thing.over!.light[c]! : tone[c]! * g;
+        const g = lies ? 1 : grainAt(wx, wy);
+        for (let c = 0; c < 3; c++) into[c]! += (lies ? thing.over!.light[c]! : tone[c]!) * g;
         return;
       }
     }
-    const [sx, sy] = [px / print.x, py / print.y];
+    const sx = px / print.x;
+    const sy = py / print.y;
     const inside = sx > 0 && sy > 0 && sx < sheet.widthMm && sy < sheet.heightMm;
     const level = inside ? (at(ink, sx, sy) ? 0.03 : 0.82) : 0.25;
     const s = 1 - light.shadow.depth * at(shade, px - light.shadow.x, py - light.shadow.y);
-    for (let c = 0; c < 3; c++) into[c]! += level * s * (c === 2 ? 0.96 : 1);
+    into[0]! += level * s;
+    into[1]! += level * s;
+    into[2]! += level * s * 0.96;
   };
   const sum = new Float64Array(3);
+  const way = new Float64Array(3);
   for (let y = 0; y < heightPx; y++)
     for (let x = 0; x < widthPx; x++) {
       sum.fill(0);
       for (let j = 0; j < SAMPLES; j++)
         for (let i = 0; i < SAMPLES; i++) {
-          const [dx, dy, dz] = ray(x + (i + 0.5) / SAMPLES - 0.5, y + (j + 0.5) / SAMPLES - 0.5);
-          lightAt(dx, dy, dz, sum);
+          ray(x + (i + 0.5) / SAMPLES - 0.5, y + (j + 0.5) / SAMPLES - 0.5, way);
+          lightAt(way[0]!, way[1]!, way[2]!, sum);
         }
       const fall = 1 - 0.22 * (x / widthPx) - 0.1 * (y / heightPx);
       for (let c = 0; c < 3; c++)
@@ -180,14 +189,12 @@ function axesOf({ eye, target, rollRad }: ThingLens) {
 function rayOf(lens: ThingLens) {
   const { ahead, right, down } = axesOf(lens);
   const [cx, cy] = [(lens.widthPx - 1) / 2, (lens.heightPx - 1) / 2];
-  return (px: number, py: number): readonly [number, number, number] => {
-    const [u0, v0] = [(px - cx) / lens.focalPx, (py - cy) / lens.focalPx];
-    let [u, v] = [u0, v0];
-    for (let turn = 0; turn < 6; turn++) {
-      const bend = 1 + lens.k1 * (u * u + v * v);
-      [u, v] = [u0 / bend, v0 / bend];
-    }
-    return [0, 1, 2].map((i) => ahead[i]! + u * right[i]! + v * down[i]!) as [number, number, number];
+  return (px: number, py: number, into: Float64Array): void => {
+    const u0 = (px - cx) / lens.focalPx;
+    const v0 = (py - cy) / lens.focalPx;
+    let bend = 1;
+    for (let turn = 0; turn < 4; turn++) bend = 1 + (lens.k1 * (u0 * u0 + v0 * v0)) / (bend * bend);
+    for (let i = 0; i < 3; i++) into[i] = ahead[i]! + (u0 * right[i]! + v0 * down[i]!) / bend;
   };
 }
 
@@ -204,6 +211,7 @@ function placeOf(lens: ThingLens) {
 
 interface Raster {
   readonly cell: number;
+  readonly perMm: number;
   readonly columns: number;
   readonly rows: number;
   readonly values: Uint8Array | Float32Array;
@@ -227,7 +235,7 @@ function raster(sheet: CalibrationSheet, rings: readonly Ring[], cell: number): 
       if (to >= from) values.fill(1, row * columns + from, row * columns + to + 1);
     }
   }
-  return { cell, columns, rows, values };
+  return { cell, perMm: 1 / cell, columns, rows, values };
 }
 
 function inkOf(sheet: CalibrationSheet): Raster {
@@ -248,7 +256,7 @@ function inkOf(sheet: CalibrationSheet): Raster {
         corners[3].y + (box.row + box.rows) * cell,
       );
   }
-  return { cell: CELL_MM, columns, rows, values };
+  return { cell: CELL_MM, perMm: 1 / CELL_MM, columns, rows, values };
 }
 
 function blurred(mask: Raster, softMm: number): Raster {

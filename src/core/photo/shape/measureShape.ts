@@ -1,14 +1,15 @@
-import type { Point } from '../../base/index.ts';
+import { type Point, point } from '../../base/index.ts';
+import { containsPoint } from '../../curve/index.ts';
 import { sceneToRectified } from '../camera/rectify.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import { asSeenAt, placeAtHeight } from './lookedOver.ts';
 import { type Look, type Outermost, outermost } from './outermost.ts';
 import { type EdgeProfiles, edgeProfiles } from './profiles.ts';
-import type { ShapeSeat } from './shapeSeat.ts';
+import { type ShapeSeat, sceneToBody } from './shapeSeat.ts';
 import type { ShapeStation } from './shapeStations.ts';
 import { thingness } from './silhouette.ts';
 import type { PlaceState } from './tracedShape.ts';
-import { type FineEdge, fineEdge } from './upperEdge.ts';
+import { AVERAGED_MM, type FineEdge, fineEdge } from './upperEdge.ts';
 
 /** One station measured: the place over the paper of its upper edge, or why there is none. */
 export interface MeasuredPlace {
@@ -27,8 +28,11 @@ const TOLD_MM = 0.8;
 const BESIDE_MM = 0.2;
 /** mm. Nearer to a corner than this a normal meets the other side too. */
 const CORNER_MM = 1.5;
-/** Times what is looked over: how far along the edge a corner's other wall can show. */
-const OTHER_WALL = 1.4;
+/** Times what is looked over: how far along the edge the other wall of a corner is in the way. */
+const OTHER_WALL = 1.3;
+/** mm beyond an edge at which nothing of the thing may show, and shares of its height that are looked at. */
+const BEYOND_MM = [0.6, 1.5];
+const LEVELS = [0, 1 / 4, 1 / 2, 3 / 4, 1];
 /** mm. A fitted edge farther than this from where it must be is another one. */
 const ASTRAY_MM = 0.7;
 /** mm, one standard deviation: an edge that is told no better tells nothing. */
@@ -54,8 +58,13 @@ export function measureEdge(
     outsideMm: TOLD_MM,
   });
   const covered = squareMask(look);
+  const overlooked = widened(
+    rough.map((one) => isOverlooked(look, seat, one)),
+    Math.ceil(AVERAGED_MM / FINE_STEP_MM),
+  );
   return stations.map((station, i) => {
-    if (station.fromCornerMm < CORNER_MM + lookedOverMm(look, rough[i])) return nothing('corner');
+    if (station.fromCornerMm < CORNER_MM + lookedOverMm(look, rough[i]) || overlooked[i])
+      return nothing('corner');
     if (!rough[i].place || isCovered(look, rough[i], silhouettes, i, covered)) return nothing('hidden');
     const fit = (lines: EdgeProfiles) =>
       fineEdge(lines, stations, i, FINE_STEP_MM, look.scene.rectified.mmPerPixel);
@@ -83,12 +92,36 @@ function upperMm({ offsetMm, expected }: Outermost): number {
   return offsetMm - Math.max(0, expected.wallMm);
 }
 
-/** mm by which the foot of the thing shows beside its upper edge: so far a corner's other wall can reach. */
-function lookedOverMm({ scene }: Look, { expected: { at, heightMm, wallMm } }: Outermost): number {
-  if (wallMm < -BESIDE_MM) return 0;
+/**
+ * Whether another part of the thing shows just beyond a station's own edge or foot: the wall of a corner near by, seen
+ * from above. Looked for on the expected shape, at several heights.
+ */
+function isOverlooked({ scene, shape }: Look, seat: ShapeSeat, { expected }: Outermost): boolean {
+  const { at, normal, shownMm, wallMm, heightMm } = expected;
+  return BEYOND_MM.some((beyondMm) => {
+    const out = shownMm + Math.max(0, wallMm) + beyondMm;
+    const shown = point<'scene'>(at.x + out * normal.x, at.y + out * normal.y);
+    return LEVELS.some((share) => {
+      const place = placeAtHeight(scene.stand, scene.planeHeightMm, shown, share * heightMm);
+      return containsPoint(shape.chain, sceneToBody(seat, place));
+    });
+  });
+}
+
+/** mm by which the foot of the thing shows beside its upper edge: about so far the other wall of a corner can reach. */
+function lookedOverMm({ scene }: Look, { expected: { at, heightMm } }: Outermost): number {
   const foot = asSeenAt(scene.stand, scene.planeHeightMm, at, 0);
   const edge = asSeenAt(scene.stand, scene.planeHeightMm, at, heightMm);
-  return OTHER_WALL * Math.hypot(foot.x - edge.x, foot.y - edge.y);
+  const overMm = Math.hypot(foot.x - edge.x, foot.y - edge.y);
+  return overMm < TOLD_MM ? 0 : OTHER_WALL * overMm;
+}
+
+/** True also for the neighbours of what is true, so far to either side. */
+function widened(flags: readonly boolean[], by: number): readonly boolean[] {
+  return flags.map((_, i) => {
+    for (let k = i - by; k <= i + by; k++) if (flags[(k + flags.length) % flags.length]) return true;
+    return false;
+  });
 }
 
 function near(edge: FineEdge | null): FineEdge | null {

@@ -68,6 +68,9 @@ const LEAST_OVERLAP = 0.8;
 const MOST_GROWTH = 0.1;
 const FIRST_REACH_MM = 12;
 const SECOND_REACH_MM = 5;
+/** Cosine between the normals of one side, and mm along it, by which a place may leave its station. */
+const SAME_SIDE = 0.9;
+const STRAYED_MM = 2;
 /** mm between stations while the seat is looked for, and when it is measured. */
 const COARSE_STEP_MM = 1.5;
 
@@ -106,6 +109,11 @@ function measured(look: Look, seat: ShapeSeat, rimMm: number): Checked<TracedSha
     const { at, normal } = stations[i];
     if (!one.place) return { expected: at, normal, state: one.state, missMm: 0, sigmaMm: 0 };
     const { expected, missMm, normal: out } = misses[next++];
+    // A place that came to lie at another side of a corner tells of neither side.
+    const isOwn =
+      out.x * normal.x + out.y * normal.y > SAME_SIDE &&
+      Math.hypot(expected.x - at.x, expected.y - at.y) < STRAYED_MM + MOST_GROWTH * Math.hypot(at.x, at.y);
+    if (!isOwn) return { expected: at, normal, state: 'corner', missMm: 0, sigmaMm: 0 };
     return { expected, normal: out, state: one.state, missMm, sigmaMm: one.sigmaMm };
   });
   return accept({ shape, seat: rigid, places, size: sizeMisfit(misses), seenShare });

@@ -11,7 +11,7 @@ export interface FineEdge {
 }
 
 /** mm along the edge over which lines are averaged, either way. */
-const AVERAGED_MM = 1.3;
+export const AVERAGED_MM = 1.3;
 /** A profile that leaves its fitted step by more than this share of it is no plain edge. */
 const ROUGHEST = 0.2;
 
