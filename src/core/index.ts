@@ -38,7 +38,11 @@ export {
   type Picture,
   SHEET_PAPERS,
   type SheetPaper,
+  type Shot,
+  type ShotsOptions,
+  type SolvedScene,
   sheetNumbers,
+  solveShots,
   type TraceHints,
 } from './photo/index.ts';
 export { registerText } from './quantity/index.ts';
