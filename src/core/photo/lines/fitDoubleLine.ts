@@ -18,8 +18,8 @@ export interface LineShape {
   readonly blurMm: number;
 }
 
-const ROUNDS = 20;
-/** mm. A move of the middle below this is at rest. */
+const ROUNDS = 40;
+/** mm. Moves of middle, width and blur below this are at rest. */
 const AT_REST_MM = 0.0005;
 const FARTHEST_MM = 0.6;
 const [LEAST_BLUR_MM, MOST_BLUR_MM] = [0.06, 0.6];
@@ -50,7 +50,7 @@ export function fitDoubleLine(
     for (let k = 0; k < unknowns; k++) state[k] += step[k];
     state[6] = Math.min(MOST_WIDTH_MM, Math.max(LEAST_WIDTH_MM, state[6]));
     state[7] = Math.min(MOST_BLUR_MM, Math.max(LEAST_BLUR_MM, state[7]));
-    settled = Math.abs(step[5]) < AT_REST_MM;
+    settled = step.subarray(5).every((move) => Math.abs(move) < AT_REST_MM);
     if (!(Math.abs(state[5]) < FARTHEST_MM)) return null;
   }
   return settled && state[2] > 0 && state[3] > 0 && state[0] > 0

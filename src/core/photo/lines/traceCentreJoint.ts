@@ -1,6 +1,6 @@
 import type { Finding, Frame, Point } from '../../base/index.ts';
 import type { BodyPose } from '../body/bodyTrace.ts';
-import type { MirrorAxis } from '../meant/mirrorAxis.ts';
+import { axisPlusMinusAt, type MirrorAxis } from '../meant/mirrorAxis.ts';
 import type { Picture } from '../picture/picture.ts';
 import { holeFrame } from './holeFrame.ts';
 import { jointStrip } from './jointStrip.ts';
@@ -83,7 +83,7 @@ function notSeen(found: string): CentreJointTrace {
   };
 }
 
-/** Where the joint lies against the mirror axis of the outline, with half intervals (k = 2) that count both. */
+/** Where the joint lies against the mirror axis of the outline, with a half interval (k = 2) that counts both. */
 export interface JointOffAxis {
   /** mm to the right of the axis, looking from the lower to the upper end. */
   readonly lowerMm: number;
@@ -99,13 +99,11 @@ export function jointOffAxis<F extends Frame>(
 ): JointOffAxis {
   const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
   const aside = ({ x, y }: Point<F>): number => s * (x - axis.through.x) - c * (y - axis.through.y);
-  const far = [joint.lower, joint.upper].map(({ x, y }) =>
-    Math.abs(c * (x - axis.through.x) + s * (y - axis.through.y)),
-  );
-  const axisMm = Math.hypot(axis.plusMinus.acrossMm, Math.max(...far) * axis.plusMinus.headingRad);
+  const along = ({ x, y }: Point<F>): number => c * (x - axis.through.x) + s * (y - axis.through.y);
+  const axisMm = [joint.lower, joint.upper].map((end) => axisPlusMinusAt(axis, along(end)));
   return {
     lowerMm: aside(joint.lower),
     upperMm: aside(joint.upper),
-    plusMinusMm: Math.hypot(axisMm, Math.max(plusMinusMm.lower, plusMinusMm.upper)),
+    plusMinusMm: Math.max(Math.hypot(axisMm[0], plusMinusMm.lower), Math.hypot(axisMm[1], plusMinusMm.upper)),
   };
 }
