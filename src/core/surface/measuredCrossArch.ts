@@ -198,18 +198,17 @@ function fitBetween(
     const open = [
       ...(knowns.centreXMm === undefined ? [CENTRE] : []),
       ...(knowns.halfWidthMm === undefined ? [HALF_WIDTH] : []),
-      RISE,
-      FULLNESS,
-      BASE,
+      ...[RISE, FULLNESS, BASE],
       ...(knowns.base === 'free' ? [TILT] : []),
-      ...(outside >= FEWEST_OUTSIDE ? [SCOOP] : []),
     ];
-    const fit = fitModel({
-      residualsOf: (tried) => residualsFrom(kept, tried),
+    const task = {
+      residualsOf: (tried: Float64Array) => residualsFrom(kept, tried),
       start: numbers,
       steps: STEPS,
-      open,
-    });
+    };
+    // A few readings outside may not settle the scoop; then it is taken for a gouge's.
+    const withScoop = outside >= FEWEST_OUTSIDE ? fitModel({ ...task, open: [...open, SCOOP] }) : null;
+    const fit = withScoop ?? fitModel({ ...task, open });
     if (fit === null) return null;
     numbers = fit.numbers;
     last = { fit, kept };
@@ -237,6 +236,9 @@ function residualsFrom(
   });
 }
 
+/** By how much wider the ± is where a stretch was left out: its bounds were chosen by the same readings (from 200 made cases). */
+const LEFT_OUT_UNSURE = 1.12;
+
 /** How far the readings go out: on both sides, or on one where the centre line is known. */
 function reachOf(
   readings: readonly Point<'section'>[],
@@ -256,9 +258,10 @@ function resultOf(
   const leftOut = knowns.leaveOut === true;
   const { fit, kept } = leftOut ? parted.without : parted.whole;
   const { numbers } = fit;
-  const of = (place: number): Estimate => ({
-    value: numbers[place],
-    plusMinus: plusMinusOf(fit, new Map([[place, 1]])),
+  const unsure = leftOut && parted.left.length > 0 ? LEFT_OUT_UNSURE : 1;
+  const of = (...places: readonly number[]): Estimate => ({
+    value: places.reduce((sum, place) => sum + numbers[place], 0),
+    plusMinus: unsure * plusMinusOf(fit, new Map(places.map((place) => [place, 1]))),
   });
   const low = (side: -1 | 1): Point<'section'> =>
     point(
@@ -284,16 +287,7 @@ function resultOf(
     riseMm: of(RISE),
     fullness: of(FULLNESS),
     baseMm: of(BASE),
-    crestMm: {
-      value: numbers[BASE] + numbers[RISE],
-      plusMinus: plusMinusOf(
-        fit,
-        new Map([
-          [BASE, 1],
-          [RISE, 1],
-        ]),
-      ),
-    },
+    crestMm: of(BASE, RISE),
     tiltRad: of(TILT),
     residuals: readings.map((reading, index) => ({
       alongMm: reading.x,

@@ -169,18 +169,19 @@ function fitBetween(
       ({ x }) => x > crest - below - OUTSIDE_MM && x < crest + above + OUTSIDE_MM && !liesIn(left, x),
     );
     const outside = kept.filter(({ x }) => x < crest - below || x > crest + above).length;
-    const fit = fitModel({
-      residualsOf: (tried) => residualsFrom(kept, kind, tried),
+    const task = {
+      residualsOf: (tried: Float64Array) => residualsFrom(kept, kind, tried),
       start: numbers,
       steps: STEPS,
-      open: [
-        ...[CREST_AT, BELOW, ABOVE, RISE, BASE],
-        ...(knowns.base === 'free' ? [TILT] : []),
-        ...(outside >= FEWEST_OUTSIDE ? [SCOOP] : []),
-        ...(platform === 'none' ? [] : [PLATFORM]),
-        ...(platform === 'open' ? [LOG_RADIUS] : []),
-      ],
-    });
+    };
+    const open = [
+      ...[CREST_AT, BELOW, ABOVE, RISE, BASE],
+      ...(knowns.base === 'free' ? [TILT] : []),
+      ...(platform === 'none' ? [] : [PLATFORM]),
+      ...(platform === 'open' ? [LOG_RADIUS] : []),
+    ];
+    const withScoop = outside >= FEWEST_OUTSIDE ? fitModel({ ...task, open: [...open, SCOOP] }) : null;
+    const fit = withScoop ?? fitModel({ ...task, open });
     if (fit === null) return null;
     numbers = fit.numbers;
     last = { fit, kept };
