@@ -90,7 +90,10 @@ function refined(task: SceneTask, first: SceneState): SceneSolution | null {
   let sightings = task.sightings;
   for (let round = 0; round < STRAY_ROUNDS; round++) {
     const scales = robustScales(unknowns, state, sightings);
-    sightings = withoutStrays(unknowns, state, task.sightings, scales);
+    const kept = withoutStrays(unknowns, state, task.sightings, scales);
+    const isSame = kept.every(({ pairs }, place) => pairs.length === sightings[place].pairs.length);
+    if (isSame && round > 0) break;
+    sightings = kept;
     const next = adjust(adjustmentOf(task, state, sightings, scales), state);
     if (!next) return null;
     state = next.state;

@@ -1,4 +1,5 @@
 import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import { printOf } from '../sheet/printScale.ts';
 import type { Sighting } from './adjustment.ts';
 import { adjustScene, type SceneSolution, type SceneTask } from './adjustScene.ts';
@@ -83,7 +84,7 @@ function withOwnLenses(
     beliefs: ShotsOptions['beliefs'],
   ) => Checked<Solved>,
 ): Solved {
-  if (shared.task.unknowns.lensCount === shots.length) return shared;
+  if (shared.task.unknowns.lensCount === shots.length || isAsMeasured(shots, shared)) return shared;
   const squares = shots.map((shot, place) => {
     const alone = solve([shot], [0], 'usual');
     const together = squareOf(shared, place);
@@ -94,6 +95,14 @@ function withOwnLenses(
   const each = shots.map((_, shot) => shot);
   const own = solve(shots, each, shared.task.options.beliefs);
   return own.ok ? own.value : shared;
+}
+
+/** Whether every shot fits as well as its points came with: then none could fit better alone. */
+function isAsMeasured(shots: readonly Shot[], shared: Solved): boolean {
+  return shots.every(({ sheets }, shot) => {
+    const sigmas = sheets.flatMap(({ pairs }) => pairs.map(({ sigmaPx }) => sigmaPx));
+    return squareOf(shared, shot) <= (MISFIT_SHARED * medianOf(sigmas)) ** 2;
+  });
 }
 
 function squareOf({ task, solution }: Solved, shot: number): number {
