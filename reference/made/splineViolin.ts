@@ -67,14 +67,7 @@ export function makeViolin(making: ViolinMaking): MadeViolin {
   for (let i = 0; i < 5; i++) random();
   const { truth, tips } = trueHalf(random, making.bentMm);
   const whole = truth[truth.length - 1].alongMm;
-  const losses = (['left', 'right'] as const).flatMap((side) =>
-    Array.from({ length: making.losses }, () => ({
-      side,
-      alongMm: whole * (0.06 + 0.88 * random()),
-      reachMm: 5 + 15 * random(),
-      depthMm: making.deepestMm * (0.3 + 0.7 * random()),
-    })),
-  );
+  const losses = lossesApart(random, making, whole);
   const lean = [0, 1, 2].map(() => normalOf(random) / 2);
   const turn = Math.PI / 2 + 0.2 * (random() - 0.5);
   const at = { x: 30 + 10 * random(), y: 20 + 10 * random() };
@@ -162,6 +155,28 @@ function wornTip(
     }
   }
   return { x, y };
+}
+
+/** Local losses on both halves, none opposite another: what both halves lost, neither can tell. */
+function lossesApart(random: () => number, making: ViolinMaking, wholeMm: number): MadeViolin['losses'] {
+  const losses: MadeViolin['losses'][number][] = [];
+  for (const side of ['left', 'right'] as const) {
+    for (let left = making.losses, tries = 0; left > 0 && tries < 200; tries++) {
+      const loss = {
+        side,
+        alongMm: wholeMm * (0.06 + 0.88 * random()),
+        reachMm: 5 + 15 * random(),
+        depthMm: making.deepestMm * (0.3 + 0.7 * random()),
+      };
+      const meets = losses.some(
+        ({ alongMm, reachMm }) => Math.abs(alongMm - loss.alongMm) < reachMm + loss.reachMm + 5,
+      );
+      if (meets) continue;
+      losses.push(loss);
+      left--;
+    }
+  }
+  return losses;
 }
 
 function trueHalf(random: () => number, bentMm: number): Pick<MadeViolin, 'truth' | 'tips'> {

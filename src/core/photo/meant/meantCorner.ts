@@ -44,6 +44,8 @@ const MIDDLE_SHARE = 0.6;
 const LEAST_END_PLACES = 3;
 /** A corner end wider than usual by this many spreads is a worn one. */
 const WORN_SPREADS = 1;
+/** Spreads over the usual width that a worn end is carried out to. */
+const WIDE_SIDE = 0.5;
 /** rad. Spread of a direction read off a corner end. */
 const SEEN_HEADING_RAD = 0.05;
 /** mm. A corner end's own place is not read better than this. */
@@ -76,12 +78,13 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
       plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(sigmaMm, known.endSigmaMm, SEEN_END_MM)),
     };
   }
-  const widthMm = known.givenWidthMm ?? known.usualWidthMm;
+  // An end that is seen wide was most likely on the wide side of usual when it was new.
+  const widthMm = known.givenWidthMm ?? known.usualWidthMm + WIDE_SIDE * known.usualSpreadMm;
   const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
   if (closed === undefined)
     return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
   const widthSigma = known.givenWidthMm === undefined ? known.usualSpreadMm : 0;
-  const arms = Math.hypot(closed.bout.node.sigmaMm, closed.waist.node.sigmaMm);
+  const arms = Math.hypot(closed.bout.node.sigmaMm, closed.waist.node.sigmaMm, CARRIED_OFF_MM);
   const reach = Math.hypot(arms, widthSigma) / Math.max(LEAST_CLOSING, closed.closing);
   return {
     ...told(closed),
@@ -89,6 +92,9 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
     plusMinusMm: 2 * Math.hypot(reach, arms),
   };
 }
+
+/** mm, one standard deviation. What two arcs carried on over a few millimetres miss of real arms (tried on made bodies). */
+const CARRIED_OFF_MM = 0.1;
 
 /** Least that a corner's arms draw together per millimetre outwards; flatter ones do not fix a place. */
 const LEAST_CLOSING = 0.1;

@@ -103,6 +103,7 @@ export function meantLine(
   const misfits = (['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) =>
     misfitsOf(section, runs[section]),
   );
+  const arcsSigma = arcsSigmaMm(lowered);
   const kind: ArcKind = misfits.length > 0 ? 'asNeeded' : 'thirteen';
   const drawn = arcsOfRuns(runs, kind, (line) => ({
     lower: meantCorner(
@@ -123,7 +124,7 @@ export function meantLine(
     bodyLengthMm: drawn.half.upperBout.vertices.at(-1)?.y ?? bodyLengthMm,
     lowerEndMm: lowerEndMm + drawn.lowerEndMm,
     corners: drawn.corners,
-    plusMinusMm: lowered.map((spot) => plusMinusOf(spot, runs, drawn)),
+    plusMinusMm: lowered.map((spot) => Math.hypot(plusMinusOf(spot, runs, drawn), 2 * arcsSigma)),
   });
 }
 
@@ -168,6 +169,15 @@ function misfitsOf(section: OutlineSection, { nodes, lengthMm }: MeantRun): read
   });
   return found.map(({ fromMm, toMm, mm }) => ({ section, fromMm, toMm, mm }));
 }
+
+/** What the scatter of all places leaves open in the fitted arcs, on average over the outline. */
+function arcsSigmaMm(spots: readonly LineSpot[]): number {
+  const seen = spots.flatMap(({ sigmaMm }) => (sigmaMm === null ? [] : [sigmaMm * sigmaMm]));
+  return Math.sqrt((FIT_NUMBERS * seen.reduce((sum, square) => sum + square, 0)) / seen.length ** 2);
+}
+
+/** Numbers that shape thirteen arcs, two corner ends and the ends of the body. */
+const FIT_NUMBERS = 31;
 
 function plusMinusOf(
   spot: LineSpot,

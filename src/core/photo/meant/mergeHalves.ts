@@ -88,7 +88,7 @@ export function mergeHalves(
 }
 
 /** mm to either side over which a rest is averaged before its own scatter is taken. */
-const SCATTER_WITHIN_MM = 15;
+const SCATTER_WITHIN_MM = 25;
 
 /** How many neighbouring stations scatter together: what is left of the rests after a running mean. */
 function togetherOf(rest: readonly RestPlace[]): number {

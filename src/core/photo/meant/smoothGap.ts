@@ -21,8 +21,8 @@ const FREE_GAP_MM = 2;
 const FREE_SLOPE = 0.05;
 const HELD = 0.000_01;
 
-/** mm²/mm³. How fast the slope of the gap may wander: the least tried (0.05 mm in 40 mm), the factor to the next, and how many. */
-const WANDER = { least: 0.000_000_1, factor: 4, count: 7 };
+/** mm²/mm³. How fast the slope of the gap may wander: the least tried (0.1 mm in 40 mm), the factor to the next, and how many. */
+const WANDER = { least: 0.000_000_4, factor: 4, count: 6 };
 
 /** Spreads beyond which a place loses weight, and rounds in which it does. */
 const STANDS_OFF = 3;
