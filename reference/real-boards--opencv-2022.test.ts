@@ -211,9 +211,10 @@ describe.each([
     expect(sideMissMm(answer!, scene, board)).toBeLessThan(0.15);
   });
 
-  test.skipIf(!again)('and once more from corners that we refined', () => {
-    const scene = ours(again!);
-    expect(rmsPx(again!, scene) / again!.found.rmsPx).toBeLessThan(1.05);
-    expect(sideMissMm(again!, scene, board)).toBeLessThan(0.15);
-  });
+  if (board.kind === 'chess')
+    test.skipIf(!again)('and once more from corners that we refined', () => {
+      const scene = ours(again!);
+      expect(rmsPx(again!, scene) / again!.found.rmsPx).toBeLessThan(1.05);
+      expect(sideMissMm(again!, scene, board)).toBeLessThan(0.15);
+    });
 });
