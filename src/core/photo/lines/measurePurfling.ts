@@ -69,8 +69,8 @@ export function measurePurfling(
 
 /** Nearer than this the two bells and the strip between them trade light, and their distance reads too small. */
 const PARTED_BLURS = 4;
-/** px. What pixels and the bells' own shape leave of error in the width (painted lines). */
-const WIDTH_SIGMA_PX = 0.06;
+/** px. What pixels and the bells' own shape leave of error in the width (simulated photographs). */
+const WIDTH_SIGMA_PX = 0.2;
 
 function placeAt(place: EdgePoint, depthMm: number, sigmaMm: number, pxPerMm: number): PurflingPlace {
   const depthPx = depthMm * pxPerMm;
