@@ -1,7 +1,7 @@
 export type { BodyTrace, NamedStretch, TraceHints } from './body/bodyTrace.ts';
 export { traceBody } from './body/traceBody.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera/camera.ts';
-export { cameraView, type ScenePlane } from './camera/cameraView.ts';
+export { cameraView } from './camera/cameraView.ts';
 export { type HeightFromViews, heightFromViews, type PlaceInTwoViews } from './camera/heightFromViews.ts';
 export { boundsInScene, paperInScene } from './camera/paperInScene.ts';
 export {
@@ -12,6 +12,7 @@ export {
   sceneBounds,
   sceneToRectified,
 } from './camera/rectify.ts';
+export type { ScenePlane } from './camera/scenePlane.ts';
 export type { CardSighting, SheetSighting, Shot, ShotsOptions } from './camera/shot.ts';
 export { type CameraOptions, solveCamera } from './camera/solveCamera.ts';
 export {

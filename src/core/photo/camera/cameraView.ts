@@ -1,17 +1,10 @@
 import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
 import type { CalibrationSheet } from '../sheet/calibrationSheet.ts';
+import type { ScenePlane } from './scenePlane.ts';
 import type { SolvedCamera } from './solvedScene.ts';
+
 import type { CameraView } from './view.ts';
 import { cameraPlusMinus } from './viewUncertainty.ts';
-
-/** The plane that is measured: how high the edge of the plate stands over the paper. */
-export interface ScenePlane {
-  readonly heightMm: number;
-  /** Half interval (k = 2). */
-  readonly plusMinusMm: number;
-  /** How the height goes with the unknowns of the camera, where the same photographs gave both. */
-  readonly withCamera?: readonly number[];
-}
 
 /** mm. More than this on the sheet's long side is more than a template should be off. */
 const UNSURE_MM = 0.15;

@@ -1,7 +1,7 @@
 import { accept, type Checked, type Fault, type Point, refuse } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
-import type { ScenePlane } from './cameraView.ts';
 import { type Slopes, slopesOnPlane } from './planeSlopes.ts';
+import type { ScenePlane } from './scenePlane.ts';
 import { cameraSlots } from './sceneUnknowns.ts';
 import { CAMERA_UNKNOWNS } from './sight.ts';
 import type { SolvedScene } from './solvedScene.ts';

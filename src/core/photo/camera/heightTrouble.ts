@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.ts';
-import type { ScenePlane } from './cameraView.ts';
+import type { ScenePlane } from './scenePlane.ts';
 
 /**
  * What is said when a height that was measured by hand and one that the photographs show disagree by more than both

@@ -9,7 +9,8 @@ import {
 import { type TrueCamera, truePhoto } from '../../../../test/render/simulatedShots.ts';
 import { point, seededRandom } from '../../base/index.ts';
 import { calibrationSheet } from '../sheet/calibrationSheet.ts';
-import { cameraView, type ScenePlane } from './cameraView.ts';
+import { cameraView } from './cameraView.ts';
+import type { ScenePlane } from './scenePlane.ts';
 import type { Shot, ShotsOptions } from './shot.ts';
 import { planeOfCard, type SolvedScene, sheetPlace } from './solvedScene.ts';
 import { solveShots } from './solveShots.ts';

@@ -1,7 +1,7 @@
 import { Bug, type Finding, type Point, point } from '../../base/index.ts';
 import type { PrintScale } from '../sheet/printScale.ts';
 import { type Camera, projection } from './camera.ts';
-import type { ScenePlane } from './cameraView.ts';
+import type { ScenePlane } from './scenePlane.ts';
 import { cameraSlots, cardHeightSlot, type SceneUnknowns } from './sceneUnknowns.ts';
 import { turnMatrix } from './turn.ts';
 import type { CameraTrust } from './view.ts';
