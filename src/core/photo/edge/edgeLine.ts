@@ -13,6 +13,8 @@ export interface NearestLink {
   readonly distanceMm: number;
   readonly normalX: number;
   readonly normalY: number;
+  /** Where the link's line lies along that normal: another point is its own way along the normal less this outside it. */
+  readonly offsetMm: number;
 }
 
 /** The seen edge of one half as links between neighbouring spots, ready to be asked for nearest places. */
@@ -55,6 +57,7 @@ export function edgeLine<F extends Frame>(spots: readonly EdgeSpot<F>[], outward
         distanceMm: (x - startX[best]) * normalX + (y - startY[best]) * normalY,
         normalX,
         normalY,
+        offsetMm: startX[best] * normalX + startY[best] * normalY,
       };
     },
   };

@@ -45,19 +45,25 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
   const usable = edge.left.filter((spot) => spot.seen && !isCornerEnd(spot.section));
   const left = uprightSpots(usable, start);
   let [acrossMm, turnRad, spreadMm] = [0, 0, 0];
+  let links: readonly AxisLink[] = [];
   for (let round = 0; round < ROUNDS; round++) {
-    const pulls = pullsOf(left, right, acrossMm, turnRad);
-    if (pulls.length < LEAST_SPOTS) return refuse(tooLittle(pulls.length));
+    if (round < SOUGHT_FIRST || round % SOUGHT_EVERY === 0) links = linksOf(left, right, acrossMm, turnRad);
+    if (links.length < LEAST_SPOTS) return refuse(tooLittle(links.length));
+    const pulls = links.map((link) => pullOf(link, acrossMm, turnRad));
     spreadMm = spreadOf(pulls);
     const narrowing = FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2));
     const step = axisStep(pulls, spreadMm * Math.max(LAST_CUT, narrowing));
     acrossMm += step.acrossMm;
     turnRad += step.turnRad;
   }
-  const pulls = pullsOf(left, right, acrossMm, turnRad);
+  const pulls = linksOf(left, right, acrossMm, turnRad).map((link) => pullOf(link, acrossMm, turnRad));
   const spread = axisSpread(pulls, LAST_CUT * spreadOf(pulls));
   return accept(settled(start, acrossMm, turnRad, spreadMm, spread));
 }
+
+/** Rounds at the beginning that look for the nearest links anew, and then every how many. */
+const SOUGHT_FIRST = 4;
+const SOUGHT_EVERY = 4;
 
 function spreadOf(pulls: readonly AxisPull[]): number {
   return Math.max(LEAST_SPREAD_MM, NORMAL_TO_MEDIAN * medianOf(pulls.map(({ gapMm }) => Math.abs(gapMm))));
@@ -71,31 +77,51 @@ export function axisPlusMinusAt<F extends Frame>({ plusMinus }: MirrorAxis<F>, a
   return Math.sqrt(Math.max(0, acrossMm ** 2 + lean ** 2 - 2 * correlation * acrossMm * lean));
 }
 
-function pullsOf(
+/** A left spot and the link of the right half that its mirror image lies nearest to. */
+interface AxisLink {
+  readonly x: number;
+  readonly y: number;
+  readonly normalX: number;
+  readonly normalY: number;
+  readonly offsetMm: number;
+  readonly share: number;
+}
+
+function linksOf(
   left: readonly EdgeSpot<'body'>[],
   right: EdgeLine,
   acrossMm: number,
   turnRad: number,
-): readonly AxisPull[] {
+): readonly AxisLink[] {
   const first = left[0]?.alongMm ?? 0;
   const lengthMm = Math.max(1, (left.at(-1)?.alongMm ?? 1) - first);
   const c = Math.cos(turnRad);
   const s = Math.sin(turnRad);
-  return left.flatMap(({ x, y, alongMm }) => {
-    // Mirrored about the line through (across, 0) that leans to the right of y.
+  const links: AxisLink[] = [];
+  for (const { x, y, alongMm } of left) {
     const off = (x - acrossMm) * c - y * s;
-    const mirroredX = x - 2 * off * c;
-    const mirroredY = y + 2 * off * s;
-    const link = right.nearest(mirroredX, mirroredY, alongMm);
-    if (link === null) return [];
-    const { normalX, normalY, distanceMm } = link;
-    return {
-      gapMm: distanceMm,
-      perAcross: 2 * c * (normalX * c - normalY * s),
-      perTurn: 2 * (normalX * mirroredY - normalY * (mirroredX - acrossMm)),
-      share: (alongMm - first) / lengthMm,
-    };
-  });
+    const link = right.nearest(x - 2 * off * c, y + 2 * off * s, alongMm);
+    if (link === null) continue;
+    const { normalX, normalY, offsetMm } = link;
+    links.push({ x, y, normalX, normalY, offsetMm, share: (alongMm - first) / lengthMm });
+  }
+  return links;
+}
+
+function pullOf(link: AxisLink, acrossMm: number, turnRad: number): AxisPull {
+  const { x, y, normalX, normalY, offsetMm, share } = link;
+  const c = Math.cos(turnRad);
+  const s = Math.sin(turnRad);
+  // Mirrored about the line through (across, 0) that leans to the right of y.
+  const off = (x - acrossMm) * c - y * s;
+  const mirroredX = x - 2 * off * c;
+  const mirroredY = y + 2 * off * s;
+  return {
+    gapMm: mirroredX * normalX + mirroredY * normalY - offsetMm,
+    perAcross: 2 * c * (normalX * c - normalY * s),
+    perTurn: 2 * (normalX * mirroredY - normalY * (mirroredX - acrossMm)),
+    share,
+  };
 }
 
 function settled<F extends Frame>(
