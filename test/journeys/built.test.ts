@@ -88,7 +88,7 @@ describe('what cannot be checked is said in a sentence', () => {
       'a part that does not lie there',
       [...PHOTO, '--part', 'form', ...KNOWN],
       3,
-      /covers the form of this design|rest|measured/,
+      /looks like the (garland|inner template|outline template) of this design, not like the form/,
     ],
     ['no photograph', ['check', DESIGN, '--map', 'x.svg'], 3, /--map: no photograph that it could be about/],
     [

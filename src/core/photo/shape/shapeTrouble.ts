@@ -32,6 +32,16 @@ export function otherFault(name: string, overlap: number): Fault {
   };
 }
 
+export function mistakenFault(name: string, other: string): Fault {
+  return {
+    code: 'shape.mistaken',
+    at: 'photograph',
+    found: `something that looks like the ${other} of this design, not like the ${name}`,
+    need: `the ${name}`,
+    remedy: `say --part for the ${other}, or photograph the ${name}`,
+  };
+}
+
 export function sizeFault(name: string, growth: number): Fault {
   const percent = Math.abs(100 * growth).toFixed(0);
   return {

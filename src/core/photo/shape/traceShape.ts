@@ -7,6 +7,7 @@ import { type CoarseSeat, coarseSeat, type ShapeSeat } from './shapeSeat.ts';
 import { shapeStations } from './shapeStations.ts';
 import {
   hiddenFault,
+  mistakenFault,
   nothingFault,
   otherFault,
   paperFault,
@@ -20,6 +21,8 @@ import type { ExpectedShape, ShapePlace, TracedShape } from './tracedShape.ts';
 export interface ShapeOptions {
   /** What the thing may be; the one that covers it best is measured. */
   readonly shapes: readonly ExpectedShape[];
+  /** Other things that it might be by mistake: one that covers it plainly better is named in the fault. */
+  readonly others?: readonly ExpectedShape[];
   /** Height of the upper edge over the paper; the plane's where left out. */
   readonly upperEdgeMm?: (at: Point<'body'>) => number;
   /** Least width of the upper face at the edge: that of the ribs where a garland stands. */
@@ -30,7 +33,7 @@ export interface ShapeOptions {
  * A made thing that lies or stands on the sheet, measured along the edge that is expected of it. Its size is never
  * changed to fit: what it is off is part of what is measured.
  *
- * Faults: `shape.paper`, `shape.nothing`, `shape.other`, `shape.size`, `shape.hidden`, `shape.unsettled`.
+ * Faults: `shape.paper`, `shape.nothing`, `shape.other`, `shape.mistaken`, `shape.size`, `shape.hidden`, `shape.unsettled`.
  * Method: what stands out from the paper, seated by its moments; its outermost edge looked for along the normals,
  * twice, each time seated anew; there a blurred step is fitted; where the camera looks down on a wall, upper edge and
  * foot are told apart by where each must show.
@@ -41,9 +44,10 @@ export function traceShape(scene: ShapeScene, options: ShapeOptions): Checked<Tr
   const seen = standOut(shares, scene.rectified, scene.ground);
   const colour = seen && thingColour(shares, seen);
   if (!seen || !colour || seen.cells < LEAST_CELLS) return refuse(nothingFault());
-  const { shape, coarse } = bestShape(options.shapes, (one) =>
-    coarseSeat(one.chain, one.mirrored, seen, scene.rectified),
-  );
+  const seatOf = (one: ExpectedShape) => coarseSeat(one.chain, one.mirrored, seen, scene.rectified);
+  const { shape, coarse } = bestShape(options.shapes, seatOf);
+  const other = options.others?.find((one) => seatOf(one).overlap > coarse.overlap + PLAINLY_BETTER);
+  if (other) return refuse(mistakenFault(shape.name, other.name));
   const growth = Math.sqrt(coarse.areaRatio) - 1;
   if (coarse.overlap < LEAST_OVERLAP) return refuse(otherFault(shape.name, coarse.overlap));
   if (Math.abs(growth) > MOST_GROWTH) return refuse(sizeFault(shape.name, growth));
@@ -64,6 +68,8 @@ export function traceShape(scene: ShapeScene, options: ShapeOptions): Checked<Tr
 const LEAST_CELLS = 3000;
 /** Share of the area in common: another shape than the expected one stays below. */
 const LEAST_OVERLAP = 0.8;
+/** Share of the area by which another shape must cover the thing better to be held for it. */
+const PLAINLY_BETTER = 0.03;
 /** Share by which a made thing may be too large or small and still be that thing. */
 const MOST_GROWTH = 0.1;
 const FIRST_REACH_MM = 12;

@@ -1,4 +1,5 @@
 import { accept, type Checked, type Finding, point } from '../../base/index.ts';
+import { BUILT_PARTS } from '../../checks/index.ts';
 import type { PlanParts } from '../../instrument/index.ts';
 import {
   bodyToScene,
@@ -61,6 +62,9 @@ export function seeMadeThing(
     },
     {
       shapes: expectedShapes(plan, request.part, request.face),
+      others: BUILT_PARTS.filter((part) => part !== request.part).flatMap((part) =>
+        expectedShapes(plan, part, request.face),
+      ),
       upperEdgeMm: heightAt(upperEdge, plan.outline.bodyLengthMm),
       rimMm: request.part === 'garland' ? RIM_MM : WIDE_RIM_MM,
     },
