@@ -42,7 +42,7 @@ export function photoSaddles(
       return brightnessAt(gray, seen.x + shift.x, seen.y + shift.y);
     };
     if (!isSaddle(pattern, saddle, brightness)) return [];
-    const sigmaPx = trueSpread(gray, { ...local, at: refined.at }, refined.sigmaPx);
+    const sigmaPx = trueSpread(gray, { ...local, at: refined.at }, refined.sigmaPxPerLevel, guess.gapPx);
     if (sigmaPx === null) return [];
     return [{ sheet: saddle, photo: point(refined.at.x + corner.x, refined.at.y + corner.y), sigmaPx }];
   });
@@ -52,17 +52,28 @@ export function photoSaddles(
 const ROUND_PX = 5;
 
 /** Null where something covers an arm of the saddle. */
-function trueSpread(gray: GrayPicture, at: SaddleGuess, noisePx: number): number | null {
+function trueSpread(gray: GrayPicture, at: SaddleGuess, pxPerLevel: number, gapPx: number): number | null {
   const misfit = saddleMisfit(gray, at);
-  if (misfit === null || misfit > MOST_MISFIT) return null;
-  return Math.hypot(LEAST_SIGMA_PX, noisePx);
+  if (misfit === null || misfit.worstArm > MOST_MISFIT) return null;
+  const codesPx = CODE_PULL_PX * Math.exp(-((gapPx / misfit.blurPx) ** 2));
+  return Math.hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * pxPerLevel, codesPx);
 }
+
+/** Between pixels the noise is averaged away in part, so what is left there is less than what the pixels have. */
+const BETWEEN_PIXELS = 1.7;
+/** px. How far codes that blur reaches pull a saddle, at no gap; measured on rendered sheets. */
+const CODE_PULL_PX = 0.25;
 
 /** Share of the step from black to white: a cloth's edge, glare or a finger leave more; noise and blur leave less. */
 const MOST_MISFIT = 0.2;
 
+interface PrintedGuess extends SaddleGuess {
+  /** From the strips that are looked at to where the codes begin. */
+  readonly gapPx: number;
+}
+
 /** Null where no code is near, or where the squares are too small in the picture to be measured. */
-function guessOf(pattern: MarkedPattern, saddle: Point<'sheet'>, predict: Prediction): SaddleGuess | null {
+function guessOf(pattern: MarkedPattern, saddle: Point<'sheet'>, predict: Prediction): PrintedGuess | null {
   const at = predict(saddle);
   const east = predict(point(saddle.x + pattern.squareMm / 2, saddle.y));
   const north = predict(point(saddle.x, saddle.y + pattern.squareMm / 2));
@@ -79,6 +90,7 @@ function guessOf(pattern: MarkedPattern, saddle: Point<'sheet'>, predict: Predic
     ],
     armPx: Math.min(LONGEST_ARM_PX, ARM_SHARE * squarePx),
     sidePx,
+    gapPx: SIDE_SHARE * squarePx - sidePx,
   };
 }
 

@@ -4,8 +4,8 @@ import type { GrayPicture } from './markerFinder.ts';
 /** Where black and white meet crosswise, to a few hundredths of a pixel. */
 export interface Saddle {
   readonly at: Point<'photo'>;
-  /** Spread to expect in x and in y, from the noise in the window. */
-  readonly sigmaPx: number;
+  /** Spread to expect in x and in y from noise of one level in every pixel, px. */
+  readonly sigmaPxPerLevel: number;
 }
 
 /** What is known of a crossing before it is measured. */
@@ -49,7 +49,8 @@ export function refineSaddle(picture: GrayPicture, guess: SaddleGuess): Saddle |
     const moveY = (sums.xx * sums.alongY - sums.xy * sums.alongX) / determinant;
     at = point(at.x + moveX, at.y + moveY);
     if (distanceBetween(at, guess.at) > guess.sidePx + WANDER_PX) return null;
-    if (Math.hypot(moveX, moveY) < SETTLED_PX) return { at, sigmaPx: spread(sums, determinant) };
+    if (Math.hypot(moveX, moveY) < SETTLED_PX)
+      return { at, sigmaPxPerLevel: spread(picture, at, window, determinant) };
   }
   return null;
 }
@@ -87,14 +88,12 @@ interface GradientSums {
   readonly yy: number;
   readonly alongX: number;
   readonly alongY: number;
-  readonly residual: number;
-  readonly count: number;
 }
 
 function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights }: Window): GradientSums {
   const side = 2 * half + 3;
   const patch = patchAt(picture, at, half + 1);
-  let [xx, xy, yy, alongX, alongY, residual, count] = [0, 0, 0, 0, 0, 0, 0];
+  let [xx, xy, yy, alongX, alongY] = [0, 0, 0, 0, 0];
   for (let dy = -half; dy <= half; dy++)
     for (let dx = -half; dx <= half; dx++) {
       const weight = weights[(dy + half) * (2 * half + 1) + dx + half];
@@ -108,10 +107,47 @@ function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights 
       yy += weight * gy * gy;
       alongX += weight * gx * projected;
       alongY += weight * gy * projected;
-      residual += weight * projected * projected;
-      count++;
     }
-  return { xx, xy, yy, alongX, alongY, residual, count };
+  return { xx, xy, yy, alongX, alongY };
+}
+
+/**
+ * How much the settled point moves when every pixel's brightness moves by one level at random: each pixel's own share in
+ * the sums, through the gradients that it takes part in, added up as squares.
+ */
+function spread(picture: GrayPicture, at: Point<'photo'>, window: Window, determinant: number): number {
+  const { half, weights } = window;
+  const side = 2 * half + 3;
+  const patch = patchAt(picture, at, half + 1);
+  const [shareX, shareY] = [new Float64Array(side * side), new Float64Array(side * side)];
+  let [xx, xy, yy] = [0, 0, 0];
+  for (let dy = -half; dy <= half; dy++)
+    for (let dx = -half; dx <= half; dx++) {
+      const weight = weights[(dy + half) * (2 * half + 1) + dx + half];
+      if (weight === 0) continue;
+      const place = (dy + half + 1) * side + dx + half + 1;
+      const gx = (patch[place + 1] - patch[place - 1]) / 2;
+      const gy = (patch[place + side] - patch[place - side]) / 2;
+      xx += weight * gx * gx;
+      xy += weight * gx * gy;
+      yy += weight * gy * gy;
+      for (const [share, g] of [
+        [shareX, gx],
+        [shareY, gy],
+      ] as const) {
+        share[place + 1] += (weight * g * dx) / 2;
+        share[place - 1] -= (weight * g * dx) / 2;
+        share[place + side] += (weight * g * dy) / 2;
+        share[place - side] -= (weight * g * dy) / 2;
+      }
+    }
+  let squares = 0;
+  for (let place = 0; place < shareX.length; place++) {
+    const moveX = (yy * shareX[place] - xy * shareY[place]) / determinant;
+    const moveY = (xx * shareY[place] - xy * shareX[place]) / determinant;
+    squares += moveX * moveX + moveY * moveY;
+  }
+  return Math.sqrt(squares / 2);
 }
 
 /** The brightness at whole steps from a place between pixels, up to `half` of them to each side; the picture must reach as far. */
@@ -132,11 +168,6 @@ function patchAt({ widthPx, data }: GrayPicture, at: Point<'photo'>, half: numbe
         lowerRight * data[from + widthPx + 1];
   }
   return patch;
-}
-
-function spread(sums: GradientSums, determinant: number): number {
-  const perSample = sums.residual / Math.max(1, sums.count - 2);
-  return Math.sqrt((perSample * (sums.xx + sums.yy)) / (2 * determinant));
 }
 
 function windowInside(picture: GrayPicture, at: Point<'photo'>, reachPx: number): boolean {

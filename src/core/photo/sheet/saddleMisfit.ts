@@ -5,19 +5,30 @@ import type { SaddleGuess } from './saddle.ts';
 /** px. Half widths of an edge that are tried, from a sharp lens to one out of focus. */
 const BLURS_PX = [0.6, 1, 1.6, 2.5, 4];
 
+/** How a settled saddle looks against two straight blurred edges. */
+export interface SaddleMisfit {
+  /** Departure in the worst of the four arms, rms, as a share of the step from black to white. */
+  readonly worstArm: number;
+  /** Departure over all four, rms, in levels of 255. */
+  readonly levels: number;
+  readonly stepLevels: number;
+  /** Half width of the edges. */
+  readonly blurPx: number;
+}
+
 /**
- * How far the picture round a settled saddle departs from two straight blurred edges under slanting light, rms, as a
- * share of the step from black to white, in the worst of the four arms; null where the step cannot be made out.
+ * How far the picture round a settled saddle departs from two straight blurred edges under slanting light; null where
+ * black and white cannot be made out.
  *
  * Method: brightness is fitted by least squares with a plane and the product of two smoothed steps, for each blur; the
  * best one counts. An arm that something covers, or that ends early, stands out although the other three are clean.
  */
-export function saddleMisfit(picture: GrayPicture, at: SaddleGuess): number | null {
+export function saddleMisfit(picture: GrayPicture, at: SaddleGuess): SaddleMisfit | null {
   const samples = samplesOf(picture, at);
-  let best: number | null = null;
+  let best: SaddleMisfit | null = null;
   for (const blurPx of BLURS_PX) {
     const misfit = misfitAt(samples, blurPx);
-    if (misfit !== null && (best === null || misfit < best)) best = misfit;
+    if (misfit !== null && (best === null || misfit.levels < best.levels)) best = misfit;
   }
   return best;
 }
@@ -65,7 +76,7 @@ function samplesOf(picture: GrayPicture, { at, edges, armPx, sidePx }: SaddleGue
 /** Levels of 255. Below it there is no black and white. */
 const LEAST_STEP = 8;
 
-function misfitAt(samples: Samples, blurPx: number): number | null {
+function misfitAt(samples: Samples, blurPx: number): SaddleMisfit | null {
   const { count, x, y, offFirst, offSecond, arm, light } = samples;
   const shape = new Float64Array(count);
   const normal = [0, 1, 2, 3].map(() => [0, 0, 0, 0, 0]);
@@ -84,7 +95,14 @@ function misfitAt(samples: Samples, blurPx: number): number | null {
     counts[arm[place]]++;
   }
   const rms = squares.map((sum, one) => Math.sqrt(sum / Math.max(1, counts[one])));
-  return Math.max(...rms) / Math.abs(2 * weights[3]);
+  const stepLevels = Math.abs(2 * weights[3]);
+  const total = squares.reduce((sum, one) => sum + one, 0);
+  return {
+    worstArm: Math.max(...rms) / stepLevels,
+    levels: Math.sqrt(total / Math.max(1, count - 4)),
+    stepLevels,
+    blurPx,
+  };
 }
 
 /** Four equations by elimination, right side last; changed in place. Null where they are not independent. */

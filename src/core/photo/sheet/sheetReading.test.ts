@@ -78,11 +78,11 @@ test('the paper is told by its codes', () => {
 test('a sheet half covered, or half out of the picture, is refused with the sides that are missing', () => {
   const half: Look = { ...clear, covered: [{ x0: 210, y0: -10, x1: 430, y1: 310 }] };
   const covered = readSheet(photographSheet(sheet, lens, half), sheet, finderFor(half));
-  expect(covered.ok ? [] : covered.faults.map((fault) => fault.code)).toEqual(['sheet.hidden']);
+  expect(covered.ok ? [] : covered.faults.map((fault) => fault.code)).toEqual(['sheet.too-little']);
   if (!covered.ok) expect(covered.faults[0]!.found).toMatch(/right short side/);
   const aside = { ...lens, eye: [460, 60, 860], target: [410, 148, 0] } as const;
   const outside = readSheet(photographSheet(sheet, aside, clear), sheet, finderFor(clear, aside));
-  expect(outside.ok ? [] : outside.faults.map((fault) => fault.code)).toEqual(['sheet.hidden']);
+  expect(outside.ok ? [] : outside.faults.map((fault) => fault.code)).toEqual(['sheet.too-little']);
 });
 
 test('a picture without a sheet is refused, and so are codes scattered at random', () => {
