@@ -112,7 +112,7 @@ export function barsFault(
   const length = (share: number) => (share * SHEET_BAR_MM).toFixed(1);
   const said = scale.x === scale.y ? '' : ` of ${length(scale.x)} and ${length(scale.y)} mm`;
   return {
-    code: 'sheet.bars',
+    code: 'sheet.barsApart',
     at: 'sheet bar',
     found: `the photograph does not show bars${said}: side by side they look more like ${length(values[slot])} and ${length(values[slot + 1])} mm`,
     need: 'both bars measured on this very sheet, and a photograph that was not stretched',

@@ -160,7 +160,7 @@ describe('bars', () => {
 
   test('that contradict the photograph are refused, with what it shows', () => {
     const scene = solveShots([shot], { sheetBarMm: { xMm: 149, yMm: 151 } });
-    expect(scene.ok ? [] : scene.faults.map(({ code }) => code)).toEqual(['sheet.bars']);
+    expect(scene.ok ? [] : scene.faults.map(({ code }) => code)).toEqual(['sheet.barsApart']);
     expect(scene.ok ? '' : scene.faults[0]!.found).toMatch(
       /bars of 149\.0 and 151\.0 mm.*look more like 149\.\d and 150\.\d mm/,
     );

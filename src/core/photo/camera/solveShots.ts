@@ -19,7 +19,7 @@ import type { SolvedScene } from './solvedScene.ts';
  * noted (35 mm equivalent, ± 3 %), the centre near the middle of the picture (± 0.6 % of its diagonal), the lens near
  * none of distortion, prints near what their bars measure; where the photographs say otherwise they win. Shots of one
  * size, note and camera name share a lens unless that fits them badly.
- * Faults: `sheet.bar`, `sheet.bars` (they contradict the picture), `sheet.apart`, `camera.unsettled`, `camera.steep`
+ * Faults: `sheet.bar`, `sheet.barsApart` (they contradict the picture), `sheet.apart`, `camera.unsettled`, `camera.steep`
  * (more than 45° from square on), `camera.lens`, `sheet.notFlat`. Findings: `sheet.unmeasured`, `sheet.oneBar`,
  * `sheet.curled`, `sheet.bowed`, `sheet.printings`, `camera.focalNote`, `sheet.outliers`.
  * Method: least squares from several first focal lengths with Huber weights, straying points dropped, each shot's spread
