@@ -5,8 +5,8 @@ import type { Instrument } from './instrument.ts';
 /** mm from the outline as meant: outer dark line, white, inner dark line end. */
 const PURFLING_MM = [3.6, 4, 4.6, 5] as const;
 
-/** Writes how the body's surface reflects where a ray met it (linear red, green, blue). */
-export type BodyTone = (hit: Float64Array, out: Float64Array) => void;
+/** Writes how the body's surface reflects where a ray met it (linear red, green, blue); says whether varnish shines there. */
+export type BodyTone = (hit: Float64Array, out: Float64Array) => boolean;
 
 /** Grain, flame, joint, purfling, sound holes and the tone of the varnish. */
 export function bodyTone({ face, meantGrid, soundHole, varnish }: Instrument): BodyTone {
@@ -20,17 +20,17 @@ export function bodyTone({ face, meantGrid, soundHole, varnish }: Instrument): B
     if (kind === KIND.rib || kind === KIND.farPlate) {
       much = 0.75 * (1 + 0.12 * noiseAt((x + y) / 3, (hit[HIT.z] as number) / 12, salt + 3));
       paint(out, red * much, green * much, blue * much);
-      return;
+      return true;
     }
     if (soundHole && isHole(soundHole, x, y)) {
       paint(out, 0.006, 0.004, 0.003);
-      return;
+      return false;
     }
     const inside = -meantGrid.at(x, y);
     if (inside > PURFLING_MM[0] && inside < PURFLING_MM[3]) {
       if (inside > PURFLING_MM[1] && inside < PURFLING_MM[2]) paint(out, 0.35, 0.22, 0.1);
       else paint(out, 0.02, 0.015, 0.01);
-      return;
+      return true;
     }
     much += face === 'top' ? straightGrain(x, y) : flamed(x, y);
     much *= 1 + 0.15 * noiseAt(x / 45, y / 60, salt + 1);
@@ -38,6 +38,7 @@ export function bodyTone({ face, meantGrid, soundHole, varnish }: Instrument): B
     if (kind === KIND.rim || inside < 2.5) much *= 1.1;
     const pale = 0.03 * Math.max(0, noiseAt(x / 30, y / 30, salt + 2));
     paint(out, red * much + pale, green * much + pale * 0.8, blue * much + pale * 0.5);
+    return true;
   };
 
   function straightGrain(x: number, y: number): number {

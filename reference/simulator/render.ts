@@ -191,12 +191,11 @@ function bodyLook(
       return true;
     }
     if (!isBody) return false;
-    tone(hit, out);
-    lit(mx, my, out);
+    lit(mx, my, tone(hit, out) ? body.varnish.gloss : 0, out);
     return true;
   };
 
-  function lit(mx: number, my: number, out: Float64Array): void {
+  function lit(mx: number, my: number, gloss: number, out: Float64Array): void {
     const nx = hit[HIT.nx] as number;
     const ny = hit[HIT.ny] as number;
     const nz = hit[HIT.nz] as number;
@@ -226,8 +225,7 @@ function bodyLook(
       const hz = lamp.z + back;
       const half = (nx * hx + ny * hy + nz * hz) / Math.sqrt(hx * hx + hy * hy + hz * hz);
       const narrow = 6 / (0.02 + lamp.soft * lamp.soft);
-      if (half > 0.6)
-        shine += lamp.tone[1] * open * body.varnish.gloss * Math.exp(-(1 - half) * 2 * narrow) * 1.5;
+      if (half > 0.6) shine += lamp.tone[1] * open * gloss * Math.exp(-(1 - half) * 2 * narrow) * 1.5;
     }
     out[0] = (out[0] as number) * red + shine;
     out[1] = (out[1] as number) * green + shine;
