@@ -1,5 +1,4 @@
 import { accept, type Checked, type Frame, type Point, point, refuse } from '../../base/index.ts';
-import { medianOf } from '../../numeric/index.ts';
 import { type EdgeLine, edgeLine } from '../edge/edgeLine.ts';
 import { type EdgeSpot, type FoundEdge, isCornerEnd } from '../edge/foundEdge.ts';
 import { type AxisPull, type AxisSpread, axisSpread, axisStep } from './axisStep.ts';
@@ -66,7 +65,8 @@ const SOUGHT_FIRST = 4;
 const SOUGHT_EVERY = 4;
 
 function spreadOf(pulls: readonly AxisPull[]): number {
-  return Math.max(LEAST_SPREAD_MM, NORMAL_TO_MEDIAN * medianOf(pulls.map(({ gapMm }) => Math.abs(gapMm))));
+  const sizes = Float64Array.from(pulls, ({ gapMm }) => Math.abs(gapMm)).sort();
+  return Math.max(LEAST_SPREAD_MM, NORMAL_TO_MEDIAN * (sizes[sizes.length >> 1] ?? 0));
 }
 
 /** Half interval (k = 2) of the axis's place across at a place along it, counted from its `through`, mm. */

@@ -21,8 +21,11 @@ export function uprightSpots<F extends Frame>(
   spots: readonly EdgeSpot<F>[],
   line: Heading<F>,
 ): readonly EdgeSpot<'body'>[] {
-  return spots.map((spot) => {
-    const { section, alongMm, seen, sigmaMm } = spot;
-    return { ...turnedUpright(spot, line), section, alongMm, seen, sigmaMm };
+  const c = Math.cos(line.headingRad);
+  const s = Math.sin(line.headingRad);
+  return spots.map(({ x, y, section, alongMm, seen, sigmaMm }) => {
+    const dx = x - line.through.x;
+    const dy = y - line.through.y;
+    return { x: s * dx - c * dy, y: c * dx + s * dy, section, alongMm, seen, sigmaMm };
   });
 }
