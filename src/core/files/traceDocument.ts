@@ -11,6 +11,7 @@ const eyeOfHole = z.looseObject({ centre: spot, diameter: z.number() });
 const soundHole = z
   .looseObject({
     contour: z.array(spot).min(3),
+    doubtful: z.array(z.int()).describe('points of the contour where the two holes differ').optional(),
     bridged: z.array(z.int()).describe('points of the contour that something crosses').optional(),
     upperEye: eyeOfHole.optional(),
     lowerEye: eyeOfHole.optional(),
@@ -52,6 +53,13 @@ export const traceSchema = z
         drawnFrom: z.enum(['bass', 'treble']).optional(),
         bass: soundHole.optional(),
         treble: soundHole.optional(),
+      })
+      .optional(),
+    centreJoint: z
+      .looseObject({
+        ends: z.tuple([spot, spot]),
+        offAxis: z.tuple([z.number(), z.number()]).describe('at either end, to the treble side'),
+        plusMinus: z.number(),
       })
       .optional(),
     asFound: z.looseObject({ bass: z.array(spot), treble: z.array(spot) }).optional(),

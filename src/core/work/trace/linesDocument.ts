@@ -6,7 +6,8 @@ import type { SeenLines } from './seenLines.ts';
 export function linesDocument({
   purfling,
   soundHoles,
-}: SeenLines): Pick<TraceDocument, 'purfling' | 'soundHoles'> {
+  centreJoint,
+}: SeenLines): Pick<TraceDocument, 'purfling' | 'soundHoles' | 'centreJoint'> {
   const hasPurfling = purfling.bass.length + purfling.treble.length > 0;
   const [bass, treble] = [soundHoles?.bass, soundHoles?.treble];
   return {
@@ -24,6 +25,13 @@ export function linesDocument({
         ...(treble && { treble: holeDocument(treble) }),
       },
     }),
+    ...(centreJoint && {
+      centreJoint: {
+        ends: [spot(centreJoint.ends[0]), spot(centreJoint.ends[1])],
+        offAxis: [toFile(centreJoint.offAxis.lowerMm), toFile(centreJoint.offAxis.upperMm)],
+        plusMinus: toFile(centreJoint.offAxis.plusMinusMm),
+      },
+    }),
   };
 }
 
@@ -31,6 +39,7 @@ function holeDocument(hole: PlacedSoundHole<'body'>): HoleDocument {
   const { contour, upperEye, lowerEye, innerNick, outerNick, height, heightEffect } = hole;
   return {
     contour: pointsToDocument(contour),
+    doubtful: contour.flatMap(({ state }, place) => (state === 'doubtful' ? [place] : [])),
     bridged: contour.flatMap(({ state }, place) => (state === 'bridged' ? [place] : [])),
     ...(upperEye && { upperEye: eye(upperEye) }),
     ...(lowerEye && { lowerEye: eye(lowerEye) }),

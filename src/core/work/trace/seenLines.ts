@@ -1,10 +1,14 @@
 import type { Finding, Point } from '../../base/index.ts';
 import {
+  type CentreJoint,
+  type JointOffAxis,
+  jointOffAxis,
   type PlacedSoundHole,
   type RestoredOutline,
   rectifiedToScene,
   type SoundHolesTrace,
   soundHoleOnPlane,
+  traceCentreJoint,
   traceSoundHoles,
   usualHoleHeight,
   type View,
@@ -26,10 +30,15 @@ export interface SeenLines {
     readonly treble: PlacedSoundHole<'body'> | null;
     readonly clearer: 'bass' | 'treble' | null;
   } | null;
+  /** The joint of a two-piece plate from end to end, and how far it lies off the mirror axis, to the treble side. */
+  readonly centreJoint: {
+    readonly ends: readonly [Point<'body'>, Point<'body'>];
+    readonly offAxis: JointOffAxis;
+  } | null;
   readonly findings: readonly Finding[];
 }
 
-/** Purfling and sound holes of the first photograph, through the view as it was corrected. */
+/** Purfling, sound holes and centre joint of the first photograph, through the view as it was corrected. */
 export function seenLines(
   seen: SeenBody,
   view: View,
@@ -42,6 +51,7 @@ export function seenLines(
   const side = (name: 'bass' | 'treble') =>
     (seen.purfling?.places ?? []).filter((place) => place.side === name).map((place) => inBody(place.point));
   const holes = face === 'top' ? traceSoundHoles(pictureOf(seen), seen.trace) : null;
+  const joint = traceCentreJoint(pictureOf(seen), seen.trace.pose);
   const width = seen.purfling?.widthPx ?? null;
   return {
     purfling: {
@@ -50,7 +60,26 @@ export function seenLines(
       widthMm: width && width.value * seen.mmPerPixel,
     },
     soundHoles: holes && holesInBody(seen, view, restored, holes, toBody),
-    findings: [...(seen.purfling?.findings ?? []), ...(holes?.findings ?? [])],
+    centreJoint: joint.joint && jointInBody(seen, joint.joint, restored, way, toBody, face),
+    findings: [...(seen.purfling?.findings ?? []), ...(holes?.findings ?? []), ...joint.findings],
+  };
+}
+
+function jointInBody(
+  { mmPerPixel }: SeenBody,
+  { lower, upper, plusMinusPx }: CentreJoint,
+  { axis }: RestoredOutline,
+  way: (at: Point<'photo'>) => Point<'scene'>,
+  toBody: (at: Point<'scene'>) => Point<'body'>,
+  face: 'top' | 'back',
+): SeenLines['centreJoint'] {
+  const scene = { lower: way(lower), upper: way(upper) };
+  const own = { lower: plusMinusPx.lower * mmPerPixel, upper: plusMinusPx.upper * mmPerPixel };
+  const right = jointOffAxis(scene, own, axis);
+  const side = face === 'top' ? 1 : -1;
+  return {
+    ends: [toBody(scene.lower), toBody(scene.upper)],
+    offAxis: { ...right, lowerMm: side * right.lowerMm, upperMm: side * right.upperMm },
   };
 }
 
