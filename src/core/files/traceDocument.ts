@@ -24,6 +24,16 @@ const soundHole = z
 
 export type HoleDocument = z.infer<typeof soundHole>;
 
+const restoredFrom = z.enum(['otherHalf', 'purfling', 'corner']);
+
+const cornerOfTrace = z.looseObject({
+  width: z.number(),
+  from: z.enum(['seen', 'given', 'usual']),
+  plusMinus: z.number(),
+  boutTip: spot,
+  waistTip: spot,
+});
+
 const halfArcs = z.looseObject({ lowerBout: chainDocument, cBout: chainDocument, upperBout: chainDocument });
 
 /** What a trace holds: the outline as meant and as found, in the body frame, and how far to believe it. */
@@ -40,6 +50,38 @@ export const traceSchema = z
       .min(40, { error: 'forty points or more' })
       .describe('closed, restored and symmetric'),
     arcs: halfArcs.describe('the treble half of the outline as tangent arcs').optional(),
+    wearMap: z
+      .array(z.looseObject({ side, at: spot, restored: z.number(), from: restoredFrom }))
+      .describe('what was put back, station by station')
+      .optional(),
+    leanMap: z
+      .array(z.looseObject({ at: spot, lean: z.number() }))
+      .describe('half of what the treble side stands out more than the bass side, slowly')
+      .optional(),
+    arcFit: z
+      .looseObject({
+        kind: z.enum(['thirteen', 'asNeeded']),
+        count: z.number(),
+        misfits: z.array(
+          z.looseObject({ section: z.string(), from: z.number(), to: z.number(), misfit: z.number() }),
+        ),
+      })
+      .optional(),
+    corners: z.looseObject({ lower: cornerOfTrace.optional(), upper: cornerOfTrace.optional() }).optional(),
+    compass: z
+      .array(
+        z.looseObject({
+          section: z.enum(['lowerBout', 'cBout', 'upperBout']),
+          kind: z.enum(['full', 'hollow', 'straight']),
+          radius: z.number().nullable(),
+          centre: spot.nullable(),
+          from: spot,
+          to: spot,
+          onCentreLine: z.boolean(),
+        }),
+      )
+      .describe('the arcs of the treble half as a compass is set to them, from the lower end up')
+      .optional(),
     halves: z
       .looseObject({ bass: halfArcs, treble: halfArcs })
       .describe('each half restored for itself, both as if on the treble side')
@@ -79,7 +121,7 @@ export const traceSchema = z
           at: spot,
           depth: z.number(),
           extent: z.number(),
-          from: z.enum(['otherHalf', 'purfling', 'corner']).optional(),
+          from: restoredFrom.optional(),
         }),
       )
       .optional(),

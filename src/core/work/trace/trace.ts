@@ -14,6 +14,7 @@ import {
 import { apartFindings } from './apartFindings.ts';
 import { edgeHeightFaults, edgeHeightFindings } from './edgeHeight.ts';
 import { knownAsDrawn } from './knownAsDrawn.ts';
+import { meantFindings } from './meantFindings.ts';
 import { familyOfSeen, restoreSeen } from './restoreSeen.ts';
 import { seeBodies } from './seeBodies.ts';
 import type { SeenBody } from './seenBody.ts';
@@ -84,6 +85,7 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
       ...viewFindings(all.value, isCorrected(first.value.outline, request)),
       ...correction.value.findings,
       ...apartFindings(apart),
+      ...meantFindings(outline),
       ...lines.findings,
       ...(!seen.onSheet ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
     ],

@@ -9,6 +9,7 @@ import {
   toFile,
 } from '../../files/index.ts';
 import { linesDocument } from './linesDocument.ts';
+import { meantDocument } from './meantDocument.ts';
 import type { Traced } from './trace.ts';
 import { recordOf } from './traceRecord.ts';
 
@@ -80,6 +81,7 @@ function traceDocument(traced: Traced): TraceDocument {
     ...(restored.halves && {
       halves: { bass: halfDocument(restored.halves.bass), treble: halfDocument(restored.halves.treble) },
     }),
+    ...meantDocument(restored),
     ...linesDocument(traced.lines),
     outline: pointsToDocument(sampleChain(outlineChain(half), CHORD_MM)),
     asFound: { bass: pointsToDocument(asFound.bass), treble: pointsToDocument(asFound.treble) },

@@ -1,0 +1,23 @@
+import type { Finding } from '../../base/index.ts';
+import type { RestoredOutline } from '../../photo/index.ts';
+
+/** mm. Both halves this far inside the usual arcs may both be worn (chosen by us). */
+const BOTH_WORN_MM = 0.4;
+
+/**
+ * Places where both halves lie inside the arcs that the rest of the outline asks for: wear of both sides at one height cannot be told
+ * from the maker's own line. Finding: `trace.both-worn`.
+ */
+export function meantFindings({ arcs }: RestoredOutline): readonly Finding[] {
+  return arcs.misfits
+    .filter(({ mm }) => mm <= -BOTH_WORN_MM)
+    .map(({ fromMm, toMm, mm }) => ({
+      weight: 'caution' as const,
+      code: 'trace.both-worn',
+      at: `${fromMm.toFixed(0)} to ${toMm.toFixed(0)} mm above the lower end`,
+      found: `both sides lie ${Math.abs(mm).toFixed(1)} mm inside the curve of the rest: worn alike, or so meant`,
+      need: 'one side unworn there, or a purfling that tells where the edge stood',
+      remedy:
+        'look at the wood there; if it is worn, draw the outline from an unworn instrument or overrule the stretch',
+    }));
+}
