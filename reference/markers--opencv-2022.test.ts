@@ -4,7 +4,7 @@
  * Program: OpenCV 4.6.0 (2022), modules aruco and imgproc, run by Debian's python3. Source of the codes: S.
  * Garrido-Jurado, R. Muñoz-Salinas, F. J. Madrid-Cuevas, M. J. Marín-Jiménez, "Automatic generation and detection of
  * highly reliable fiducial markers under occlusion", 2014.
- * Claims: the cells of all 600 codes are those of the library's predefined dictionary; the library finds the printed
+ * Claims: the cells of all 1000 codes are those of the library's predefined dictionary; the library finds the printed
  * codes in our picture of the sheet, named as we name them; and its corner refinement, started at the true places, finds the
  * saddles where ours does, to 0.2 px each and 0.02 px on the mean (its window of 5 px sees only the middle of a saddle).
  * The saddles are not taken from the library's interpolation of board corners, which in this version is half a pixel off.

@@ -17,9 +17,9 @@ import { readSheets } from './readSheets.ts';
 
 const find = markerFinder();
 const lens: Lens = {
-  widthPx: 2200,
-  heightPx: 1500,
-  focalPx: 2600,
+  widthPx: 3000,
+  heightPx: 2046,
+  focalPx: 3545,
   centreOffsetPx: [3, 2],
   k1: -0.06,
   k2: 0,

@@ -94,7 +94,7 @@ test('a picture without a sheet is refused, and so are codes scattered at random
       .slice(0, 6)
       .map((marker, place) => ({ ...marker, id: 180 + ((place * 37) % 120) })),
   );
-  expect(scattered.ok ? [] : scattered.faults.map((fault) => fault.code)).toEqual(['sheet.notFound']);
+  expect(scattered.ok ? [] : scattered.faults.map((fault) => fault.code)).toEqual(['sheet.unknown']);
 });
 
 test('a misread code does not spoil the reading', () => {
