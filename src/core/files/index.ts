@@ -10,4 +10,5 @@ export { svgPath } from './svgPath.ts';
 export { type HoleDocument, readTrace, type TraceDocument, traceSchema } from './traceDocument.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
+export { writePictureSvg } from './writePictureSvg.ts';
 export { escapeXml, writeSvg } from './writeSvg.ts';
