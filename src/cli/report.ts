@@ -37,6 +37,11 @@ const WRITING: ReadonlySet<string> = new Set(['file.unwritable', 'file.exists', 
 /** An option's words that say nothing we know; what is wrong with a number or a file is bad input. */
 const WORDS: ReadonlySet<string> = new Set([
   'option.unknown',
+  'option.misplaced',
+  'map.name',
+  'file.twice',
+  'built.no-photo',
+  'built.not-a-garland',
   'make.kind',
   'make.paper',
   'make.dxf',

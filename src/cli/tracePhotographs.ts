@@ -4,6 +4,7 @@ import {
   type Checked,
   type Finding,
   type KnownLength,
+  markerFinder,
   type Photograph,
   type PhotographHints,
   parseKnownLength,
@@ -19,7 +20,7 @@ import {
   trace,
   traceOutcome,
 } from '../core/index.ts';
-import { openMarkerFinder, readJson, readPhotograph } from '../host/index.ts';
+import { readJson, readPhotograph } from '../host/index.ts';
 import { oneOf } from './oneOf.ts';
 import { progress } from './report.ts';
 
@@ -56,7 +57,7 @@ export async function traceFiles(
     ? { ...repeated.request, ...given(wishes.value, words) }
     : { ...wishes.value, photographs: photographs.value };
   progress('Looking for the calibration sheet and the body …');
-  const traced = trace(request, await openMarkerFinder());
+  const traced = trace(request, markerFinder());
   if (!traced.ok) return traced;
   const outcome = traceOutcome(traced.value);
   const said: readonly Finding[] = repeated ? repeated.findings : [];

@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import {
   accept,
   type Checked,
+  markerFinder,
   type ProfileOutcome,
   parseArchWords,
   parseSheetBar,
@@ -9,7 +10,7 @@ import {
   traceArchProfile,
   traceScroll,
 } from '../core/index.ts';
-import { openMarkerFinder, readPicture } from '../host/index.ts';
+import { readPicture } from '../host/index.ts';
 import { oneOf } from './oneOf.ts';
 import { progress } from './report.ts';
 
@@ -53,7 +54,7 @@ export async function traceProfileFile(
     ...(bars.value.sheetBarMm && { sheetBarMm: bars.value.sheetBarMm }),
     ...(bars.value.edgeHeightMm !== undefined && { heightMm: bars.value.edgeHeightMm }),
   };
-  const finder = await openMarkerFinder();
+  const finder = markerFinder();
   return arch.value
     ? traceArchProfile({ ...request, ...arch.value, face: face.value }, finder)
     : traceScroll(request, finder);

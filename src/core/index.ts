@@ -68,6 +68,7 @@ export {
   type MakeOptions,
   make,
   mapFile,
+  mapNameFaults,
   outlineFromGarland,
   type Pack,
   type Photograph,

@@ -12,15 +12,17 @@ import {
   designText,
   type Finding,
   mapFile,
+  markerFinder,
   missWords,
   outlineFromGarland,
   parseBuiltOptions,
   refuse,
 } from '../../core/index.ts';
-import { openMarkerFinder, readPicture, writeWhole } from '../../host/index.ts';
+import { readPicture } from '../../host/index.ts';
 import { readDesignFile } from '../designFile.ts';
 import { oneOf } from '../oneOf.ts';
 import { makeVoice, progress, reportFaults, reportFindings, type Voice } from '../report.ts';
+import { type FileToWrite, inTheWay, writeFiles } from '../writeFiles.ts';
 
 interface CheckOptions {
   readonly photo?: string;
@@ -60,8 +62,9 @@ export function addCheck(program: Command): void {
 
 async function run(path: string, options: CheckOptions) {
   const voice = makeVoice(options.json);
-  const photoOnly = options.photo === undefined ? needPhoto(options) : [];
-  if (photoOnly.length > 0) return reportFaults(voice, photoOnly);
+  const early =
+    options.photo === undefined ? needPhoto(options) : inTheWay([options.map, options.takeOutline], options);
+  if (early.length > 0) return reportFaults(voice, early);
   const design = readDesignFile(path);
   if (!design.ok) return reportFaults(voice, design.faults);
   if (options.photo !== undefined)
@@ -102,9 +105,9 @@ async function runBuilt(
   const built = await checkPhotograph(design, photo, options);
   if (!built.ok) return reportFaults(voice, built.faults);
   const outcome = builtOutcome(built.value);
-  const files: { readonly path: string; readonly bytes: Uint8Array }[] = [];
+  const files: FileToWrite[] = [];
   if (options.map !== undefined) {
-    const bytes = await mapFile(outcome.map, options.map);
+    const bytes = await mapFile(outcome.map, options.map, '--map');
     if (!bytes.ok) return reportFaults(voice, bytes.faults);
     files.push({ path: options.map, bytes: bytes.value });
   }
@@ -115,10 +118,8 @@ async function runBuilt(
       path: options.takeOutline,
       bytes: new TextEncoder().encode(designText(taken.value.design)),
     });
-  for (const { path, bytes } of files) {
-    const written = writeWhole(path, bytes, { force: options.force });
-    if (!written.ok) return reportFaults(voice, written.faults);
-  }
+  const written = writeFiles(files, options);
+  if (!written.ok) return reportFaults(voice, written.faults);
   if (voice.json) voice.data(outcome.text);
   else for (const line of outcome.summary) voice.say(line);
   if (taken) {
@@ -156,7 +157,7 @@ async function checkPhotograph(
       face: face.value,
       ...settings.value,
     },
-    await openMarkerFinder(),
+    markerFinder(),
   );
 }
 

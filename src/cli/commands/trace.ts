@@ -1,10 +1,11 @@
 import type { Command } from 'commander';
-import { type Checked, documentText, mapFile, refuse, type TraceOutcome } from '../../core/index.ts';
-import { writeWhole } from '../../host/index.ts';
+import { documentText, mapFile, mapNameFaults } from '../../core/index.ts';
 import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults, reportFindings, type Voice } from '../report.ts';
 import { DEFAULT_FACE, type TraceWords, traceFiles } from '../tracePhotographs.ts';
 import { PROFILES, type ProfileWords, profileLines, traceProfileFile } from '../traceProfiles.ts';
+import { type FileToWrite, inTheWay, writeFiles } from '../writeFiles.ts';
+import { wrongForSubject } from '../wrongForSubject.ts';
 
 interface TraceOptions extends TraceWords, ProfileWords {
   readonly of: string;
@@ -74,29 +75,34 @@ async function run(photos: readonly string[], options: TraceOptions) {
   const voice = makeVoice(options.json);
   const of = oneOf('--of', options.of, SUBJECTS);
   if (!of.ok) return reportFaults(voice, of.faults);
-  if (of.value !== 'outline') return await runProfile(voice, of.value, photos, options);
-  const traced = await traceFiles(photos, options);
-  if (!traced.ok) return reportFaults(voice, traced.faults);
-  const text = traced.value.text;
-  if (options.out !== undefined) {
-    const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });
-    if (!written.ok) return reportFaults(voice, written.faults);
-  }
-  const map =
-    options.wearMap === undefined ? null : await writeMap(traced.value, options.wearMap, options.force);
-  if (map && !map.ok) return reportFaults(voice, map.faults);
-  if (voice.json) voice.data(text);
-  else {
-    describe(voice, traced.value, options.out);
-    if (map) voice.say(`Written: ${options.wearMap}`);
-  }
-  return reportFindings(voice, traced.value.findings);
+  const { out, wearMap } = options;
+  const early = [
+    ...wrongForSubject(of.value, { ...options }),
+    ...mapNameFaults(wearMap, '--wear-map'),
+    ...inTheWay([out, wearMap], options),
+  ];
+  if (early.length > 0) return reportFaults(voice, early);
+  return of.value === 'outline'
+    ? await runOutline(voice, photos, options)
+    : await runProfile(voice, of.value, photos, options);
 }
 
-async function writeMap({ wearMap }: TraceOutcome, path: string, force: boolean): Promise<Checked<unknown>> {
-  const bytes = await mapFile(wearMap, path);
-  if (!bytes.ok) return refuse(...bytes.faults.map((fault) => ({ ...fault, at: '--wear-map' })));
-  return writeWhole(path, bytes.value, { force });
+async function runOutline(voice: Voice, photos: readonly string[], options: TraceOptions) {
+  const { out, wearMap } = options;
+  const traced = await traceFiles(photos, options);
+  if (!traced.ok) return reportFaults(voice, traced.faults);
+  const { text } = traced.value;
+  const files: FileToWrite[] = out === undefined ? [] : [textFile(out, text)];
+  if (wearMap !== undefined) {
+    const bytes = await mapFile(traced.value.wearMap, wearMap, '--wear-map');
+    if (!bytes.ok) return reportFaults(voice, bytes.faults);
+    files.push({ path: wearMap, bytes: bytes.value });
+  }
+  const written = writeFiles(files, options);
+  if (!written.ok) return reportFaults(voice, written.faults);
+  if (voice.json) voice.data(text);
+  else for (const line of [...traced.value.summary, ...written.value.map(writtenLine)]) voice.say(line);
+  return reportFindings(voice, traced.value.findings);
 }
 
 async function runProfile(
@@ -108,20 +114,17 @@ async function runProfile(
   const traced = await traceProfileFile(of, photos, options);
   if (!traced.ok) return reportFaults(voice, traced.faults);
   const text = documentText(traced.value.document);
-  if (options.out !== undefined) {
-    const written = writeWhole(options.out, new TextEncoder().encode(text), { force: options.force });
-    if (!written.ok) return reportFaults(voice, written.faults);
-  }
+  const written = writeFiles(options.out === undefined ? [] : [textFile(options.out, text)], options);
+  if (!written.ok) return reportFaults(voice, written.faults);
   if (voice.json) voice.data(text);
-  else {
-    for (const line of profileLines(traced.value)) voice.say(line);
-    if (options.out !== undefined) voice.say(`Written: ${options.out}`);
-  }
+  else for (const line of [...profileLines(traced.value), ...written.value.map(writtenLine)]) voice.say(line);
   return reportFindings(voice, traced.value.findings);
 }
 
-/** The few lines a maker reads first. */
-export function describe(voice: Voice, traced: TraceOutcome, out: string | undefined): void {
-  for (const line of traced.summary) voice.say(line);
-  if (out !== undefined) voice.say(`Written: ${out}`);
+function textFile(path: string, text: string): FileToWrite {
+  return { path, bytes: new TextEncoder().encode(text) };
+}
+
+function writtenLine(path: string): string {
+  return `Written: ${path}`;
 }

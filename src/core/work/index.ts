@@ -1,7 +1,7 @@
 export { type BuiltOutcome, builtOutcome } from './built/builtOutcome.ts';
 export { type BuiltRequest, parseBuiltOptions } from './built/builtRequest.ts';
 export { type CheckedBuilt, checkBuilt } from './built/checkBuilt.ts';
-export { checkWishes, mapFile } from './built/mapFile.ts';
+export { checkWishes, mapFile, mapNameFaults } from './built/mapFile.ts';
 export { type GarlandOutline, outlineFromGarland } from './built/outlineFromGarland.ts';
 export { check, derive, instrumentText } from './derive.ts';
 export { type Drafted, type DraftInput, designText, draft } from './draft.ts';

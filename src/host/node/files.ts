@@ -114,6 +114,11 @@ export function clearAway(path: string): void {
   }
 }
 
+/** Whether something of this name is there already. */
+export function isThere(path: string): boolean {
+  return existsSync(path);
+}
+
 export function existing(path: string, what = 'there is already something of this name'): Fault {
   return {
     code: 'file.exists',

@@ -1,39 +1,47 @@
 import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
 import { type Drawing, layoutWholeSheet } from '../../drawing/index.ts';
-import { writePdf, writeSvg } from '../../files/index.ts';
+import { writePdf, writePictureSvg } from '../../files/index.ts';
 import { notAGarland } from './outlineFromGarland.ts';
 
-/** A map of deviations as the bytes of a file, SVG or PDF by the ending of its name. Fault: `built.map`. */
-export async function mapFile(map: Drawing, path: string): Promise<Checked<Uint8Array>> {
+/**
+ * A map of deviations or of wear as the bytes of a file, SVG or PDF by the ending of its name.
+ * Fault: `map.name` at the option that named the file.
+ */
+export async function mapFile(map: Drawing, path: string, option: string): Promise<Checked<Uint8Array>> {
+  const faults = mapNameFaults(path, option);
+  if (faults.length > 0) return refuse(...faults);
   if (/\.svg$/i.test(path)) {
-    const svg = writeSvg(map);
+    const svg = writePictureSvg(map);
     return svg.ok ? accept(new TextEncoder().encode(svg.value)) : svg;
   }
-  if (!MAP_ENDING.test(path)) return refuse(mapFault(path));
   const pages = layoutWholeSheet(map, { paper: 'A4', title: map.title });
   return pages.ok ? accept(await writePdf(pages.value)) : pages;
 }
 
-/** What is asked for beside a check and cannot be had, known before the photograph is read. Faults: `built.map`, `built.not-a-garland`. */
+/** What is wrong with the name of a map's file, known before anything is drawn. Fault: `map.name`. */
+export function mapNameFaults(path: string | undefined, option: string): readonly Fault[] {
+  if (path === undefined || MAP_ENDING.test(path)) return [];
+  return [
+    {
+      code: 'map.name',
+      at: option,
+      found: `"${path}"`,
+      need: 'a file name that ends in .svg or .pdf',
+      remedy: 'name it so',
+    },
+  ];
+}
+
+const MAP_ENDING = /\.(svg|pdf)$/i;
+
+/** What is asked for beside a check and cannot be had, known before the photograph is read. Faults: `map.name`, `built.not-a-garland`. */
 export function checkWishes(
   part: string | undefined,
   map: string | undefined,
   outline: string | undefined,
 ): readonly Fault[] {
   return [
-    ...(map === undefined || MAP_ENDING.test(map) ? [] : [mapFault(map)]),
+    ...mapNameFaults(map, '--map'),
     ...(outline === undefined || part === undefined || part === 'garland' ? [] : [notAGarland(part)]),
   ];
-}
-
-const MAP_ENDING = /\.(svg|pdf)$/i;
-
-function mapFault(path: string): Fault {
-  return {
-    code: 'built.map',
-    at: '--map',
-    found: `“${path}”`,
-    need: 'a file name that ends in .svg or .pdf',
-    remedy: 'name it so',
-  };
 }

@@ -50,6 +50,8 @@ export interface ProfileDocument {
   readonly base?: 'face' | 'ends';
   /** Of an arch: whether [along] runs as a table's does (x as one looks at the outside, y towards the neck). */
   readonly sidesKnown?: boolean;
+  /** Of an arch: what post, bar or load have moved stays out of the fit. */
+  readonly leaveOut?: boolean;
   /** [along, height] in a frame of its own; closed for a scroll. */
   readonly points: readonly Pair[];
   /** Half intervals (k = 2): of one point across the profile, and of every length as a share. */

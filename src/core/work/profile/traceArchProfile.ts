@@ -54,6 +54,7 @@ export function traceArchProfile(request: ArchProfileRequest, finder: MarkerFind
       ...(station && { station }),
       base,
       sidesKnown: request.rightIs !== undefined,
+      ...(request.leaveOut && { leaveOut: true }),
       points: pairsOf(places),
       plusMinus: { point: pointPlusMinus(places), scale },
       ...(fitted.ok && { fit: fitted.value.fit }),
