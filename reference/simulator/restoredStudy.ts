@@ -1,4 +1,4 @@
-import { type MarkerFinder, trace, traceOutcome } from '../../src/core/index.ts';
+import { type MarkerFinder, type Photograph, trace, traceOutcome } from '../../src/core/index.ts';
 import type { Spot } from './bentLine.ts';
 import { chanceFrom } from './chance.ts';
 import { distanceTo, evenly, laidOnto, moved, percentile, rootMeanSquare } from './distances.ts';
@@ -50,7 +50,10 @@ export async function restoreSeed(
   const start = process.hrtime.bigint();
   const traced = trace(
     {
-      photographs: photographs.map(({ name, picture }) => ({ name, picture })) as never,
+      photographs: photographs.map(({ name, picture }) => ({
+        name,
+        picture: { ...picture, ...(drawn.notedFocal35Mm !== null && { focal35Mm: drawn.notedFocal35Mm }) },
+      })) as [Photograph, ...Photograph[]],
       face: body.face,
       edgeHeightMm: told.edgeHeightMm,
       sheetBarMm: told.sheetBarMm,
@@ -65,7 +68,7 @@ export async function restoreSeed(
     finder,
   );
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
-  const what = `${body.face}, tilt ${drawn.tiltDegrees.toFixed(1)}, ${drawn.isDressed ? 'neck' : 'bare'}, ${body.near.losses.length} losses, round ${body.roundMm.toFixed(1)}`;
+  const what = `${body.face}, tilt ${drawn.tiltDegrees.toFixed(1)}, ${drawn.isDressed ? 'neck' : 'bare'}, ${body.near.losses.length} losses, round ${body.roundMm.toFixed(1)}, ${drawn.notedFocal35Mm === null ? 'no focal length noted' : `${drawn.notedFocal35Mm} mm noted`}`;
   const empty = {
     seed,
     asks: [],

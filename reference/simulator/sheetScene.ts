@@ -19,6 +19,8 @@ export interface SheetScene {
   readonly isDressed: boolean;
   /** How much too large the print is along both sides. */
   readonly printed: { readonly x: number; readonly y: number };
+  /** The 35 mm equivalent that the camera noted, true to a few hundredths; null where the file kept none. */
+  readonly notedFocal35Mm: number | null;
   /** As read off with a rule and a calliper, with the errors that these have. */
   readonly told: {
     readonly edgeHeightMm: number;
@@ -77,15 +79,18 @@ export function drawSheetScene(seed: number, texture: SheetTexture, habit: Sheet
   const cameras = Array.from({ length: habit.views ?? 1 }, () =>
     drawCamera(texture, tiltDegrees, habit.megapixels, chance),
   );
+  const how = drawDevelopment(light, chance);
+  const told = measured(body, printed, chance);
   return {
     scene,
     cameras: cameras as [Pinhole, ...Pinhole[]],
-    how: drawDevelopment(light, chance),
+    how,
     body,
     tiltDegrees,
     isDressed,
     printed,
-    told: measured(body, printed, chance),
+    notedFocal35Mm: noted(cameras[0] as Pinhole, chance),
+    told,
   };
 }
 
@@ -144,6 +149,12 @@ function rollFor(camera: Pinhole, texture: SheetTexture): number {
   const [ax, ay] = camera.project([0, texture.heightMm / 2, 0]);
   const [bx, by] = camera.project([texture.widthMm, texture.heightMm / 2, 0]);
   return Math.atan2(by - ay, bx - ax);
+}
+
+function noted({ focalPx, widthPx, heightPx }: Pinhole, chance: Chance): number | null {
+  const true35Mm = (focalPx * Math.hypot(36, 24)) / Math.hypot(widthPx, heightPx);
+  const said = Math.round(true35Mm * (1 + 0.02 * chance.normal()));
+  return chance.isHappening(0.7) ? said : null;
 }
 
 export function drawDevelopment(light: Light, chance: Chance): Development {
