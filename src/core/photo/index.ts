@@ -72,6 +72,7 @@ export {
   restoreOutline,
 } from './meant/restoreOutline.ts';
 export type { BodyWear, WearPlace } from './meant/wearMap.ts';
+export { type ShapeGround, sheetGround } from './paper/sheetGround.ts';
 export { grayOf } from './picture/grayPicture.ts';
 export type { Picture } from './picture/picture.ts';
 export type {
@@ -94,7 +95,6 @@ export {
 } from './scale/knownRatio.ts';
 export type { ShapeScene } from './shape/outermost.ts';
 export { bodyToScene, type ShapeSeat } from './shape/shapeSeat.ts';
-export { type ShapeGround, sheetGround } from './shape/sheetGround.ts';
 export type { ExpectedShape, ShapePlace, TracedShape } from './shape/tracedShape.ts';
 export { type ShapeOptions, traceShape } from './shape/traceShape.ts';
 export {

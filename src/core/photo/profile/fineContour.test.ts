@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { Field } from '../picture/planeField.ts';
 import { contourRuns, runBetween } from './contourRuns.ts';
-import { type Field, fineContour } from './fineContour.ts';
+import { fineContour } from './fineContour.ts';
 import { softFindings } from './traceProfile.ts';
 
 /** A blurred disc, 1 inside and 0 outside, and beyond it a soft shadow to one side. */

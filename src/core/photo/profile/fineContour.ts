@@ -1,9 +1,7 @@
 import { type Point, point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { fitEdgeProfile } from '../edge/edgeProfileFit.ts';
-
-/** A brightness between pixels; any field over the picture. */
-export type Field = (x: number, y: number) => number;
+import type { Field } from '../picture/planeField.ts';
 
 /** A place of a contour with its spread across it, px; `fitted` is false where only the level told. */
 export interface FinePlace extends Point<'photo'> {
@@ -130,19 +128,4 @@ export function outwardNormals(line: readonly Point<'photo'>[], closed: boolean)
     const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
     return point((b.y - a.y) / length, (a.x - b.x) / length);
   });
-}
-
-/** A plane of numbers read between its pixels. */
-export function planeField(plane: ArrayLike<number>, widthPx: number, heightPx: number): Field {
-  return (x, y) => {
-    const inX = Math.min(Math.max(x, 0), widthPx - 1.001);
-    const inY = Math.min(Math.max(y, 0), heightPx - 1.001);
-    const [column, row] = [Math.floor(inX), Math.floor(inY)];
-    const [right, down] = [inX - column, inY - row];
-    const at = row * widthPx + column;
-    return (
-      (plane[at] * (1 - right) + plane[at + 1] * right) * (1 - down) +
-      (plane[at + widthPx] * (1 - right) + plane[at + widthPx + 1] * right) * down
-    );
-  };
 }

@@ -1,5 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
-import type { Mask } from './thingContour.ts';
+import type { Mask } from '../picture/largestPiece.ts';
 
 /** The way through a mask between the two of its pixels that lie farthest apart along it; empty for an empty mask. */
 export function farthestPath(mask: Mask): readonly Point<'photo'>[] {

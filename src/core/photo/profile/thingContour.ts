@@ -1,11 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
-
-/** A raster of yes and no, row by row. */
-export interface Mask {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly inside: Uint8Array;
-}
+import { largestPiece, type Mask } from '../picture/largestPiece.ts';
 
 /**
  * The outer boundary of the largest piece of a mask, from pixel corner to pixel corner, its holes ignored; clockwise as seen in the
@@ -30,39 +24,6 @@ export function outerBoundary(mask: Mask): readonly Point<'photo'>[] {
     else if (isInside(x + (dx - rx - 1) / 2, y + (dy - ry - 1) / 2)) [dx, dy] = [-rx, -ry];
   } while (!(x === first.x && y === first.y && dx === 1 && dy === 0));
   return boundary;
-}
-
-/** The largest piece alone (joined by sides). */
-export function largestPiece({ widthPx, heightPx, inside }: Mask): Mask {
-  const piece = new Int32Array(inside.length);
-  const sizes = [0];
-  const stack: number[] = [];
-  for (let start = 0; start < inside.length; start++) {
-    if (!inside[start] || piece[start]) continue;
-    const own = sizes.length;
-    let count = 0;
-    piece[start] = own;
-    stack.push(start);
-    for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
-      count++;
-      const column = at % widthPx;
-      const near = [
-        column > 0 ? at - 1 : -1,
-        column < widthPx - 1 ? at + 1 : -1,
-        at - widthPx,
-        at + widthPx < inside.length ? at + widthPx : -1,
-      ];
-      for (const next of near)
-        if (next >= 0 && inside[next] && !piece[next]) {
-          piece[next] = own;
-          stack.push(next);
-        }
-    }
-    sizes.push(count);
-  }
-  const largest = sizes.reduce((best, size, index) => (size > sizes[best] ? index : best), 0);
-  const own = Uint8Array.from(piece, (number) => (largest > 0 && number === largest ? 1 : 0));
-  return { widthPx, heightPx, inside: own };
 }
 
 /** A closed line smoothed over `reach` of its points to each side and laid out anew every `step` px. */

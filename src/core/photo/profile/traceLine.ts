@@ -1,11 +1,14 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Point, point, refuse } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { type Rectified, rectifiedToScene, sceneToRectified } from '../camera/rectify.ts';
+import { type PaperShares, paperShares } from '../paper/paperLight.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
-import { type PaperShares, paperShares } from '../shape/paperLight.ts';
-import { type Field, outwardNormals, planeField } from './fineContour.ts';
+import { largestPiece } from '../picture/largestPiece.ts';
+import { type Field, planeField } from '../picture/planeField.ts';
+import { outwardNormals } from './fineContour.ts';
 import { farthestPath, nearestDark, pathBetween } from './linePath.ts';
-import { evenOpen, largestPiece } from './thingContour.ts';
+import { noLine, noPaper } from './profileTrouble.ts';
+import { evenOpen } from './thingContour.ts';
 import type { ProfileScene } from './tracedProfile.ts';
 import type { ContourPlace } from './traceSilhouette.ts';
 
@@ -38,7 +41,7 @@ export function traceLine(
   ends?: readonly [Point<'scene'>, Point<'scene'>],
 ): Checked<readonly ContourPlace[]> {
   const shares = paperShares(rectified, ground.whites);
-  if (shares === null) return refuse(noPaper());
+  if (shares === null) return refuse(noPaper('line'));
   const { widthPx, heightPx } = shares;
   const dark = darkness(shares);
   const open = calmPixels(rectified, ground.calm, widthPx, heightPx);
@@ -190,23 +193,3 @@ const AGREEING = 3;
 const ASTRAY_MM = 0.25;
 /** px. No line's middle is known better than this. */
 const LEAST_SIGMA_PX = 0.02;
-
-function noPaper(): Fault {
-  return {
-    code: 'profile.no-paper',
-    at: 'photograph',
-    found: 'too little bare paper round the line to know how the light falls',
-    need: 'the white of the calibration sheet in view',
-    remedy: 'photograph again with the whole sheet in the picture',
-  };
-}
-
-function noLine(): Fault {
-  return {
-    code: 'profile.no-line',
-    at: 'photograph',
-    found: 'no dark line of some length on the white of the sheet',
-    need: 'one line, drawn dark and without gaps, inside the band of squares',
-    remedy: 'draw it again with a soft pencil or a fine pen, and nothing else dark beside it',
-  };
-}

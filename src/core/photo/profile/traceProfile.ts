@@ -1,6 +1,7 @@
-import { accept, type Checked, type Fault, type Finding, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Point, refuse } from '../../base/index.ts';
 import { type ContourRun, contourRuns, runBetween, straightLine } from './contourRuns.ts';
 import { inFrame, uprightFrame } from './profileFrame.ts';
+import { noArch, noFace } from './profileTrouble.ts';
 import type { ProfileOptions, ProfileScene, TracedProfile } from './tracedProfile.ts';
 import { traceLine } from './traceLine.ts';
 import { type ContourPlace, traceSilhouette } from './traceSilhouette.ts';
@@ -92,24 +93,4 @@ export function softFindings(places: readonly ContourPlace[]): readonly Finding[
         'light it from both sides or from a window in the shade, and focus on it; a coloured card is told from its shadow',
     },
   ];
-}
-
-function noArch(): Fault {
-  return {
-    code: 'profile.no-arch',
-    at: 'photograph',
-    found: 'no bowed edge between two corners of the card',
-    need: 'a card with one edge cut to the arch, its corners in view',
-    remedy: 'point at both ends of the arch, or cut the card square at its ends',
-  };
-}
-
-function noFace(): Fault {
-  return {
-    code: 'profile.no-face',
-    at: 'photograph',
-    found: 'no straight edge along the arch',
-    need: 'the straight edge of the card that was laid to the gluing face',
-    remedy: 'count heights from end to end instead',
-  };
 }

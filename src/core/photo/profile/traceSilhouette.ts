@@ -1,10 +1,12 @@
-import { accept, type Checked, type Fault, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
 import { type Rectified, rectifiedToScene } from '../camera/rectify.ts';
-import { type PaperShares, paperShares } from '../shape/paperLight.ts';
-import type { ShapeGround } from '../shape/sheetGround.ts';
-import { type StandOut, standOut } from '../shape/standOut.ts';
-import { type ThingColour, thingColour } from '../shape/thingColour.ts';
-import { type FinePlace, fineContour, planeField } from './fineContour.ts';
+import { type PaperShares, paperShares } from '../paper/paperLight.ts';
+import type { ShapeGround } from '../paper/sheetGround.ts';
+import { type StandOut, standOut } from '../paper/standOut.ts';
+import { type ThingColour, thingColour, thingness } from '../paper/thingColour.ts';
+import { planeField } from '../picture/planeField.ts';
+import { type FinePlace, fineContour } from './fineContour.ts';
+import { noPaper, nothing, offSheet, sameColour } from './profileTrouble.ts';
 import { evenClosed, outerBoundary } from './thingContour.ts';
 
 /** A place of a contour in the scene, with its spread across the contour (one standard deviation). */
@@ -41,7 +43,7 @@ const LEAST_ROUND_MM = 40;
  */
 export function traceSilhouette(rectified: Rectified, ground: ShapeGround): Checked<Silhouette> {
   const shares = paperShares(rectified, ground.whites);
-  if (shares === null) return refuse(noPaper());
+  if (shares === null) return refuse(noPaper('thing'));
   const seen = standOut(shares, rectified, ground);
   if (seen === null) return refuse(nothing());
   const colour = thingColour(shares, seen);
@@ -71,9 +73,9 @@ function contourPlace(rectified: Rectified, place: FinePlace): ContourPlace {
   };
 }
 
-function thingPlane({ planes }: PaperShares, [red, green, blue]: ThingColour): Float32Array {
+function thingPlane({ planes }: PaperShares, colour: ThingColour): Float32Array {
   const [r, g, b] = planes;
-  return r.map((share, i) => red * (share - 1) + green * (g[i] - 1) + blue * (b[i] - 1));
+  return r.map((share, i) => thingness(colour, share, g[i], b[i]));
 }
 
 /** The pixels of the coarse finding and those within some px of it. */
@@ -99,45 +101,4 @@ function nearThing(seen: StandOut, widthPx: number, heightPx: number, roundPx: n
 
 function touchesBorder(boundary: readonly Point<'photo'>[], widthPx: number, heightPx: number): boolean {
   return boundary.some(({ x, y }) => x < 1 || y < 1 || x > widthPx - 2 || y > heightPx - 2);
-}
-
-function noPaper(): Fault {
-  return {
-    code: 'profile.no-paper',
-    at: 'photograph',
-    found: 'too little bare paper round the thing to know how the light falls',
-    need: 'the white of the calibration sheet in view',
-    remedy: 'photograph again with the whole sheet in the picture',
-  };
-}
-
-function nothing(): Fault {
-  return {
-    code: 'profile.nothing',
-    at: 'photograph',
-    found: 'nothing that stands out from the white middle of the sheet',
-    need: 'the card, the drawing or the scroll inside the white middle',
-    remedy:
-      'lay it inside the band, on white paper; a white card wants something dark under it or a dark edge',
-  };
-}
-
-function sameColour(): Fault {
-  return {
-    code: 'profile.colour',
-    at: 'photograph',
-    found: 'a white or grey thing that cannot be told from paper and its shadow',
-    need: 'a card or wood of a colour of its own, or much darker than a shadow',
-    remedy: 'colour the card, or draw along its edge on white paper and trace the line',
-  };
-}
-
-function offSheet(): Fault {
-  return {
-    code: 'profile.off-sheet',
-    at: 'photograph',
-    found: 'a thing that reaches out of what the picture shows',
-    need: 'the whole of it inside the sheet',
-    remedy: 'lay it inside the band of squares, or use a larger sheet',
-  };
 }

@@ -1,6 +1,6 @@
 import type { Finding, Point } from '../../base/index.ts';
 import type { Rectified } from '../camera/rectify.ts';
-import type { ShapeGround } from '../shape/sheetGround.ts';
+import type { ShapeGround } from '../paper/sheetGround.ts';
 
 /** A square-on picture of what lies on the sheet, and where paper and squares show in it. */
 export interface ProfileScene {

@@ -1,13 +1,11 @@
 import { type Point, point } from '../../base/index.ts';
 import { containsPoint } from '../../curve/index.ts';
-import { sceneToRectified } from '../camera/rectify.ts';
-import { fillPolygon } from '../picture/fillPolygon.ts';
+import { isCovered, OUTSIDE_MM, squareMask } from './coveredEdge.ts';
+import { type LinesAcross, linesAcross } from './linesAcross.ts';
 import { asSeenAt, placeAtHeight } from './lookedOver.ts';
 import { type Look, type Outermost, outermost } from './outermost.ts';
-import { type EdgeProfiles, edgeProfiles } from './profiles.ts';
 import { type ShapeSeat, sceneToBody } from './shapeSeat.ts';
 import type { ShapeStation } from './shapeStations.ts';
-import { thingness } from './silhouette.ts';
 import type { PlaceState } from './tracedShape.ts';
 import { AVERAGED_MM, type FineEdge, fineEdge } from './upperEdge.ts';
 
@@ -20,12 +18,10 @@ export interface MeasuredPlace {
 
 /** mm between stations. */
 export const FINE_STEP_MM = 0.5;
-/** mm looked at on either side of the edge when it is fitted. */
+/** mm looked at inside the edge when it is fitted. */
 const INSIDE_MM = 2.2;
-const OUTSIDE_MM = 2.6;
-/** mm of wall from which its upper edge and its foot are told apart; and beside which neither disturbs the other. */
+/** mm of wall from which its upper edge and its foot are told apart. */
 const TOLD_MM = 0.8;
-const BESIDE_MM = 0.2;
 /** mm. Nearer to a corner than this a normal meets the other side too. */
 const CORNER_MM = 1.5;
 /** Times what is looked over: how far along the edge the other wall of a corner is in the way. */
@@ -69,7 +65,7 @@ export function measureEdge(
     if (station.fromCornerMm < CORNER_MM + lookedOverMm(look, rough[i]) || overlooked[i])
       return nothing('corner');
     if (!rough[i].place || isCovered(look, rough[i], silhouettes, i, covered)) return nothing('hidden');
-    const fit = (lines: EdgeProfiles) =>
+    const fit = (lines: LinesAcross) =>
       fineEdge(lines, stations, i, FINE_STEP_MM, look.scene.rectified.mmPerPixel);
     const { wallMm } = rough[i].expected;
     const foot = near(fit(silhouettes));
@@ -153,57 +149,8 @@ function linesAt(
   stations: readonly ShapeStation[],
   centreMm: (i: number) => number,
   reach: { readonly insideMm: number; readonly outsideMm: number },
-): EdgeProfiles {
+): LinesAcross {
   const stepMm = scene.rectified.mmPerPixel / 2;
   const centre = (i: number) => (Number.isNaN(centreMm(i)) ? 0 : centreMm(i));
-  return edgeProfiles(shares, scene.rectified, seat, stations, { ...reach, stepMm }, centre);
-}
-
-/** Pixels of the picture that lie on printed squares. */
-function squareMask({ scene }: Look): Uint8Array {
-  const { rectified, ground } = scene;
-  const { widthPx, heightPx } = rectified.picture;
-  const mask = new Uint8Array(widthPx * heightPx);
-  for (const square of ground.squares) {
-    const corners = square.flatMap((corner) => {
-      const { x, y } = sceneToRectified(rectified, corner);
-      return [x, y];
-    });
-    fillPolygon(mask, widthPx, heightPx, corners, 1);
-  }
-  return mask;
-}
-
-/** Levels (0 paper, 1 thing) beyond which something else lies over the edge. */
-const LEAST_INSIDE = 0.35;
-const MOST_INSIDE = 2.2;
-const MOST_OUTSIDE = 0.5;
-
-/** Whether squares lie beyond the edge, or something that is neither thing nor paper lies over it. */
-function isCovered(
-  { scene, colour }: Look,
-  { expected, offsetMm }: Outermost,
-  lines: EdgeProfiles,
-  i: number,
-  squares: Uint8Array,
-): boolean {
-  const { rectified } = scene;
-  for (const beyondMm of [BESIDE_MM, OUTSIDE_MM / 2, OUTSIDE_MM]) {
-    const out = offsetMm + beyondMm;
-    const { x, y } = sceneToRectified(rectified, {
-      x: expected.at.x + out * expected.normal.x,
-      y: expected.at.y + out * expected.normal.y,
-    });
-    const at = Math.round(y) * rectified.picture.widthPx + Math.round(x);
-    if (squares[at] === 1) return true;
-  }
-  const { count, fromMm, stepMm, values } = lines;
-  const level = (low: number, high: number): number => {
-    const [from, to] = [low, high].map((mm) => Math.round((mm - fromMm) / stepMm)) as [number, number];
-    let sum = 0;
-    for (let j = from; j <= to; j++) sum += thingness(values, 3 * count * i + j, count, colour);
-    return sum / (to - from + 1);
-  };
-  const inside = level(Math.max(fromMm, -1), -BESIDE_MM);
-  return inside < LEAST_INSIDE || inside > MOST_INSIDE || level(1, OUTSIDE_MM) > MOST_OUTSIDE;
+  return linesAcross(shares, scene.rectified, seat, stations, { ...reach, stepMm }, centre);
 }

@@ -1,14 +1,14 @@
 import { type Point, point } from '../../base/index.ts';
 import type { SheetPlace } from '../camera/camera.ts';
 import { type Rectified, sceneToRectified } from '../camera/rectify.ts';
+import type { PaperShares } from '../paper/paperLight.ts';
+import type { ShapeGround } from '../paper/sheetGround.ts';
+import type { ThingColour } from '../paper/thingColour.ts';
+import { linesAcross } from './linesAcross.ts';
 import { asSeenAt, placeAtHeight, wallShownMm } from './lookedOver.ts';
-import type { PaperShares } from './paperLight.ts';
-import { edgeProfiles } from './profiles.ts';
+import { outermostRises } from './outermostRises.ts';
 import { bodyToScene, directionToScene, type ShapeSeat } from './shapeSeat.ts';
 import type { ShapeStation } from './shapeStations.ts';
-import type { ShapeGround } from './sheetGround.ts';
-import { silhouette } from './silhouette.ts';
-import type { ThingColour } from './thingColour.ts';
 import type { ExpectedShape } from './tracedShape.ts';
 
 /** The square-on picture in the plane of the thing's upper edge, and from where it was taken. */
@@ -38,11 +38,7 @@ export interface Expectation {
   readonly shownMm: number;
 }
 
-export function expectation(
-  { scene, upperEdgeMm }: Look,
-  seat: ShapeSeat,
-  station: ShapeStation,
-): Expectation {
+function expectation({ scene, upperEdgeMm }: Look, seat: ShapeSeat, station: ShapeStation): Expectation {
   const at = bodyToScene(seat, station.at);
   const normal = directionToScene(seat, station.normal);
   const heightMm = upperEdgeMm(station.at);
@@ -74,8 +70,8 @@ export function outermost(
   const expected = stations.map((station) => expectation(look, seat, station));
   const centre = (i: number) => expected[i].shownMm + Math.max(0, expected[i].wallMm);
   const reach = { insideMm: reachMm, outsideMm: reachMm, stepMm };
-  const lines = edgeProfiles(shares, scene.rectified, seat, stations, reach, centre);
-  return [...silhouette(lines, stations, colour)].map((found, i) => {
+  const lines = linesAcross(shares, scene.rectified, seat, stations, reach, centre);
+  return [...outermostRises(lines, stations, colour)].map((found, i) => {
     const one = expected[i];
     const offsetMm = found + centre(i);
     const shown = point<'scene'>(one.at.x + offsetMm * one.normal.x, one.at.y + offsetMm * one.normal.y);

@@ -1,8 +1,8 @@
 import { type Point, point } from '../../base/index.ts';
 import { type Chain, momentsOf, sampleChain } from '../../curve/index.ts';
 import { type Rectified, rectifiedToScene, sceneToRectified } from '../camera/rectify.ts';
+import type { StandOut } from '../paper/standOut.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
-import type { StandOut } from './standOut.ts';
 
 /**
  * Where a thing's body frame lies in the scene: mirrored in x if it lies face down, enlarged, turned anticlockwise,

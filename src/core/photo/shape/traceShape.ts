@@ -1,7 +1,9 @@
 import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
+import { paperShares } from '../paper/paperLight.ts';
+import { standOut } from '../paper/standOut.ts';
+import { thingColour } from '../paper/thingColour.ts';
 import { FINE_STEP_MM, measureEdge } from './measureShape.ts';
 import { type Look, outermost, type ShapeScene } from './outermost.ts';
-import { paperShares } from './paperLight.ts';
 import { missesFrom, settleSeat, sizeMisfit } from './rigidPlace.ts';
 import { type CoarseSeat, coarseSeat, type ShapeSeat } from './shapeSeat.ts';
 import { shapeStations } from './shapeStations.ts';
@@ -14,8 +16,6 @@ import {
   sizeFault,
   unsettledFault,
 } from './shapeTrouble.ts';
-import { standOut } from './standOut.ts';
-import { thingColour } from './thingColour.ts';
 import type { ExpectedShape, ShapePlace, TracedShape } from './tracedShape.ts';
 
 export interface ShapeOptions {

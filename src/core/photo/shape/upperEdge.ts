@@ -1,5 +1,5 @@
 import { fitEdgeProfile } from '../edge/edgeProfileFit.ts';
-import type { EdgeProfiles } from './profiles.ts';
+import type { LinesAcross } from './linesAcross.ts';
 import type { ShapeStation } from './shapeStations.ts';
 
 /** The place of one edge on an averaged line, mm from the line's centre. */
@@ -23,14 +23,14 @@ const ROUGHEST = 0.2;
  * @param along mm between stations
  */
 export function fineEdge(
-  profiles: EdgeProfiles,
+  lines: LinesAcross,
   stations: readonly ShapeStation[],
   i: number,
   along: number,
   mmPerPixel: number,
 ): FineEdge | null {
-  const { count, fromMm, stepMm } = profiles;
-  const mean = averaged(profiles, stations, i, along);
+  const { count, fromMm, stepMm } = lines;
+  const mean = averaged(lines, stations, i, along);
   const zero = Math.round(-fromMm / stepMm);
   const step = [0, 1, 2].map((c) => {
     const inner = meanOf(mean, c * count, c * count + Math.max(2, zero >> 1));
@@ -51,7 +51,7 @@ const LEAST_STEP = 0.04;
 
 /** Triangle-weighted mean of the lines round one, as far to one side as to the other, within the run. */
 function averaged(
-  { count, values }: EdgeProfiles,
+  { count, values }: LinesAcross,
   stations: readonly ShapeStation[],
   i: number,
   along: number,

@@ -36,6 +36,11 @@ export function thingColour(shares: PaperShares, seen: StandOut): ThingColour | 
   return length > LEAST_LENGTH ? [weights[0] / length, weights[1] / length, weights[2] / length] : null;
 }
 
+/** 0 on paper, 1 on the thing: how much of it three shares of the paper's light show. */
+export function thingness([r, g, b]: ThingColour, red: number, green: number, blue: number): number {
+  return r * (red - 1) + g * (green - 1) + b * (blue - 1);
+}
+
 const FEWEST = 40;
 /** Share of light: a thing more uneven than this is told by its colour all the same. */
 const MOST_GRAIN = 0.06;

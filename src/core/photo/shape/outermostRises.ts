@@ -1,9 +1,6 @@
-import type { EdgeProfiles } from './profiles.ts';
+import { type ThingColour, thingness } from '../paper/thingColour.ts';
+import type { LinesAcross } from './linesAcross.ts';
 import type { ShapeStation } from './shapeStations.ts';
-import type { ThingColour } from './thingColour.ts';
-
-/** Where the thing ends against the paper on each line, mm from the line's centre; NaN where nothing tells. */
-export type Silhouette = Float64Array;
 
 /** mm compared on either side of an edge, and left out round it for blur. */
 const SIDE_MM = 0.9;
@@ -15,39 +12,28 @@ const OUTER_SHARE = 0.75;
 const NEIGHBOURS = 3;
 
 /**
- * The outermost plain rise from paper to thing on each line, made coherent along each run by the median of its
- * neighbours. Lines on which no rise is plain are left open.
+ * The outermost plain rise from paper to thing on each line, mm from the line's centre, made coherent along each run by
+ * the median of its neighbours; NaN where no rise is plain.
  */
-export function silhouette(
-  profiles: EdgeProfiles,
+export function outermostRises(
+  lines: LinesAcross,
   stations: readonly ShapeStation[],
   colour: ThingColour,
-): Silhouette {
-  const { count, stepMm, fromMm, values } = profiles;
+): Float64Array {
+  const { count, stepMm, fromMm, values } = lines;
   const gap = Math.max(1, Math.round(BLUR_MM / stepMm));
   const side = Math.max(2, Math.round(SIDE_MM / stepMm));
   const raw = new Float64Array(stations.length);
   const sums = new Float64Array(count + 1);
   for (let i = 0; i < stations.length; i++) {
     const at = 3 * count * i;
-    for (let j = 0; j < count; j++) sums[j + 1] = sums[j] + clipped(thingness(values, at + j, count, colour));
+    for (let j = 0; j < count; j++)
+      sums[j + 1] =
+        sums[j] +
+        clipped(thingness(colour, values[at + j], values[at + j + count], values[at + j + 2 * count]));
     raw[i] = fromMm + stepMm * outermostRise(sums, count, gap, side);
   }
   return coherent(raw, stations);
-}
-
-/** 0 on paper, 1 on the thing. */
-export function thingness(
-  values: ArrayLike<number>,
-  at: number,
-  stride: number,
-  colour: ThingColour,
-): number {
-  return (
-    colour[0] * (values[at] - 1) +
-    colour[1] * (values[at + stride] - 1) +
-    colour[2] * (values[at + 2 * stride] - 1)
-  );
 }
 
 function clipped(value: number): number {
@@ -75,7 +61,7 @@ function outermostRise(sums: Float64Array, count: number, gap: number, side: num
   return Number.NaN;
 }
 
-function coherent(raw: Float64Array, stations: readonly ShapeStation[]): Silhouette {
+function coherent(raw: Float64Array, stations: readonly ShapeStation[]): Float64Array {
   return raw.map((_, i) => {
     const near: number[] = [];
     for (let k = i - NEIGHBOURS; k <= i + NEIGHBOURS; k++)

@@ -1,6 +1,7 @@
 import type { Point } from '../../base/index.ts';
 import { type Rectified, sceneToRectified } from '../camera/rectify.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
+import { largestPiece } from '../picture/largestPiece.ts';
 import type { PaperShares } from './paperLight.ts';
 import type { ShapeGround } from './sheetGround.ts';
 
@@ -47,9 +48,9 @@ export function standOut(shares: PaperShares, rectified: Rectified, ground: Shap
   for (let i = 0; i < mask.length; i++) mask[i] = open[i] && size[i] > threshold ? 1 : 0;
   const closed = shrink(grow(mask, columns, rows, CLOSING), columns, rows, CLOSING);
   const filled = holesFilled(closed, columns, rows);
-  const cells = keepLargest(filled, columns, rows);
-  const bare = mask.map((one, i) => one & filled[i]);
-  return cells > 0 ? { columns, rows, cellPx, mask: filled, bare, cells } : null;
+  const { inside, count } = largestPiece({ widthPx: columns, heightPx: rows, inside: filled });
+  const bare = mask.map((one, i) => one & inside[i]);
+  return count > 0 ? { columns, rows, cellPx, mask: inside, bare, cells: count } : null;
 }
 
 function contrast(shares: PaperShares, columns: number, rows: number, cellPx: number): Float32Array {
@@ -148,37 +149,4 @@ function holesFilled(mask: Uint8Array, columns: number, rows: number): Uint8Arra
     if (at < mask.length - columns) visit(at + columns);
   }
   return outside.map((one) => 1 - one);
-}
-
-/** Clears all but the largest piece; returns its cells. */
-function keepLargest(mask: Uint8Array, columns: number, rows: number): number {
-  const piece = new Int32Array(mask.length);
-  const sizes = [0];
-  for (let start = 0; start < mask.length; start++) {
-    if (!mask[start] || piece[start]) continue;
-    const own = sizes.length;
-    const stack = [start];
-    piece[start] = own;
-    let count = 0;
-    for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
-      count++;
-      const column = at % columns;
-      const row = Math.floor(at / columns);
-      const near = [
-        column > 0 ? at - 1 : -1,
-        column < columns - 1 ? at + 1 : -1,
-        row > 0 ? at - columns : -1,
-        row < rows - 1 ? at + columns : -1,
-      ];
-      for (const next of near)
-        if (next >= 0 && mask[next] && !piece[next]) {
-          piece[next] = own;
-          stack.push(next);
-        }
-    }
-    sizes.push(count);
-  }
-  const largest = sizes.indexOf(Math.max(...sizes));
-  for (let i = 0; i < mask.length; i++) mask[i] = largest > 0 && piece[i] === largest ? 1 : 0;
-  return largest > 0 ? sizes[largest] : 0;
 }
