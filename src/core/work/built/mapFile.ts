@@ -1,6 +1,7 @@
 import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
-import { type Drawing, layoutWholeSheet } from '../../drawing/index.ts';
+import type { Drawing } from '../../drawing/index.ts';
 import { writePdf, writePictureSvg } from '../../files/index.ts';
+import { mapPages } from './mapPages.ts';
 import { notAGarland } from './outlineFromGarland.ts';
 
 /**
@@ -14,7 +15,7 @@ export async function mapFile(map: Drawing, path: string, option: string): Promi
     const svg = writePictureSvg(map);
     return svg.ok ? accept(new TextEncoder().encode(svg.value)) : svg;
   }
-  const pages = layoutWholeSheet(map, { paper: 'A4', title: map.title });
+  const pages = mapPages(map);
   return pages.ok ? accept(await writePdf(pages.value)) : pages;
 }
 

@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
 import {
   edgeInScene,
   heightFromViews,
@@ -11,6 +11,7 @@ import {
   solveShots,
   viewMap,
 } from '../../photo/index.ts';
+import { heightMisfit } from './heightMisfit.ts';
 import { type SeenBody, sceneWay } from './seenBody.ts';
 import { atPlane, seeOnSheet } from './seeOnSheet.ts';
 import { sheetNumberInScene } from './sheetNumber.ts';
@@ -49,7 +50,31 @@ export function seeOnSheets(
     : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length);
   if (!seen.ok) return seen;
   const [first, ...others] = seen.value;
-  return accept([{ ...first, findings: [...scene.value.findings, ...first.findings] }, ...others]);
+  const sceneFindings = [...scene.value.findings, ...otherHeights(request, seen.value, scene.value)];
+  return accept([{ ...first, sceneFindings }, ...others]);
+}
+
+/** A height that was given is held against the cards and, of several photographs, against what they tell together. */
+function otherHeights(
+  { edgeHeightMm, edgeHeightPlusMinusMm, face }: TraceRequest,
+  seen: readonly SeenBody[],
+  scene: SolvedScene,
+): readonly Finding[] {
+  if (edgeHeightMm === undefined) return [];
+  const given = { heightMm: edgeHeightMm, plusMinusMm: edgeHeightPlusMinusMm ?? HEIGHT_PLUS_MINUS_MM };
+  const card = surestCard(scene);
+  const views = seen.length > 1 ? heightOf(seen, scene, face) : null;
+  return [
+    ...(card ? heightMisfit(given, card, `height card ${card.number} tells`) : []),
+    ...(views?.ok ? heightMisfit(given, views.value[0] as ScenePlane, 'the photographs together tell') : []),
+  ];
+}
+
+function surestCard(scene: SolvedScene): SolvedScene['cards'][number] | null {
+  return scene.cards.reduce<SolvedScene['cards'][number] | null>(
+    (best, one) => (best === null || one.plusMinusMm < best.plusMinusMm ? one : best),
+    null,
+  );
 }
 
 /** Numbers tell sheets of one photograph apart; papers are told apart by hundreds. */
@@ -67,10 +92,7 @@ function knownPlanes({ edgeHeightMm, edgeHeightPlusMinusMm }: TraceRequest, scen
     const plusMinusMm = edgeHeightPlusMinusMm ?? HEIGHT_PLUS_MINUS_MM;
     return scene.shots.map((): ScenePlane => ({ heightMm: edgeHeightMm, plusMinusMm }));
   }
-  const card = scene.cards.reduce<SolvedScene['cards'][number] | null>(
-    (best, one) => (best === null || one.plusMinusMm < best.plusMinusMm ? one : best),
-    null,
-  );
+  const card = surestCard(scene);
   return card && scene.shots.map((_, shot) => planeOfCard(scene, shot, card.number));
 }
 

@@ -24,6 +24,8 @@ export interface SeenBody {
   /** The purfling as it lies in the traced picture; null where it was not looked for. */
   readonly purfling: PurflingTrace | null;
   readonly findings: readonly Finding[];
+  /** Of the first photograph: what concerns the sheets and cameras of all. */
+  readonly sceneFindings?: readonly Finding[];
   /** What the view alone leaves unsure. */
   readonly viewFindings: readonly Finding[];
 }

@@ -81,7 +81,8 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
     apart,
     lines,
     findings: [
-      ...all.value.flatMap(({ findings }) => findings),
+      ...(seen.sceneFindings ?? []),
+      ...bodyFindings(all.value),
       ...viewFindings(all.value, isCorrected(first.value.outline, request)),
       ...correction.value.findings,
       ...apartFindings(apart),
@@ -105,6 +106,14 @@ function trustIn({ scan }: TraceRequest, all: readonly SeenBody[], first: Restor
 
 /** Share, k = 2. No photograph of a sheet is trusted further than this (chosen by us). */
 const LEAST_SCALE_SHARE = 0.0005;
+
+/** What was found in each photograph, with its name where there are several. */
+function bodyFindings(all: readonly SeenBody[]): readonly Finding[] {
+  if (all.length === 1) return all.flatMap(({ findings }) => findings);
+  return all.flatMap(({ findings, photograph }) =>
+    findings.map((finding) => ({ ...finding, at: `${photograph.name}, ${finding.at}` })),
+  );
+}
 
 /** What a square-on photograph leaves open, and two calliper lengths settle. */
 const HEIGHT_UNSURE = 'camera.heightUnsure';

@@ -8,6 +8,7 @@ import {
   type TraceDocument,
   toFile,
 } from '../../files/index.ts';
+import type { View } from '../../photo/index.ts';
 import { linesDocument } from './linesDocument.ts';
 import { meantDocument } from './meantDocument.ts';
 import type { Traced } from './trace.ts';
@@ -105,6 +106,7 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request, correction }
   const count = arcs.reduce((sum, chain) => sum + chain.vertices.length - 1, 0);
   return [
     `${request.photographs.map(({ name }) => name).join(' and ')}: body ${mm(restored.bodyLengthMm)} ± ${lengthPlusMinusMm.toFixed(1)} long, as meant`,
+    ...heightLines(seen.view, request),
     ...restored.measures
       .filter(({ name }) => name !== 'bodyLength')
       .map(({ name, mm: value }) => `  ${WORDS[name] ?? name} ${mm(value)} as found`),
@@ -121,6 +123,14 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request, correction }
   ];
 }
 
+/** How high the edge stands, where the photographs told it. */
+function heightLines(view: View, { edgeHeightMm }: Traced['request']): string[] {
+  if (view.kind !== 'camera' || edgeHeightMm !== undefined) return [];
+  return [
+    `  edge ${mm(view.planeHeightMm)} ± ${view.planeHeightPlusMinusMm.toFixed(1)} above the sheet, as photographed`,
+  ];
+}
+
 const WORDS: Readonly<Record<string, string>> = {
   bodyLength: 'body length',
   lowerBout: 'lower bout',
@@ -133,7 +143,9 @@ function mm(value: number): string {
 }
 
 function signed(value: number): string {
-  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
+  const size = Math.abs(value).toFixed(2);
+  if (Number(size) === 0) return '±0';
+  return `${value < 0 ? '−' : '+'}${size}`;
 }
 
 function degrees(rad: number): number {
