@@ -1,3 +1,4 @@
+export { type BandedMatrix, solveBanded, zeroBanded } from './bandedSolve.ts';
 export {
   addScaled,
   backwardSolve,
@@ -9,6 +10,14 @@ export {
   zeroMatrix,
 } from './denseSolve.ts';
 export { medianOf } from './median.ts';
+export {
+  addHold,
+  addRow,
+  clearEquations,
+  emptyEquations,
+  type NormalEquations,
+  solveEquations,
+} from './normalEquations.ts';
 export {
   type LinearRow,
   type ProgramOutcome,

@@ -21,3 +21,12 @@ test('put back into its system, the solution gives the right side', () => {
 test('a system without a solution has none', () => {
   expect(solveSquare([Float64Array.of(1, 2), Float64Array.of(2, 4)], Float64Array.of(1, 3))).toBeUndefined();
 });
+
+test('rows in other units do not change what is found, nor that two rows say the same', () => {
+  const scaled = [Float64Array.of(1e9, 2e9), Float64Array.of(3, 1)];
+  const found = solveSquare(scaled, Float64Array.of(5e9, 5));
+  expect([...(found ?? [])]).toEqual([expect.closeTo(1, 12), expect.closeTo(2, 12)]);
+  expect(
+    solveSquare([Float64Array.of(1e9, 2e9), Float64Array.of(1 / 3, 2 / 3)], Float64Array.of(1, 1)),
+  ).toBeUndefined();
+});

@@ -1,4 +1,4 @@
-import { type BandedMatrix, solveBanded, zeroBanded } from './bandedSolve.ts';
+import { type BandedMatrix, solveBanded, zeroBanded } from '../numeric/index.ts';
 import { cubicBasis } from './cubicBasis.ts';
 import type { SurfacePoint } from './loft.ts';
 

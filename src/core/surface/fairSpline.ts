@@ -1,6 +1,6 @@
 import { accept, type Checked, refuse } from '../base/index.ts';
+import { solveSquare, zeroMatrix } from '../numeric/index.ts';
 import { cubicBasis } from './cubicBasis.ts';
-import { solveDense } from './solveDense.ts';
 
 /** A smooth curve over an interval: uniform cubic B-spline, twice continuously differentiable. */
 export interface FairSpline {
@@ -38,8 +38,8 @@ export function fairSpline(task: FairSplineTask, at: string): Checked<FairSpline
     ...(task.slopes ?? []).map(({ at: x, slope }) => ({ row: basisRow(task, x, 1), value: slope })),
   ];
   const size = count + exact.length;
-  const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  const right = new Array<number>(size).fill(0);
+  const matrix = zeroMatrix(size, size);
+  const right = new Float64Array(size);
   addBending(task, matrix);
   for (const { at: x, value, weight } of task.near ?? [])
     addNear(basisRow(task, x, 0), value, weight, matrix, right);
@@ -50,7 +50,7 @@ export function fairSpline(task: FairSplineTask, at: string): Checked<FairSpline
       add(matrix, count + index, column, factor);
     }
   });
-  const solution = solveDense(matrix, right);
+  const solution = solveSquare(matrix, right);
   if (!solution)
     return refuse({
       code: 'arch.fair',
@@ -59,7 +59,7 @@ export function fairSpline(task: FairSplineTask, at: string): Checked<FairSpline
       need: 'places that differ',
       remedy: 'move the stations apart',
     });
-  return accept({ from: task.from, to: task.to, coefficients: solution.slice(0, count) });
+  return accept({ from: task.from, to: task.to, coefficients: [...solution.subarray(0, count)] });
 }
 
 /** Value of the curve at a place; beyond its ends the value at the end. */
@@ -96,7 +96,7 @@ function basisRow(
 }
 
 /** The second derivative is straight in each span, so two Gauss points a span integrate its square exactly. */
-function addBending(task: FairSplineTask, matrix: number[][]): void {
+function addBending(task: FairSplineTask, matrix: Float64Array[]): void {
   const width = (task.to - task.from) / task.spans;
   const weight = (task.stiffness * width) / 2;
   const reach = 0.5 / Math.sqrt(3);
@@ -111,16 +111,15 @@ function addNear(
   row: readonly Term[],
   value: number,
   weight: number,
-  matrix: number[][],
-  right: number[],
+  matrix: Float64Array[],
+  right: Float64Array,
 ): void {
   for (const a of row) {
-    right[a.column] = (right[a.column] ?? 0) + weight * a.factor * value;
+    right[a.column] += weight * a.factor * value;
     for (const b of row) add(matrix, a.column, b.column, weight * a.factor * b.factor);
   }
 }
 
-function add(matrix: number[][], row: number, column: number, value: number): void {
-  const line = matrix[row];
-  if (line) line[column] = (line[column] ?? 0) + value;
+function add(matrix: Float64Array[], row: number, column: number, value: number): void {
+  matrix[row][column] += value;
 }

@@ -1,3 +1,4 @@
+import { addHold, addRow } from '../../numeric/index.ts';
 import {
   AT_ANGLE,
   AT_KEYSTONE,
@@ -12,7 +13,6 @@ import {
 import { OUTCOMES, outcomeStrain, SHAPE_NUMBERS, TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import { slopeRow } from './fitSlopes.ts';
 import type { FitBench } from './fitTemplateBench.ts';
-import { addHold, addRow } from './normalEquations.ts';
 import { STATION_STRIDE } from './templateStations.ts';
 
 /** What is known beforehand, in px of the level that is fitted. */

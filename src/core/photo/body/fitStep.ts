@@ -1,3 +1,4 @@
+import { addHold, clearEquations, type NormalEquations, solveEquations } from '../../numeric/index.ts';
 import {
   AT_ANGLE,
   AT_KEYSTONE,
@@ -20,7 +21,6 @@ import {
 } from './fitRows.ts';
 import { measureSlopes } from './fitSlopes.ts';
 import type { FitBench } from './fitTemplateBench.ts';
-import { addHold, clearEquations, type NormalEquations, solveEquations } from './normalEquations.ts';
 
 const LONGEST_SHAPE_STEP = 0.8;
 /** How often a step is held back harder, threefold each time, before it is cut. */

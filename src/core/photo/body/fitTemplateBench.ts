@@ -1,7 +1,7 @@
+import { emptyEquations, type NormalEquations } from '../../numeric/index.ts';
 import { FIT_NUMBERS } from './bodySeat.ts';
 import { OUTCOMES, SHAPE_NUMBERS } from './bodyTemplate.ts';
 import { type Evidence, emptyEvidence } from './edgeEvidence.ts';
-import { emptyEquations, type NormalEquations } from './normalEquations.ts';
 import { emptyPlacedTemplate, type PlacedTemplate } from './templateBoth.ts';
 import type { TemplateStations } from './templateStations.ts';
 

@@ -1,4 +1,4 @@
-import { addRow, clearEquations, emptyEquations, solveEquations } from '../body/normalEquations.ts';
+import { addRow, clearEquations, emptyEquations, solveEquations } from '../../numeric/index.ts';
 
 /** Where a blurred step lies along a profile. */
 export interface ProfileEdge {

@@ -1,5 +1,5 @@
 import type { Point } from '../../base/index.ts';
-import { solveSquare } from '../../numeric/index.ts';
+import { addHold, addRow, emptyEquations, medianOf, solveEquations } from '../../numeric/index.ts';
 import type { Rectified } from '../camera/rectify.ts';
 import { sceneToRectified } from '../camera/rectify.ts';
 import { linearLightTable } from '../picture/linearPicture.ts';
@@ -38,7 +38,7 @@ export function paperShares(rectified: Rectified, whites: readonly Point<'scene'
   if (places.length < FEWEST) return null;
   let models = fitLight(places, lightAt, widthPx, heightPx);
   if (!models) return null;
-  const level = upperMiddle(
+  const level = medianOf(
     places.map((place) => shareOf(models as LightModels, place, lightAt, 1, widthPx, heightPx)),
   );
   const grid: number[] = [];
@@ -85,7 +85,7 @@ function fitLight(
       if (!model) return null;
       const fitted = model;
       const misses = kept.map(({ terms, value }) => value - sum(fitted, terms));
-      const spread = Math.max(LEAST_SPREAD, upperMiddle(misses.map(Math.abs)));
+      const spread = Math.max(LEAST_SPREAD, medianOf(misses.map(Math.abs)));
       const next = kept.filter((_, i) => misses[i] > -2 * spread && misses[i] < 3 * spread);
       if (next.length < FEWEST || next.length === kept.length) break;
       kept = next;
@@ -103,15 +103,10 @@ const LEAST_SPREAD = 0.02;
 function leastSquares(
   rows: readonly { readonly terms: readonly number[]; readonly value: number }[],
 ): Float64Array | undefined {
-  const matrix = Array.from({ length: TERMS }, () => new Float64Array(TERMS));
-  const right = new Float64Array(TERMS);
-  for (const { terms, value } of rows)
-    for (let i = 0; i < TERMS; i++) {
-      right[i] += terms[i] * value;
-      for (let j = 0; j < TERMS; j++) matrix[i][j] += terms[i] * terms[j];
-    }
-  for (let i = 0; i < TERMS; i++) matrix[i][i] += RIDGE * rows.length;
-  return solveSquare(matrix, right);
+  const equations = emptyEquations(TERMS);
+  for (const { terms, value } of rows) addRow(equations, Float64Array.from(terms), value, 1);
+  for (let i = 0; i < TERMS; i++) addHold(equations, i, 0, RIDGE * rows.length);
+  return solveEquations(equations) ? equations.right : undefined;
 }
 
 /** Share of a row by which curvature is held down where places do not show it. */
@@ -130,11 +125,6 @@ function shareOf(
   heightPx: number,
 ): number {
   return lightAt(place, colour) / Math.exp(sum(models[colour], termsAt(place, widthPx, heightPx)));
-}
-
-function upperMiddle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
 }
 
 function divided(models: LightModels, lightAt: LightAt, widthPx: number, heightPx: number): PaperShares {

@@ -1,5 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
-import { solveSquare } from '../../numeric/index.ts';
+import { addRow, emptyEquations, solveEquations } from '../../numeric/index.ts';
 
 /** A circle through places, and how far they leave it. */
 export interface FittedCircle {
@@ -16,20 +16,13 @@ export function fitCircle(places: readonly Point<'section'>[]): FittedCircle {
   const count = Math.max(1, places.length);
   const cx = places.reduce((sum, { x }) => sum + x, 0) / count;
   const cy = places.reduce((sum, { y }) => sum + y, 0) / count;
-  const matrix = [0, 1, 2].map(() => new Float64Array(3));
-  const right = new Float64Array(3);
+  const equations = emptyEquations(3);
   for (const { x, y } of places) {
-    const row = [x - cx, y - cy, 1];
-    const value = row[0] ** 2 + row[1] ** 2;
-    row.forEach((one, i) => {
-      right[i] += one * value;
-      row.forEach((other, j) => {
-        matrix[i][j] += one * other;
-      });
-    });
+    const [u, v] = [x - cx, y - cy];
+    addRow(equations, Float64Array.of(u, v, 1), u * u + v * v, 1);
   }
-  const solved = solveSquare(matrix, right);
-  if (!solved) return { centre: point(cx, cy), radiusMm: 0, rmsMm: 0 };
+  if (!solveEquations(equations)) return { centre: point(cx, cy), radiusMm: 0, rmsMm: 0 };
+  const solved = equations.right;
   const [u, v] = [solved[0] / 2, solved[1] / 2];
   const radiusMm = Math.sqrt(Math.max(0, solved[2] + u * u + v * v));
   const centre = point<'section'>(cx + u, cy + v);

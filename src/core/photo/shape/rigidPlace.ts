@@ -1,6 +1,6 @@
 import { type Point, point } from '../../base/index.ts';
 import { type Chain, headingOn, nearestOn, type Segment, segments } from '../../curve/index.ts';
-import { medianOf, solveSquare } from '../../numeric/index.ts';
+import { addRow, emptyEquations, medianOf, solveEquations } from '../../numeric/index.ts';
 import { bodyToScene, type ShapeSeat, sceneToBody } from './shapeSeat.ts';
 
 /** A measured place against the expected edge. */
@@ -151,17 +151,12 @@ function leastSquares(
   weights: readonly number[],
   terms: readonly Term[],
 ): Float64Array | undefined {
-  const size = terms.length;
-  const matrix = Array.from({ length: size }, () => new Float64Array(size));
-  const right = new Float64Array(size);
+  const equations = emptyEquations(terms.length);
   misses.forEach((miss, place) => {
-    const row = terms.map((term) => term(miss));
-    for (let i = 0; i < size; i++) {
-      right[i] -= weights[place] * row[i] * miss.missMm;
-      for (let j = 0; j < size; j++) matrix[i][j] += weights[place] * row[i] * row[j];
-    }
+    const row = Float64Array.from(terms, (term) => term(miss));
+    addRow(equations, row, -miss.missMm, weights[place]);
   });
-  return solveSquare(matrix, right);
+  return solveEquations(equations) ? equations.right : undefined;
 }
 
 /** The seat in which every place of the body frame reads moved by (dx, dy), turned and grown about the origin. */

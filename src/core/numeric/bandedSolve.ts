@@ -11,10 +11,10 @@ export function zeroBanded(size: number, band: number): BandedMatrix {
 }
 
 /**
- * The solution of a symmetric positive definite banded system, or null when the matrix is not positive definite.
+ * The solution of a symmetric positive definite banded system, or undefined when the matrix is not positive definite.
  * Method: Cholesky inside the band; the matrix is left as it was.
  */
-export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64Array | null {
+export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64Array | undefined {
   const { size, band } = matrix;
   const factor = Float64Array.from(matrix.entries);
   const width = band + 1;
@@ -23,28 +23,26 @@ export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64A
     const base = row * width + band - row;
     for (let column = first; column <= row; column++) {
       const other = column * width + band - column;
-      let rest = factor[base + column] as number;
+      let rest = factor[base + column];
       for (let k = Math.max(first, column - band); k < column; k++)
-        rest -= (factor[base + k] as number) * (factor[other + k] as number);
-      if (column < row) factor[base + column] = rest / (factor[other + column] as number);
+        rest -= factor[base + k] * factor[other + k];
+      if (column < row) factor[base + column] = rest / factor[other + column];
       else if (rest > 0) factor[base + row] = Math.sqrt(rest);
-      else return null;
+      else return undefined;
     }
   }
   const solution = Float64Array.from(right);
   for (let row = 0; row < size; row++) {
     const base = row * width + band - row;
-    let rest = solution[row] as number;
-    for (let k = Math.max(0, row - band); k < row; k++)
-      rest -= (factor[base + k] as number) * (solution[k] as number);
-    solution[row] = rest / (factor[base + row] as number);
+    let rest = solution[row];
+    for (let k = Math.max(0, row - band); k < row; k++) rest -= factor[base + k] * solution[k];
+    solution[row] = rest / factor[base + row];
   }
   for (let row = size - 1; row >= 0; row--) {
     const base = row * width + band - row;
-    const value = (solution[row] as number) / (factor[base + row] as number);
+    const value = solution[row] / factor[base + row];
     solution[row] = value;
-    for (let k = Math.max(0, row - band); k < row; k++)
-      solution[k] = (solution[k] as number) - (factor[base + k] as number) * value;
+    for (let k = Math.max(0, row - band); k < row; k++) solution[k] = solution[k] - factor[base + k] * value;
   }
   return solution;
 }
