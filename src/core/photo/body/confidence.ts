@@ -25,7 +25,7 @@ const RIVAL_SCORE = 0.2;
 const ACCEPT_BOARD_MM = 7;
 const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, number])[] = [
   ['length', 1.65, 1.83],
-  ['upper', 0.74, 0.84],
+  ['upper', 0.74, 0.85],
   ['waist', 0.47, 0.57],
 ];
 

@@ -26,7 +26,7 @@ const FINISH_PASSES: readonly FitPass[] = [
 const LOCAL_PASS: FitPass = { reachMm: 4, blurMm: 0.3, habit: 0, bandMm: 7 };
 
 /** mm. Spacing of the delivered edge points; closer by the corner tips, which are too small for it. */
-export const EDGE_STEP_MM = 1;
+const EDGE_STEP_MM = 1;
 const TIP_STEP_MM = 0.5;
 const TIP_REACH_MM = 12;
 

@@ -26,7 +26,7 @@ export interface CurveEdge {
 export interface ProfileReach {
   readonly insidePx: number;
   readonly outsidePx: number;
-  /** The edge is expected within this of the curve; farther ones are looked for only when there is none. */
+  /** The curve misses the edge by no more than this, or two and a half pixels: a farther one is another's. */
   readonly nearPx: number;
   readonly lines: number;
   /** px to either side along the curve over which profiles are averaged, weighted to a triangle. */
@@ -145,17 +145,28 @@ function colourInside(mean: Float64Array, { samples, fromPx }: Profiles): [numbe
   return [of(0), of(1), of(2)];
 }
 
-/** px. The least window to either side of an edge, and its share of the blur: enough to see both levels, no more shadow than needed. */
-const LEAST_WINDOW_PX = 6;
+/** px. Windows to either side of an edge: usual at least, narrow where another edge stands beside it. */
+const USUAL_WINDOW_PX = 6;
+const NARROW_WINDOW_PX = 3;
+/** Blurs that a window shows to either side: enough to see both levels, no more shadow than needed. */
 const WINDOW_BLURS = 4;
 const LOOKS = 2;
+/** px. What the curve may miss the edge by in any case. */
+const LEAST_MISS_PX = 2.5;
 
+/** The edge that belongs to the curve: another one, however strong, lies farther off than the curve can miss its own. */
 function edgeIn(mean: Float64Array, profiles: Profiles, nearPx: number, bend: number): ProfileEdge | null {
-  const near = Math.max(LEAST_WINDOW_PX, nearPx);
-  let found = edgeInWindow(mean, profiles, -near, near) ?? edgeInWindow(mean, profiles, -Infinity, Infinity);
+  const miss = Math.max(nearPx, LEAST_MISS_PX);
+  const inWindow = (fromPx: number, toPx: number): ProfileEdge | null => {
+    const found = edgeInWindow(mean, profiles, fromPx, toPx);
+    return found !== null && Math.abs(found.atPx) <= miss ? found : null;
+  };
+  const near = Math.max(USUAL_WINDOW_PX, nearPx);
+  let found =
+    inWindow(-near, near) ?? inWindow(-NARROW_WINDOW_PX, NARROW_WINDOW_PX) ?? inWindow(-Infinity, Infinity);
   for (let look = 0; look < LOOKS && found !== null; look++) {
-    const half = Math.max(LEAST_WINDOW_PX, WINDOW_BLURS * found.blurPx);
-    found = edgeInWindow(mean, profiles, found.atPx - half, found.atPx + half) ?? found;
+    const half = Math.max(USUAL_WINDOW_PX, WINDOW_BLURS * found.blurPx);
+    found = inWindow(found.atPx - half, found.atPx + half) ?? found;
   }
   return found && { ...found, atPx: found.atPx + 0.5 * bend * found.blurPx ** 2 };
 }
