@@ -4,13 +4,15 @@
  */
 import { type Point, point, seededNormal, seededRandom } from '../../src/core/base/index.ts';
 import {
-  blackBoxesOfMarker,
   type CalibrationSheet,
   type FoundMarker,
   type HeightCard,
   type MarkerFinder,
   type Picture,
 } from '../../src/core/photo/index.ts';
+import { blurredLight } from './blurredLight.ts';
+import { CELL_MM, PLAIN_CELLS, PLAIN_MM, paperInk } from './paperInk.ts';
+import { alongRise, type Rise } from './risenPaper.ts';
 
 export interface Lens {
   readonly widthPx: number;
@@ -44,6 +46,8 @@ export interface LaidPaper {
   readonly y: number;
   readonly z: number;
   readonly turnRad: number;
+  /** Where it does not lie flat. */
+  readonly rise?: Rise;
 }
 
 /** Where a place over the sheet shows, in pixels whose centres have whole numbers. */
@@ -92,20 +96,21 @@ export function photographPapers(papers: readonly LaidPaper[], lens: Lens, look:
   const light = new Float32Array(widthPx * heightPx).fill(TABLE);
   for (const laid of papers) expose(light, laid, lens, look);
   shade(light, lens, look);
-  const blurred = blur(light, widthPx, heightPx, look.blurPx);
+  const blurred = blurredLight(light, widthPx, heightPx, look.blurPx);
   const random = seededRandom(look.seed);
   const rgb = new Uint8Array(3 * widthPx * heightPx);
   for (let i = 0; i < blurred.length; i++) {
     const level = blurred[i]! + (look.noise > 0 ? look.noise * seededNormal(random) : 0);
-    rgb.fill(Math.min(255, Math.max(0, Math.round(level))), 3 * i, 3 * i + 3);
+    rgb[3 * i] = rgb[3 * i + 1] = rgb[3 * i + 2] = Math.min(255, Math.max(0, Math.round(level)));
   }
   return { widthPx, heightPx, rgb };
 }
 
 /** Where a place on a laid paper is in the scene. */
-export function inScene({ x, y, z, turnRad }: LaidPaper, place: Point<'sheet'>): Vector {
+export function inScene({ paper, x, y, z, turnRad, rise }: LaidPaper, place: Point<'sheet'>): Vector {
   const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
-  return [x + c * place.x - s * place.y, y + s * place.x + c * place.y, z];
+  const level = rise ? alongRise(rise, paper.widthMm).levelOf(place.x) : place.x;
+  return [x + c * level - s * place.y, y + s * level + c * place.y, z + (rise?.(level) ?? 0)];
 }
 
 /** Stands in for a finder: the true corners of all codes in the picture, each moved up to a pixel. */
@@ -135,40 +140,57 @@ export function trueFinder(sheet: CalibrationSheet, lens: Lens, seed: number): M
   };
 }
 
-const CELL_MM = 0.1;
 const GRID = 4;
 const SAMPLES = 4;
 
 const TABLE = 130;
 
-function inkRaster(sheet: CalibrationSheet | HeightCard) {
-  const columns = Math.round(sheet.widthMm / CELL_MM);
-  const rows = Math.round(sheet.heightMm / CELL_MM);
-  const black = new Uint8Array(columns * rows);
-  const put = (x0: number, y0: number, x1: number, y1: number) => {
-    for (let row = Math.round(y0 / CELL_MM); row < Math.round(y1 / CELL_MM); row++)
-      black.fill(1, row * columns + Math.round(x0 / CELL_MM), row * columns + Math.round(x1 / CELL_MM));
+const COVER = 110;
+const [INK, WHITE] = [35, 225];
+
+/** The level at a place in the scene, and whether it is the same for {@link PLAIN_MM} all round. */
+function paperLevels(laid: LaidPaper, look: Look) {
+  const ink = paperInk(laid.paper);
+  const { across, up, plain } = ink;
+  const [c, s] = [Math.cos(laid.turnRad), Math.sin(laid.turnRad)];
+  const covers = look.covered ?? [];
+  const columnAt = (x: number, y: number) => Math.floor((c * (x - laid.x) + s * (y - laid.y)) / CELL_MM);
+  const rowAt = (x: number, y: number) => Math.floor((c * (y - laid.y) - s * (x - laid.x)) / CELL_MM);
+  const level = (x: number, y: number, under: number): number => {
+    for (const box of covers) if (x > box.x0 && x < box.x1 && y > box.y0 && y < box.y1) return COVER;
+    const [column, row] = [columnAt(x, y), rowAt(x, y)];
+    if (column < 0 || row < 0 || column >= ink.columns || row >= ink.rows) return under;
+    return ink.black[row * ink.columns + column] ? INK : WHITE;
   };
-  for (const { min, max } of sheet.blackSquares) put(min.x, min.y, max.x, max.y);
-  for (const { id, corners } of sheet.markers) {
-    const cell = sheet.markerMm / 7;
-    const [x, y] = [corners[3].x, corners[3].y];
-    for (const box of blackBoxesOfMarker(id))
-      put(
-        x + box.column * cell,
-        y + box.row * cell,
-        x + (box.column + box.columns) * cell,
-        y + (box.row + box.rows) * cell,
-      );
-  }
-  return { columns, rows, black };
+  const isPlain = (x: number, y: number): boolean => {
+    for (const box of covers)
+      if (x > box.x0 - PLAIN_MM && x < box.x1 + PLAIN_MM && y > box.y0 - PLAIN_MM && y < box.y1 + PLAIN_MM)
+        return false;
+    const column = Math.floor(columnAt(x, y) / PLAIN_CELLS);
+    const row = Math.floor(rowAt(x, y) / PLAIN_CELLS);
+    return column >= 0 && row >= 0 && column < across && row < up && plain[row * across + column] === 1;
+  };
+  return { level, isPlain };
+}
+
+/** Where the ray of a place in the photograph meets the paper, level. */
+function onRisen(
+  { rise, x, y, z, turnRad }: LaidPaper,
+  toPaper: ReturnType<typeof lensMap>['toPaper'],
+  px: number,
+  py: number,
+): readonly [number, number] {
+  let at = toPaper(px, py, z);
+  if (!rise) return at;
+  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+  for (let step = 0; step < 12; step++) at = toPaper(px, py, z + rise(c * (at[0] - x) + s * (at[1] - y)));
+  return at;
 }
 
 function expose(out: Float32Array, laid: LaidPaper, lens: Lens, look: Look): void {
   const { widthPx, heightPx } = lens;
   const { toPaper, toPhoto } = lensMap(lens);
-  const ink = inkRaster(laid.paper);
-  const [c, s] = [Math.cos(laid.turnRad), Math.sin(laid.turnRad)];
+  const { level, isPlain } = paperLevels(laid, look);
   const bounds = boundsInPhoto(laid, toPhoto, widthPx, heightPx);
   const columns = Math.ceil((bounds.x1 - bounds.x0) / GRID) + 2;
   const rows = Math.ceil((bounds.y1 - bounds.y0) / GRID) + 2;
@@ -176,31 +198,41 @@ function expose(out: Float32Array, laid: LaidPaper, lens: Lens, look: Look): voi
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++)
       grid.set(
-        toPaper(bounds.x0 + column * GRID - 0.5, bounds.y0 + row * GRID - 0.5, laid.z),
+        onRisen(laid, toPaper, bounds.x0 + column * GRID - 0.5, bounds.y0 + row * GRID - 0.5),
         2 * (row * columns + column),
       );
   const step = 1 / (SAMPLES * GRID);
-  const levelAt = (x: number, y: number, under: number): number => {
-    if (look.covered?.some((box) => x > box.x0 && x < box.x1 && y > box.y0 && y < box.y1)) return 110;
-    const [dx, dy] = [x - laid.x, y - laid.y];
-    const [column, row] = [Math.floor((c * dx + s * dy) / CELL_MM), Math.floor((c * dy - s * dx) / CELL_MM)];
-    if (column < 0 || row < 0 || column >= ink.columns || row >= ink.rows) return under;
-    return ink.black[row * ink.columns + column] ? 35 : 225;
-  };
   for (let y = bounds.y0; y < bounds.y1; y++)
     for (let x = bounds.x0; x < bounds.x1; x++) {
       const [inX, inY] = [x - bounds.x0, y - bounds.y0];
-      const at = 2 * (Math.floor(inY / GRID) * columns + Math.floor(inX / GRID));
-      const [a, b] = [grid.subarray(at, at + 4), grid.subarray(at + 2 * columns, at + 2 * columns + 4)];
+      const a = 2 * (Math.floor(inY / GRID) * columns + Math.floor(inX / GRID));
+      const b = a + 2 * columns;
+      const [fromU, fromV] = [(inX % GRID) / GRID, (inY % GRID) / GRID];
+      /** A coordinate between the four places of the grid round the pixel. */
+      const between = (of: 0 | 1, u: number, v: number) => {
+        const start = grid[a + of]! + v * (grid[b + of]! - grid[a + of]!);
+        const end = grid[a + 2 + of]! + v * (grid[b + 2 + of]! - grid[a + 2 + of]!);
+        return start + u * (end - start);
+      };
       const under = out[y * widthPx + x]!;
+      const pixelMm =
+        (Math.abs(grid[a + 2]! - grid[a]!) +
+          Math.abs(grid[a + 3]! - grid[a + 1]!) +
+          Math.abs(grid[b]! - grid[a]!) +
+          Math.abs(grid[b + 1]! - grid[a + 1]!)) /
+        GRID;
+      const [midU, midV] = [fromU + 0.5 / GRID, fromV + 0.5 / GRID];
+      const [midX, midY] = [between(0, midU, midV), between(1, midU, midV)];
+      if (pixelMm < 1.8 * PLAIN_MM && isPlain(midX, midY)) {
+        out[y * widthPx + x] = level(midX, midY, under);
+        continue;
+      }
       let sum = 0;
       for (let j = 0; j < SAMPLES; j++) {
-        const v = (inY % GRID) / GRID + (j + 0.5) * step;
-        const [x0, y0] = [a[0]! + v * (b[0]! - a[0]!), a[1]! + v * (b[1]! - a[1]!)];
-        const [x1, y1] = [a[2]! + v * (b[2]! - a[2]!), a[3]! + v * (b[3]! - a[3]!)];
+        const v = fromV + (j + 0.5) * step;
         for (let i = 0; i < SAMPLES; i++) {
-          const u = (inX % GRID) / GRID + (i + 0.5) * step;
-          sum += levelAt(x0 + u * (x1 - x0), y0 + u * (y1 - y0), under);
+          const u = fromU + (i + 0.5) * step;
+          sum += level(between(0, u, v), between(1, u, v), under);
         }
       }
       out[y * widthPx + x] = sum / (SAMPLES * SAMPLES);
@@ -240,29 +272,6 @@ function shade(light: Float32Array, { widthPx, heightPx }: Lens, look: Look): vo
     const share = slant * (look.light ?? 1) * (1 - fade * (1 - (shadow?.share ?? 1)));
     for (let y = 0; y < heightPx; y++) light[y * widthPx + x]! *= share;
   }
-}
-
-function blur(light: Float32Array, widthPx: number, heightPx: number, sigma: number): Float32Array {
-  if (sigma <= 0) return light;
-  const half = Math.ceil(4 * sigma);
-  const weights = Array.from({ length: 2 * half + 1 }, (_, i) =>
-    Math.exp(-((i - half) ** 2) / (2 * sigma ** 2)),
-  );
-  const total = weights.reduce((sum, one) => sum + one, 0);
-  const pass = (from: Float32Array, length: number, stride: number, lines: number, lineStride: number) => {
-    const to = new Float32Array(from.length);
-    for (let line = 0; line < lines; line++)
-      for (let i = 0; i < length; i++) {
-        let sum = 0;
-        for (let k = -half; k <= half; k++) {
-          const j = Math.min(length - 1, Math.max(0, i + k));
-          sum += weights[k + half]! * from[line * lineStride + j * stride]!;
-        }
-        to[line * lineStride + i * stride] = sum / total;
-      }
-    return to;
-  };
-  return pass(pass(light, widthPx, 1, heightPx, widthPx), heightPx, widthPx, widthPx, 1);
 }
 
 type Vector = readonly [number, number, number];
