@@ -3,8 +3,10 @@ import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { PurflingTrace } from '../lines/purflingTrace.ts';
 import { tracePurfling } from '../lines/tracePurfling.ts';
 import type { Picture } from '../picture/picture.ts';
-import { type PurflingWitness, purflingWitnesses } from './nearPlateEdgePurfling.ts';
+import { type PurflingWitness, purflingWitnesses, type SightAt } from './nearPlateEdgePurfling.ts';
 import { type ColourStep, colourSteps } from './nearPlateEdgeSteps.ts';
+import { silhouetteBeyondMm } from './roundedRim.ts';
+import { heldToPurfling, sharpWidthPx, type Told } from './softSteps.ts';
 
 /** An edge with the far plate told from the near one, as far as the picture allows. */
 export interface NearEdge {
@@ -20,6 +22,8 @@ export interface NearEdge {
 export interface NearPlateOptions {
   /** The purfling as traced from this edge with the same overlook, when it is known; else it is traced here. */
   readonly purfling?: PurflingTrace;
+  /** Height of the edge over the ground: from it and the overlook comes how far sight lines lean, and what a rounded edge hides. */
+  readonly edgeHeightMm?: number;
 }
 
 /** mm. Where less of the ribs can show than this, the one edge is taken as it is. */
@@ -38,11 +42,6 @@ const THIN_LINE_MM = 0.1;
 /** mm by which a worn near edge may lie inside the place that its purfling tells. */
 const WORN_MM = 1.2;
 
-type Told =
-  | { readonly by: 'edge'; readonly outPx: number }
-  | { readonly by: 'purfling'; readonly outPx: number }
-  | { readonly by: 'none' };
-
 /**
  * Where the camera looks down on the ribs (an edge that faces the point under the camera), the silhouette is the far
  * plate's. There the near plate's edge is the innermost colour step outside its purfling, near where the purfling's
@@ -50,7 +49,8 @@ type Told =
  * inside (ribs or purfling?) or a step as deep as a purfling leaves it open: then the place stays and is doubtful.
  * Limits: with fewer than forty places free of overlook the purfling is taken 4.2 mm inside, give or take 0.9.
  *
- * @param overlookPx how far, in px along the outward normal, the far plate can show beyond the near one at a place
+ * @param overlookPx how far, in px along the outward normal, the far plate can show beyond the near one at a place;
+ *   negative where it is hidden below the near one by so much
  */
 export function nearPlateEdge(
   picture: Picture,
@@ -59,24 +59,50 @@ export function nearPlateEdge(
   pxPerMm: number,
   options: NearPlateOptions = {},
 ): NearEdge {
-  const gapsPx = edge.map((place) => overlookPx(place.point, place.normal));
-  const leastPx = LEAST_OVERLOOK_MM * pxPerMm;
-  if (gapsPx.every((gap) => gap < leastPx)) return { edge, moved: 0, untold: 0, byPurfling: 0 };
-  const purfling = options.purfling ?? tracePurfling(picture, edge, pxPerMm, { overlookPx });
-  const witnesses = purflingWitnesses(edge, purfling, gapsPx, leastPx, pxPerMm);
-  let [moved, untold, byPurfling] = [0, 0, 0];
-  const looked = edge.map((place, i): EdgePoint => {
-    if (gapsPx[i] < leastPx) return place;
-    const reachPx = gapsPx[i] + BEYOND_MM * pxPerMm;
-    const steps = colourSteps(picture, place, reachPx, pxPerMm);
-    const witness = witnesses[i];
-    const told = witness ? byWitness(steps, witness, pxPerMm) : bySteps(steps, gapsPx[i], pxPerMm);
-    if (told.by === 'none') untold++;
-    else if (Math.abs(told.outPx) > leastPx) moved++;
-    if (told.by === 'purfling') byPurfling++;
-    return movedPlace(place, told, pxPerMm);
+  const heightPx = (options.edgeHeightMm ?? 0) * pxPerMm;
+  const sights = edge.map((place): SightAt => {
+    const gapPx = overlookPx(place.point, place.normal);
+    return { gapPx: Math.max(0, gapPx), lean: heightPx > 0 ? -gapPx / heightPx : 0 };
   });
-  return { edge: looked, moved, untold, byPurfling };
+  const leastPx = LEAST_OVERLOOK_MM * pxPerMm;
+  if (sights.every(({ gapPx }) => gapPx < leastPx))
+    return { edge: withoutRim(edge, sights, pxPerMm), moved: 0, untold: 0, byPurfling: 0 };
+  const purfling = options.purfling ?? tracePurfling(picture, edge, pxPerMm, { overlookPx });
+  const witnesses = purflingWitnesses(edge, purfling, sights, leastPx, pxPerMm);
+  const told = edge.map((place, i): Told | null => {
+    const { gapPx } = sights[i];
+    if (gapPx < leastPx) return null;
+    const steps = colourSteps(picture, place, gapPx + BEYOND_MM * pxPerMm, pxPerMm);
+    const witness = witnesses[i];
+    return witness ? byWitness(steps, witness, pxPerMm) : bySteps(steps, gapPx, pxPerMm);
+  });
+  const sharpPx = sharpWidthPx(picture, edge, sights, leastPx, pxPerMm);
+  const held = heldToPurfling(edge, told, witnesses, sharpPx);
+  const looked = edge.map((place, i): EdgePoint => {
+    const one = held[i];
+    return one ? movedPlace(place, one, pxPerMm) : place;
+  });
+  const count = (isCounted: (one: Told) => boolean) => held.filter((one) => one && isCounted(one)).length;
+  return {
+    edge: withoutRim(looked, sights, pxPerMm),
+    moved: count((one) => one.by !== 'none' && Math.abs(one.outPx) > leastPx),
+    untold: count(({ by }) => by === 'none'),
+    byPurfling: count(({ by }) => by === 'purfling'),
+  };
+}
+
+/** A rounded edge is seen to stand out by what its shoulder does; that is taken off again. */
+function withoutRim(
+  edge: readonly EdgePoint[],
+  sights: readonly SightAt[],
+  pxPerMm: number,
+): readonly EdgePoint[] {
+  if (sights.every(({ lean }) => lean === 0)) return edge;
+  return edge.map((place, i) => {
+    const outPx = pxPerMm * silhouetteBeyondMm(sights[i].lean);
+    const { x, y } = place.point;
+    return { ...place, point: point(x - outPx * place.normal.x, y - outPx * place.normal.y) };
+  });
 }
 
 /**
@@ -91,7 +117,7 @@ function byWitness(steps: readonly ColourStep[], witness: PurflingWitness, pxPer
   };
   const found =
     within(-witness.missPx, witness.missPx) ?? within(-WORN_MM * pxPerMm - witness.missPx, -witness.missPx);
-  if (found) return { by: 'edge', outPx: found.outPx };
+  if (found) return { by: 'edge', outPx: found.outPx, widthPx: found.widthPx };
   const plain = Math.abs(witness.outPx) > LEAST_OVERLOOK_MM * pxPerMm && witness.outPx < 0;
   return plain ? { by: 'purfling', outPx: witness.outPx } : { by: 'none' };
 }
@@ -103,7 +129,7 @@ function bySteps(steps: readonly ColourStep[], gapPx: number, pxPerMm: number): 
   const single = plain.length === 1 && gapPx > UNTOLD_FROM_MM * pxPerMm;
   const thinLine = steps.some(({ outPx, stays }) => !stays && outPx < inner.outPx - THIN_LINE_MM * pxPerMm);
   if (single || thinLine || -inner.outPx > PURFLING_FROM_MM * pxPerMm) return { by: 'none' };
-  return { by: 'edge', outPx: inner.outPx };
+  return { by: 'edge', outPx: inner.outPx, widthPx: inner.widthPx };
 }
 
 function movedPlace(place: EdgePoint, told: Told, pxPerMm: number): EdgePoint {

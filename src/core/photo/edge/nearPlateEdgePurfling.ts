@@ -1,6 +1,15 @@
 import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { PurflingPlace, PurflingTrace } from '../lines/purflingTrace.ts';
+import { purflingSeenOutMm, silhouetteBeyondMm } from './roundedRim.ts';
+
+/** How a place is looked at. */
+export interface SightAt {
+  /** px of what lies below that can show beyond the near edge; 0 where the camera stands on the plate's side. */
+  readonly gapPx: number;
+  /** mm that the sight line leans outwards for each of height; negative where the ribs are looked at; 0 where not known. */
+  readonly lean: number;
+}
 
 /** Where the near plate's edge lies by its purfling, as seen from a place of the traced edge. */
 export interface PurflingWitness {
@@ -12,7 +21,7 @@ export interface PurflingWitness {
   readonly limitPx: number;
 }
 
-/** How deep the purfling lies under the near plate's own edge. */
+/** How deep the purfling lies under the near plate's own edge, seen from straight above. */
 interface Reference {
   readonly depthPx: number;
   readonly missPx: number;
@@ -35,7 +44,7 @@ const HALF_WIDTH_MM = 1;
 export function purflingWitnesses(
   edge: readonly EdgePoint[],
   purfling: PurflingTrace,
-  gapsPx: readonly number[],
+  sights: readonly SightAt[],
   leastGapPx: number,
   pxPerMm: number,
 ): readonly (PurflingWitness | null)[] {
@@ -47,11 +56,11 @@ export function purflingWitnesses(
   const near = edge.map((place) =>
     nearest(byStretch.get(`${place.side} ${place.section}`) ?? [], place.along),
   );
-  const reference = referenceOf(edge, near, gapsPx, leastGapPx, pxPerMm);
+  const reference = referenceOf(edge, near, sights, leastGapPx, pxPerMm);
   return near.map((found, i) => {
     if (found === null) return null;
-    const outPx = reference.depthPx - found.depthPx;
-    const tooDeep = -outPx > gapsPx[i] + reference.missPx + MOST_WEAR_MM * pxPerMm;
+    const outPx = reference.depthPx - found.depthPx - pxPerMm * purflingSeenOutMm(sights[i].lean);
+    const tooDeep = -outPx > sights[i].gapPx + reference.missPx + MOST_WEAR_MM * pxPerMm;
     if (tooDeep || outPx > MOST_WEAR_MM * pxPerMm + reference.missPx) return null;
     return { outPx, missPx: reference.missPx, limitPx: -found.depthPx + HALF_WIDTH_MM * pxPerMm };
   });
@@ -67,12 +76,14 @@ function nearest(places: readonly PurflingPlace[], along: number): PurflingPlace
 function referenceOf(
   edge: readonly EdgePoint[],
   near: readonly (PurflingPlace | null)[],
-  gapsPx: readonly number[],
+  sights: readonly SightAt[],
   leastGapPx: number,
   pxPerMm: number,
 ): Reference {
   const depths = near.flatMap((found, i) =>
-    found !== null && gapsPx[i] < leastGapPx && edge[i].state === 'seen' ? [found.depthPx] : [],
+    found !== null && sights[i].gapPx < leastGapPx && edge[i].state === 'seen'
+      ? [found.depthPx + pxPerMm * (purflingSeenOutMm(sights[i].lean) - silhouetteBeyondMm(sights[i].lean))]
+      : [],
   );
   return depths.length >= LEAST_PLACES
     ? { depthPx: medianOf(depths), missPx: ROUND_MISS_MM * pxPerMm }

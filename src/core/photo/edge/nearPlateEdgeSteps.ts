@@ -7,6 +7,8 @@ export interface ColourStep {
   readonly outPx: number;
   /** Whether the colour stays changed beyond it; beside a thin dark or light line it does not. */
   readonly stays: boolean;
+  /** px over which the colour changes at more than half its fastest. */
+  readonly widthPx: number;
 }
 
 /** mm over which colours are averaged along the edge, either way. */
@@ -48,9 +50,21 @@ export function colourSteps(
     found.push({
       outPx: (i + top - (count - 1) / 2) / FINE,
       stays: staysChanged(profile, i, size[i], width),
+      widthPx: widthOf(size, i),
     });
   }
   return found;
+}
+
+function widthOf(size: Float64Array, at: number): number {
+  const half = size[at] / 2;
+  const reach = (by: 1 | -1): number => {
+    let i = at;
+    while (i + by >= 0 && i + by < size.length && size[i + by] > half) i += by;
+    const beyond = size[i + by] ?? 0;
+    return Math.abs(i - at) + (size[i] - half) / Math.max(size[i] - beyond, half / size.length);
+  };
+  return (reach(-1) + reach(1)) / FINE;
 }
 
 /** The highest within a step's own width either way. */

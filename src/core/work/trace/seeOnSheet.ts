@@ -76,7 +76,10 @@ export function seeOnSheet(
   const overlookPx = overlook(rectified, view);
   const pxPerMm = 1 / mmPerPixel;
   const purfling = tracePurfling(rectified.picture, trace.value.edge, pxPerMm, { overlookPx });
-  const near = nearPlateEdge(rectified.picture, trace.value.edge, overlookPx, pxPerMm, { purfling });
+  const near = nearPlateEdge(rectified.picture, trace.value.edge, overlookPx, pxPerMm, {
+    purfling,
+    edgeHeightMm: view.planeHeightMm,
+  });
   return accept({
     photograph,
     trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
@@ -145,14 +148,14 @@ function stillUnseen(unseen: readonly NamedStretch[], { edge }: NearEdge): reado
 
 /**
  * How far the far plate can show beyond the near one, px along the outward normal: what lies straight below an edge
- * shows nearer to the point under the camera, by the height over the camera's own.
+ * shows nearer to the point under the camera, by the height over the camera's own. Negative: hidden by so much.
  */
 function overlook(rectified: Rectified, view: CameraView) {
   const { stand } = projection(view.camera);
   const under = sceneToRectified(rectified, point<'scene'>(stand.x, stand.y));
   const share = view.planeHeightMm / stand.z;
   return (place: Point<'photo'>, normal: Point<'photo'>): number =>
-    Math.max(0, share * (normal.x * (under.x - place.x) + normal.y * (under.y - place.y)));
+    share * (normal.x * (under.x - place.x) + normal.y * (under.y - place.y));
 }
 
 function untoldFindings({ untold }: NearEdge): readonly Finding[] {
