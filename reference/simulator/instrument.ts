@@ -81,7 +81,7 @@ function mirrored(half: readonly Spot[]): Spot[] {
   return half.map(({ x, y }) => ({ x: -x, y }));
 }
 
-export function drawVarnish(chance: Chance): Varnish {
+function drawVarnish(chance: Chance): Varnish {
   const tone = chance.oneOf([
     [0.34, 0.13, 0.035],
     [0.42, 0.2, 0.06],
@@ -173,7 +173,7 @@ function blurred(values: Float32Array, columns: number, rows: number): Float32Ar
   return out;
 }
 
-export function smoothStep(share: number): number {
+function smoothStep(share: number): number {
   const t = share < 0 ? 0 : share > 1 ? 1 : share;
   return t * t * (3 - 2 * t);
 }

@@ -177,7 +177,7 @@ export function turned(x: number, y: number, turnRad: number): readonly [number,
 }
 
 /** A place of the room in the frame of an instrument. */
-export function intoBody({ place }: Instrument, x: number, y: number): readonly [number, number] {
+function intoBody({ place }: Instrument, x: number, y: number): readonly [number, number] {
   return turned(x - place.x, y - place.y, -place.turnRad);
 }
 

@@ -149,7 +149,7 @@ export function restoredTable(rows: readonly RestoredRow[]): string {
   return [...lines, summary(rows)].join('\n');
 }
 
-export function summary(rows: readonly RestoredRow[]): string {
+function summary(rows: readonly RestoredRow[]): string {
   const good = rows.filter(({ fault }) => fault === null);
   const away = good.flatMap(({ away: one }) => one);
   const most = good.map(({ away: one }) => Math.max(...one));

@@ -86,21 +86,24 @@ function apart(a: Spot, b: Spot): number {
 function drawLean({ half, lengthMm }: MeantShape, sizeMm: number, chance: Chance): (y: number) => number {
   const wave = slowWave(chance, 3);
   const raw = (y: number) => wave(y / lengthMm);
-  let [s0, s1, s2, r0, r1] = [0, 0, 0, 0, 0];
+  const high = (y: number) => y - lengthMm / 2;
+  const sums = { shift: [0, 0, 0], turn: [0, 0, 0] };
   for (let i = 1; i < half.length; i++) {
     const [a, b] = [half[i - 1], half[i]] as [Spot, Spot];
-    const weight = (b.y - a.y) ** 2 / Math.max(apart(a, b), 1e-9);
-    const v = b.y / lengthMm - 0.5;
-    s0 += weight;
-    s1 += weight * v;
-    s2 += weight * v * v;
-    r0 += weight * raw(b.y);
-    r1 += weight * v * raw(b.y);
+    const step = Math.max(apart(a, b), 1e-9);
+    const [nx, ny] = [(b.y - a.y) / step, (a.x - b.x) / step];
+    const turn = nx * high(b.y) - ny * b.x;
+    [1, high(b.y), raw(b.y)].forEach((size, k) => {
+      sums.shift[k] = (sums.shift[k] as number) + nx * nx * size * step;
+      sums.turn[k] = (sums.turn[k] as number) + turn * nx * size * step;
+    });
   }
-  const det = s0 * s2 - s1 * s1;
-  const shift = (r0 * s2 - r1 * s1) / det;
-  const turn = (r1 * s0 - r0 * s1) / det;
-  const plain = (y: number) => raw(y) - shift - turn * (y / lengthMm - 0.5);
+  const [s0, s1, s2] = sums.shift as [number, number, number];
+  const [t0, t1, t2] = sums.turn as [number, number, number];
+  const det = s0 * t1 - s1 * t0;
+  const shift = (s2 * t1 - s1 * t2) / det;
+  const turn = (s0 * t2 - s2 * t0) / det;
+  const plain = (y: number) => raw(y) - shift - turn * high(y);
   let most = 0;
   for (let y = 0; y <= lengthMm; y += 2) most = Math.max(most, Math.abs(plain(y)));
   return (y) => (sizeMm * plain(y)) / most;
