@@ -6,8 +6,8 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { type Traced, type TraceOutcome, trace, traceOutcome } from '../src/core/index.ts';
-import { openMarkerFinder, readPicture } from '../src/host/index.ts';
+import { markerFinder, type Traced, type TraceOutcome, trace, traceOutcome } from '../src/core/index.ts';
+import { readPicture } from '../src/host/index.ts';
 
 type Pair = readonly [number, number];
 
@@ -26,7 +26,7 @@ const traced = trace(
       { name: 'lowerBout', mm: 206.3, plusMinusMm: 0.3 },
     ],
   },
-  await openMarkerFinder(),
+  markerFinder(),
 );
 if (!traced.ok) throw new Error(traced.faults[0]?.found);
 const outcome = traceOutcome(traced.value);

@@ -4,8 +4,7 @@
  * within 1 mm; the restored body is as long as it is.
  */
 import { expect, test } from 'vitest';
-import { sheet, trace } from '../src/core/index.ts';
-import { openMarkerFinder } from '../src/host/index.ts';
+import { markerFinder, sheet, trace } from '../src/core/index.ts';
 import { chanceFrom } from './simulator/chance.ts';
 import { photograph } from './simulator/photograph.ts';
 import { drawSheetScene } from './simulator/sheetScene.ts';
@@ -35,7 +34,7 @@ test.each(SEEDS)(
         sheetBarMm: drawn.told.sheetBarMm,
         known: [],
       },
-      await openMarkerFinder(),
+      markerFinder(),
     );
     if (!traced.ok) throw new Error(JSON.stringify(traced.faults));
     const { view, restored, lengthPlusMinusMm } = traced.value;

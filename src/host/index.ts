@@ -1,4 +1,3 @@
-export { existing, isThere, readBytes, readJson, unwritable, writeWhole } from './node/files.ts';
-export { openMarkerFinder } from './node/markerFinder.ts';
+export { existing, isThere, readJson, writeWhole } from './node/files.ts';
 export { type PackFile, sha256, writePack } from './node/packFolder.ts';
 export { decodePicture, readPhotograph, readPicture } from './node/pictures.ts';

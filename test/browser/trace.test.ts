@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { trace, traceOutcome } from '../../src/core/index.ts';
-import { decodePicture, openMarkerFinder } from '../../src/host/index.ts';
+import { markerFinder, trace, traceOutcome } from '../../src/core/index.ts';
+import { decodePicture } from '../../src/host/index.ts';
 import { type ServedPage, servePage } from './builtPage.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
@@ -61,7 +61,7 @@ describe.skipIf(!existsSync(CHROMIUM))('in a browser worker', () => {
     if (!picture.ok) throw new Error(picture.faults[0]?.found);
     const here = trace(
       { ...REQUEST, photographs: [{ name: 'fiddle.png', picture: picture.value }] },
-      await openMarkerFinder(),
+      markerFinder(),
     );
     if (!here.ok) throw new Error(JSON.stringify(here.faults));
     const there = await asked('fiddle.png', png);

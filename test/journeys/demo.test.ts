@@ -5,12 +5,13 @@ import {
   derive,
   draft,
   make,
+  markerFinder,
   parseMakeOptions,
   type Traced,
   trace,
   traceOutcome,
 } from '../../src/core/index.ts';
-import { openMarkerFinder, readJson, readPicture, sha256 } from '../../src/host/index.ts';
+import { readJson, readPicture, sha256 } from '../../src/host/index.ts';
 import { ROOT } from './runGarland.ts';
 
 /** mm. What the finished outline is held to, away from the corner tips and at them; and its length and widths. */
@@ -25,7 +26,7 @@ const faces = ['top', 'back'] as const;
 const traces = new Map<(typeof faces)[number], Traced>();
 
 beforeAll(async () => {
-  const finder = await openMarkerFinder();
+  const finder = markerFinder();
   for (const face of faces) {
     const picture = await readPicture(join(ROOT, 'demo', 'photographs', `fiddle-${face}.jpg`));
     if (!picture.ok) throw new Error(JSON.stringify(picture.faults));

@@ -25,6 +25,8 @@ export function seeAsPhotographed(request: TraceRequest, photograph: Photograph)
   }
   const trace = traceBody(photograph.picture, {
     face: request.face,
+    ...(scan && { mmPerPixel: scan.mmPerPixel }),
+    ...(request.body !== undefined && { body: request.body }),
     ...(photograph.hints && { hints: photograph.hints }),
   });
   if (!trace.ok) return trace;

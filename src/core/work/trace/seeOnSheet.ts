@@ -62,6 +62,8 @@ export function seeOnSheet(
   const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
   const trace = traceBody(rectified.picture, {
     face: request.face,
+    mmPerPixel,
+    ...(request.body !== undefined && { body: request.body }),
     masked: maskedSquares(view, sight).map((square) =>
       square.map((corner) => sceneToRectified(rectified, corner)),
     ),
