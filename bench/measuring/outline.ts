@@ -1,7 +1,7 @@
 import type { Chain } from '../../src/core/index.ts';
 
 /** A point of an invented waisted line 356 mm long, at a fraction of once round. */
-export function waistedPoint(fraction: number): { readonly x: number; readonly y: number } {
+function waistedPoint(fraction: number): { readonly x: number; readonly y: number } {
   const angle = 2 * Math.PI * fraction;
   const waist = 1 - 0.32 * Math.exp(-((Math.sin(angle) * 3) ** 2));
   return { x: 104 * Math.cos(angle) * waist, y: 178 * Math.sin(angle) };

@@ -34,7 +34,7 @@ const MAPLE = fromBytes(184, 112, 52);
 const RIB = fromBytes(150, 88, 42);
 
 /** World to body coordinates; a back is seen mirrored. */
-export function toBody(scene: Scene, x: number, y: number): readonly [number, number] {
+function toBody(scene: Scene, x: number, y: number): readonly [number, number] {
   const dx = x - scene.at[0];
   const dy = y - scene.at[1];
   const c = Math.cos(scene.turnRad);

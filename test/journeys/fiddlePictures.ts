@@ -7,7 +7,7 @@ import { ROOT } from './runGarland.ts';
 const LONG_SIDE_PX = 1500;
 
 /** Pictures of the demo's fiddle that a maker might take by mistake, by the name of their file. */
-export const FIDDLE_PICTURES = {
+const FIDDLE_PICTURES = {
   'fiddle.jpg': (small: Buffer) => keep(small),
   'sheet-hidden.jpg': (small: Buffer) => covered(small, [[0, 0, 0.215, 1]], '#655443'),
   'no-sheet.jpg': (_small: Buffer, plain: Buffer) => keep(plain),

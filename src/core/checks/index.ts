@@ -1,5 +1,5 @@
 export { builtFindings, missWords } from './builtFindings.ts';
-export { BUILT_PART_WORDS, BUILT_PARTS, type BuiltPart, builtPlaceName } from './builtPlaceName.ts';
+export { BUILT_PART_WORDS, BUILT_PARTS, type BuiltPart } from './builtPlaceName.ts';
 export {
   type BuiltFault,
   type BuiltMeasure,
@@ -7,5 +7,4 @@ export {
   type BuiltReport,
   builtReport,
 } from './builtReport.ts';
-export { checkDesign } from './checkDesign.ts';
 export { checkInstrument } from './checkInstrument.ts';

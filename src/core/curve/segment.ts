@@ -35,18 +35,6 @@ export function segments<F extends Frame>(chain: Chain<F>): readonly Segment<F>[
   return found;
 }
 
-/** The open chain that is this one arc or line. */
-export function segmentChain<F extends Frame>(segment: Segment<F>): Chain<F> {
-  const { start, end, bulge } = segment;
-  return {
-    closed: false,
-    vertices: [
-      { x: start.x, y: start.y, bulge },
-      { x: end.x, y: end.y, bulge: 0 },
-    ],
-  };
-}
-
 /** The signed sweep, positive anticlockwise; 0 for a line. */
 export function sweepOf<F extends Frame>(segment: Segment<F>): number {
   return 4 * Math.atan(segment.bulge);

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { type Point, point } from '../base/index.ts';
 
 /** The places across a plate where arches are read, from the lower end up. */
-export const ARCH_STATIONS = ['lowerBout', 'lowerCorner', 'waist', 'upperCorner', 'upperBout'] as const;
+const ARCH_STATIONS = ['lowerBout', 'lowerCorner', 'waist', 'upperCorner', 'upperBout'] as const;
 
 const spots = z.array(z.tuple([z.number(), z.number()], { error: 'a pair [place, height] in mm' }));
 

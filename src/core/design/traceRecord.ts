@@ -15,7 +15,7 @@ export const markedPlaces = {
 };
 
 /** A stretch of one side where the maker decides what the outline follows, by heights above the lower end, mm. */
-export const ruledStretch = z.looseObject({
+const ruledStretch = z.looseObject({
   side: z.enum(['bass', 'treble']),
   from: z.number(),
   to: z.number(),
@@ -23,7 +23,7 @@ export const ruledStretch = z.looseObject({
 });
 
 /** How the outline as meant is made from the outline as found, where the maker wishes it otherwise than by habit. */
-export const meantWishes = {
+const meantWishes = {
   slow: z
     .enum(['average', 'bass', 'treble'])
     .describe('what the slow difference of the halves becomes: averaged, or one side followed')

@@ -1,7 +1,7 @@
 import { type PageBlock, stackBlocks, textBlock } from './pageBlock.ts';
 
 /** Type of the cover's headings, running words and notes. */
-export const HEADING = { sizeMm: 3.6, tone: 'black', bold: true } as const;
+const HEADING = { sizeMm: 3.6, tone: 'black', bold: true } as const;
 export const BODY = { sizeMm: 3, tone: 'black', bold: false } as const;
 export const NOTE = { sizeMm: 2.6, tone: 'grey', bold: false } as const;
 

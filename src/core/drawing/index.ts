@@ -5,11 +5,10 @@ export type { MapPlace } from './deviationMapComb.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { formDrawings } from './formDrawings.ts';
-export { letteringFindings, letteringStrokes, letteringWidthMm } from './lettering.ts';
-export { isMarginCharacter, marginTextWidthMm, plainMarginText } from './marginText.ts';
+export { letteringStrokes } from './lettering.ts';
+export { marginTextWidthMm, plainMarginText } from './marginText.ts';
 export { outlineDrawings } from './outlineDrawings.ts';
 export {
-  CHECK_BAR_MM,
   type Page,
   type PageLine,
   type PagePen,

@@ -142,7 +142,7 @@ function roomBeside(at: Point<'drawing'>, sign: number, heightMm: number, piece:
 }
 
 /** The text in as few lines as hold it, broken between words. */
-export function broken(text: string, heightMm: number, roomMm: number): readonly string[] {
+function broken(text: string, heightMm: number, roomMm: number): readonly string[] {
   const fits = (part: string): boolean => LEAST_SHRINK * letteringWidthMm({ text: part, heightMm }) <= roomMm;
   const lines: string[] = [];
   for (const word of text.split(' ').filter((part) => part.length > 0)) {

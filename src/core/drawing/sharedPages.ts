@@ -34,7 +34,7 @@ export function sharedPages(
 }
 
 /** The words under a piece on a shared page. */
-export function captionOf(piece: Piece): string {
+function captionOf(piece: Piece): string {
   const { title, count } = piece.drawing;
   return `${piece.number}  ${title}${count > 1 ? ` – make ${count}` : ''}`;
 }

@@ -4,7 +4,7 @@ import { CHECK_BAR_MM, type PageLine, type PageText, type PrinterMeasure } from 
 import { PAPERS, type PaperName } from './paper.ts';
 
 /** mm. A border that home printers may leave blank is 3 to 5 mm; twice that is safe. Common practice. */
-export const UNPRINTABLE_MM = 10;
+const UNPRINTABLE_MM = 10;
 
 /** mm. Strip under the pieces: ruler, sentence, title. */
 const FOOT_MM = 20;
@@ -14,7 +14,7 @@ const BAR_INSET_MM = 1;
 const TEXT_MM = 2.5;
 const TITLE_MM = 3.6;
 
-export const CHECK_SENTENCE =
+const CHECK_SENTENCE =
   'Both bars must measure 150 mm. If not, do not cut: print again at actual size (100 %), or give the two lengths and print the corrected pages.';
 
 /** One orientation of a paper: the whole page, and the window that is left for pieces. */

@@ -8,7 +8,7 @@ import { shortArcs } from './shortArcs.ts';
 const GREATEST_ARC_RAD = Math.PI * 1.001;
 
 /** A chain's vertices at the written step: arcs of at most half a turn, no vertex on the one before it. */
-export function writtenVertices<F extends Frame>(chain: Chain<F>): readonly Vertex<F>[] {
+function writtenVertices<F extends Frame>(chain: Chain<F>): readonly Vertex<F>[] {
   const short = shortArcs(chain, () => GREATEST_ARC_RAD);
   const place = (vertex: Vertex<F>): string => `${millimetres(vertex.x)} ${millimetres(vertex.y)}`;
   const kept: Vertex<F>[] = [];

@@ -1,13 +1,12 @@
 export { canonicalJson, type Json } from './canonicalJson.ts';
 export { chainFromDocument, chainToDocument, pointsToDocument, toFile } from './chainDocument.ts';
 export { documentText } from './documentText.ts';
-export { hintsFrom, hintsSchema, hintsToFile, type PhotographHints, readHints } from './hintsDocument.ts';
+export { hintsFrom, hintsToFile, type PhotographHints, readHints } from './hintsDocument.ts';
 export { instrumentDocument } from './instrumentDocument.ts';
-export { packSchema } from './packDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';
 export { preflight } from './preflight.ts';
 export { svgPath } from './svgPath.ts';
-export { type HoleDocument, readTrace, type TraceDocument, traceSchema } from './traceDocument.ts';
+export { type HoleDocument, readTrace, type TraceDocument } from './traceDocument.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { writePictureSvg } from './writePictureSvg.ts';

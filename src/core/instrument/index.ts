@@ -2,7 +2,6 @@ export {
   type ArchChoices,
   type ArchProfile,
   type ArchStation,
-  archRegister,
   type EdgeState,
   longArcs,
   longProfile,
@@ -18,20 +17,18 @@ export {
   stationProfile,
 } from './arching/index.ts';
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
-export { blockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';
 export type { EndBlock } from './blocks/endBlock.ts';
 export { deriveInstrument, type Instrument } from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
-export { innerForm } from './form/innerForm.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
 export { insideLine } from './outline/insideLine.ts';
-export { type PurflingLines, purflingLines } from './outline/purflingLines.ts';
-export { type CornerTip, type SectionLines, sectionLines } from './outline/sectionLines.ts';
-export { type Station, stationsOf } from './outline/stations.ts';
+export { type PurflingLines } from './outline/purflingLines.ts';
+export { type CornerTip, type SectionLines } from './outline/sectionLines.ts';
+export { type Station } from './outline/stations.ts';
 export type { TemplateParts } from './outline/templates.ts';
 export type { PlanParts } from './plan.ts';
 export { planParts } from './planParts.ts';
-export { PLAN_VALUES, type PlanValues, planValues } from './planValues.ts';
-export { type RibLength, type RibLines, ribLines } from './ribs/ribLines.ts';
+export { type PlanValues } from './planValues.ts';
+export { type RibLength, type RibLines } from './ribs/ribLines.ts';

@@ -4,7 +4,6 @@ export { type KindScope, kindScope } from './kindScope.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
 export { outlineHabit } from './outlineHabit.ts';
 export {
-  familyRanges,
   LENGTH_LIMITS,
   type LengthLimits,
   NECK_TO_STOP,
@@ -13,5 +12,5 @@ export {
   rangeFor,
 } from './ranges.ts';
 export { lengthOf, type Size, valueAtLength } from './size.ts';
-export { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
-export { citation, SOURCES, type Source, type SourceName } from './sources.ts';
+export { nearestSize, sizeNamed, sizesOf } from './sizes.ts';
+export { type Source, type SourceName } from './sources.ts';

@@ -21,7 +21,6 @@ export {
   planeOfCard,
   type SolvedCamera,
   type SolvedScene,
-  sheetPlace,
 } from './camera/solvedScene.ts';
 export { solveShots } from './camera/solveShots.ts';
 export {
@@ -29,19 +28,13 @@ export {
   type CameraView,
   type ScaleView,
   type Stretch,
-  sheetPlaceInScene,
   toPhoto,
   toScene,
   type View,
   type ViewMap,
   viewMap,
 } from './camera/view.ts';
-export {
-  lengthBetween,
-  type PlaceInScene,
-  placeInScene,
-  type SceneLength,
-} from './camera/viewUncertainty.ts';
+export { lengthBetween, type PlaceInScene, type SceneLength } from './camera/viewUncertainty.ts';
 export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
@@ -64,7 +57,7 @@ export {
 export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
 export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
-export { axisPlusMinusAt, type MirrorAxis, mirrorAxis } from './meant/mirrorAxis.ts';
+export { type MirrorAxis, mirrorAxis } from './meant/mirrorAxis.ts';
 export {
   type LeanPlace,
   type MeantSpot,
@@ -86,13 +79,7 @@ export { softFindings, traceProfile } from './profile/traceProfile.ts';
 export { type ScrollSide, type ToldPlace, traceScrollSide } from './profile/traceScrollSide.ts';
 export { type ContourPlace, type Silhouette, traceSilhouette } from './profile/traceSilhouette.ts';
 export { NO_SHEET_TRUST, type ScaleCorrection, SHEET_TRUST, scaleFromKnown } from './scale/knownLengths.ts';
-export {
-  type KnownMeasure,
-  LENGTHS_ACROSS,
-  LENGTHS_ALONG,
-  type SceneMeasure,
-  type SceneTrust,
-} from './scale/knownRatio.ts';
+export { type KnownMeasure, type SceneMeasure, type SceneTrust } from './scale/knownRatio.ts';
 export type { ShapeScene } from './shape/outermost.ts';
 export { bodyToScene, type ShapeSeat } from './shape/shapeSeat.ts';
 export type { ExpectedShape, ShapePlace, TracedShape } from './shape/tracedShape.ts';
@@ -104,13 +91,13 @@ export {
   type SheetBar,
 } from './sheet/calibrationSheet.ts';
 export { markerFinder } from './sheet/findMarkers.ts';
-export { CARD_NUMBERS, CARDS_ON_A_PAGE, type HeightCard, heightCard } from './sheet/heightCard.ts';
+export { CARDS_ON_A_PAGE, type HeightCard, heightCard } from './sheet/heightCard.ts';
 export type { MarkedPattern, SheetMarker } from './sheet/markedPattern.ts';
 export { blackBoxesOfMarker } from './sheet/markerBoxes.ts';
 export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
-export { type PrintScale, printOf, type SheetBars } from './sheet/printScale.ts';
+export { type PrintScale, type SheetBars } from './sheet/printScale.ts';
 export { type CardReading, readSheets, type SheetsReading } from './sheet/readSheets.ts';
-export { refineSaddle, type Saddle, type SaddleGuess } from './sheet/saddle.ts';
-export { sheetSquaresInScene, squaresInScene } from './sheet/sheetMask.ts';
+export { type Saddle, type SaddleGuess } from './sheet/saddle.ts';
+export { squaresInScene } from './sheet/sheetMask.ts';
 export { SHEET_PAPERS, type SheetPaper, sheetNumbers } from './sheet/sheetPlans.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';

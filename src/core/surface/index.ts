@@ -1,14 +1,8 @@
-export {
-  type CurtateCycloid,
-  curtateCycloid,
-  cycloidCurvature,
-  cycloidHeight,
-  cycloidSlope,
-} from './curtateCycloid.ts';
+export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
 export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from './fairNet.ts';
-export { type FairSpline, type FairSplineTask, fairSpline, splineSlope, splineValue } from './fairSpline.ts';
+export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
-export { bodyHalfWidth, type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
+export { type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
 export {
   chordCircleRadius,
   type LongArch,
@@ -17,7 +11,6 @@ export {
   longArchChain,
   longArchHeight,
   longArchRadii,
-  longArchSlope,
 } from './longArch.ts';
 export {
   type ArchResidual,

@@ -73,7 +73,7 @@ function bumpAt(awayMm: number, halfMm: number): number {
 }
 
 /** Standard deviation of one reading, from the differences of neighbours (median, so that a few do not matter). */
-export function neighbourNoise(residuals: Float64Array): number {
+function neighbourNoise(residuals: Float64Array): number {
   const steps: number[] = [];
   for (let i = 1; i < residuals.length; i++) steps.push(Math.abs(residuals[i] - residuals[i - 1]));
   return (MEDIAN_TO_DEVIATION * medianOf(steps)) / Math.SQRT2;

@@ -153,7 +153,7 @@ export function plusMinusOf(fit: ModelFit, weights: ReadonlyMap<number, number>)
 const SPREAD_UNSURE = 1.3;
 
 /** Standard deviation of one reading, from the residuals. */
-export function noiseOf({ residuals, open }: ModelFit): number {
+function noiseOf({ residuals, open }: ModelFit): number {
   return Math.sqrt(product(residuals, residuals) / Math.max(1, residuals.length - open.length));
 }
 

@@ -5,7 +5,7 @@ import { heicFaults, sizeFaults, unreadableFault } from '../pictures/pictureTrou
 
 /**
  * A photograph that was dropped or chosen, upright as the camera noted it, in eight-bit sRGB, on white where it is
- * transparent; in a page or in a worker. Faults: `picture.heic`, `picture.unreadable`, `picture.tooLarge`, `picture.tooSmall`.
+ * transparent; in a page or in a worker. Faults: `picture.heic`, `picture.unreadable`, `picture.tooLarge`, `picture.tooSmall`, `picture.strip`.
  */
 export async function decodePictureHere(bytes: Uint8Array, name: string): Promise<Checked<Picture>> {
   const heic = heicFaults(bytes, name);

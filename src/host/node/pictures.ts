@@ -7,7 +7,7 @@ import { sha256 } from './packFolder.ts';
 
 /**
  * A photograph from a file, upright as the camera noted it, in eight-bit sRGB, on white where it is transparent.
- * Faults: `file.unreadable`, `picture.heic`, `picture.unreadable`, `picture.tooLarge`, `picture.tooSmall`.
+ * Faults: `file.unreadable`, `picture.heic`, `picture.unreadable`, `picture.tooLarge`, `picture.tooSmall`, `picture.strip`.
  */
 export async function readPicture(path: string): Promise<Checked<Picture>> {
   const bytes = readBytes(path);

@@ -4,6 +4,8 @@ import type { Fault } from '../../core/index.ts';
 const MOST_PIXELS = 120_000_000;
 /** px. With a shorter side than this no outline can be found to a millimetre. */
 const SHORTEST_SIDE_PX = 300;
+/** Times as long as wide. No camera takes a picture like that, and no body fills one. */
+const LONGEST_STRIP = 8;
 const MEGAPIXEL = 1_000_000;
 
 /** Brands of the HEIF file family that phones write (ISO/IEC 23008-12). */
@@ -24,20 +26,40 @@ export function heicFaults(bytes: Uint8Array, name: string): readonly Fault[] {
   ];
 }
 
-/** Faults `picture.tooLarge` and `picture.tooSmall`, told from the size alone, before anything is decoded. */
+/** Faults `picture.tooLarge`, `picture.tooSmall` and `picture.strip`, told from the size alone, before anything is decoded. */
 export function sizeFaults(widthPx: number, heightPx: number, name: string): readonly Fault[] {
   if (widthPx * heightPx > MOST_PIXELS) return [tooLargeFault(name, widthPx, heightPx)];
-  return Math.min(widthPx, heightPx) < SHORTEST_SIDE_PX ? [tooSmallFault(name, widthPx, heightPx)] : [];
+  const [short, long] = [Math.min(widthPx, heightPx), Math.max(widthPx, heightPx)];
+  if (short < SHORTEST_SIDE_PX) return [tooSmallFault(name, widthPx, heightPx)];
+  return long > LONGEST_STRIP * short ? [stripFault(name, widthPx, heightPx)] : [];
 }
 
 export function unreadableFault(at: string, error: unknown): Fault {
-  const reason = error instanceof Error ? error.message.split('\n')[0] : String(error);
   return {
     code: 'picture.unreadable',
     at,
-    found: `it cannot be read as a picture (${reason})`,
+    found: `it cannot be read as a picture (${plainReason(error)})`,
     need: 'a whole JPEG or PNG',
     remedy: 'open it in a picture viewer; if that fails too, copy it from the camera again',
+  };
+}
+
+/** What a decoder says, in a maker's words. */
+function plainReason(error: unknown): string {
+  const said = error instanceof Error ? error.message : String(error);
+  if (/is empty/i.test(said)) return 'the file is empty';
+  if (/premature|truncat|too soon|read error|end of (file|stream)/i.test(said)) return 'it ends too soon';
+  if (/unsupported image format|neither a/i.test(said)) return 'neither a JPEG nor a PNG';
+  return 'it is damaged';
+}
+
+function stripFault(at: string, width: number, height: number): Fault {
+  return {
+    code: 'picture.strip',
+    at,
+    found: `a strip of ${width} by ${height} pixels`,
+    need: `a photograph at most ${LONGEST_STRIP} times as long as wide`,
+    remedy: 'use the picture as the camera saved it',
   };
 }
 

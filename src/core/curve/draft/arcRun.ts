@@ -65,7 +65,7 @@ export function headingRad(heading: Heading, u: Numbers): number {
   return heading.baseRad + heading.factor * (heading.factor === 0 ? 0 : u[heading.index]);
 }
 
-export function signedRadiusMm(run: ArcRun, u: Numbers, arc: number): number {
+function signedRadiusMm(run: ArcRun, u: Numbers, arc: number): number {
   return run.turns[arc] * Math.exp(u[run.radiusIndex[arc]]);
 }
 

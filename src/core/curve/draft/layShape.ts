@@ -8,7 +8,6 @@ import {
   headingRad,
   LOWER_RUN,
   type Numbers,
-  signedRadiusMm,
   UPPER_RUN,
   wayAlong,
   wayOver,
@@ -70,15 +69,4 @@ function turnedOver(chain: Chain<'body'>, lengthMm: number): Chain<'body'> {
       return { x: from.x, y: lengthMm - from.y, bulge: i === last ? 0 : chain.vertices[last - i - 1].bulge };
     }),
   };
-}
-
-/** The widest or narrowest place of a run: where it heads straight up, on the arc `arc`. */
-export function uprightPlace(run: ArcRun, u: Numbers, arc: number): Point<'body'> {
-  return wayAlong(run, u, arc, Math.PI / 2);
-}
-
-/** Length of the arc `arc` of a run, mm. */
-export function arcLengthMm(run: ArcRun, u: Numbers, arc: number): number {
-  const sweep = headingRad(run.headings[arc + 1], u) - headingRad(run.headings[arc], u);
-  return Math.abs(signedRadiusMm(run, u, arc) * sweep);
 }

@@ -1,7 +1,6 @@
 export type { ArchStation, PlateArch } from './archedPlate.ts';
-export { type ArchNumbers, archNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
+export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
-export { archRegister } from './archRegister.ts';
 export type { ChannelCorner, ChannelLine } from './channelLine.ts';
 export type { EdgeState } from './edgeShape.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';

@@ -2,7 +2,7 @@ import { accept, type Checked, type Point } from '../../base/index.ts';
 import { type Chain, fitArcs } from '../../curve/index.ts';
 
 /** mm. Arcs leave the profile by no more than this: far finer than paper, laser and router. */
-export const ARC_FIT_MM = 0.005;
+const ARC_FIT_MM = 0.005;
 
 /** A stretch of a profile without corners as tangent arcs within {@link ARC_FIT_MM}; a level end has heading 0 exactly. */
 export function fitProfile(

@@ -54,7 +54,7 @@ export function footOn(line: SmoothLine, x: number, y: number): Foot {
 }
 
 /** The place `at` counted in points (3.5 is half way from the fourth to the fifth). */
-export function pointAt(line: SmoothLine, at: number): LinePoint {
+function pointAt(line: SmoothLine, at: number): LinePoint {
   const interval = Math.max(0, Math.min(line.points.length - 2, Math.floor(at)));
   const t = at - interval;
   const { a, b, lengthMm } = ends(line, interval);

@@ -62,7 +62,7 @@ export function findStations(
 const LEVEL_RAD = 0.001;
 
 /** The outermost place of the channel at a height above the lower end, or none when the channel does not reach it. */
-export function outermostAt(channel: ChannelLine, yMm: number): LinePoint | undefined {
+function outermostAt(channel: ChannelLine, yMm: number): LinePoint | undefined {
   const places = placesWhere(channel.line, ({ y }) => y - yMm);
   return places.reduce<LinePoint | undefined>(
     (best, place) => (best && best.x >= place.x ? best : place),

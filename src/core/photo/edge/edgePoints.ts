@@ -1,4 +1,5 @@
 import { point } from '../../base/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint, EdgeState, NamedStretch } from '../body/bodyTrace.ts';
 import { crossedAt, type LocalEdge } from '../body/localEdge.ts';
 import type { PlacedTemplate } from '../body/templateBoth.ts';
@@ -59,8 +60,8 @@ function sigmaOf(state: EdgeState, place: MeasuredPlace, pxPerMm: number): numbe
 }
 
 function reasonsOf(edge: LocalEdge, places: readonly MeasuredPlace[]): Reason[] {
-  const usual = median(places.flatMap((place) => (place.profile ? [place.profile.blurPx] : [])));
-  const colours = [0, 1, 2].map((c) => median(places.map((place) => place.inside[c] as number)));
+  const usual = medianOf(places.flatMap((place) => (place.profile ? [place.profile.blurPx] : [])));
+  const colours = [0, 1, 2].map((c) => medianOf(places.map((place) => place.inside[c] as number)));
   const reasons = places.map((place, i): Reason => {
     if (crossedAt(edge, i)) return 'crossed';
     if (!edge.bench.evidence.visible[i]) return 'not shown';
@@ -84,11 +85,6 @@ function shortCoversWeak(reasons: readonly Reason[]): Reason[] {
     from = i;
   }
   return out;
-}
-
-export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1] ?? 0;
 }
 
 function nameRuns(

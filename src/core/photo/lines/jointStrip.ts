@@ -11,7 +11,7 @@ export interface JointStrip {
 }
 
 /** 355ths: how far to either side of the centre line a joint is looked for, and between which heights. */
-export const JOINT_REACH = 6;
+const JOINT_REACH = 6;
 const BESIDE = 1;
 const [LOW, HIGH] = [8, 347];
 const ROW_STEP = 1;

@@ -39,7 +39,7 @@ export interface MeantRun {
 }
 
 /** mm that arcs are carried on past a fitted tip at most. */
-export const CARRIED_MM = 9;
+const CARRIED_MM = 9;
 const NODE_STEP_MM = 1;
 
 /** Which ends of a run are corner tips; the other lies on the centre line, level, or held in place too. */

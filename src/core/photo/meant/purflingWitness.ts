@@ -26,7 +26,7 @@ const NORMAL_TO_MEDIAN = 1.4826;
 const LOSS_SPREADS = 3;
 
 /** The usual distances from edge to purfling, by stretch: the median over both halves, so wear must be the exception. */
-export function usualMargins(places: readonly FoldedPlace[]): readonly UsualMargin[] {
+function usualMargins(places: readonly FoldedPlace[]): readonly UsualMargin[] {
   return (['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) => {
     const margins = places
       .filter((place) => place.section === section)

@@ -11,7 +11,6 @@ import {
   bandSquares,
   codedSquares,
   notchRows,
-  SHEET_PAPERS,
   SHEET_PLANS,
   type SheetPaper,
   type SheetPlan,
@@ -116,21 +115,4 @@ function barsFrom(left: number, lower: number): CalibrationSheet['bars'] {
     x: { from: point(left, y), to: point(left + SHEET_BAR_MM, y) },
     y: { from: point(x, lower), to: point(x, lower + SHEET_BAR_MM) },
   };
-}
-
-// For the time being: names that others still take from here.
-export type { SheetMarker } from './markedPattern.ts';
-export { blackBoxesOfMarker } from './markerBoxes.ts';
-export { SHEET_PAPERS, type SheetPaper } from './sheetPlans.ts';
-
-/** The paper of the sheet that a code belongs to, or null when it is on none of ours. */
-export function paperOfMarker(id: number): SheetPaper | null {
-  return (
-    SHEET_PAPERS.find((paper) =>
-      SHEET_PLANS[paper].firstIds.some(
-        (firstId, place) =>
-          id >= firstId && id < firstId + codedSquares(SHEET_PLANS[paper], place + 1).length,
-      ),
-    ) ?? null
-  );
 }

@@ -20,7 +20,7 @@ export interface BuiltRequest {
 }
 
 /** mm. What a form may be off and still be built on; common practice, and chosen by us for the other parts. */
-export const USUAL_TOLERANCE_MM = 0.3;
+const USUAL_TOLERANCE_MM = 0.3;
 /** mm. Ribs of a cello with room to spare; and the widest and finest limits that make sense. */
 const THICKEST_MM = 200;
 const WIDEST_MM = 10;
