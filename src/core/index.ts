@@ -25,7 +25,7 @@ export {
 } from './curve/index.ts';
 export { type Design, type Family, readDesign } from './design/index.ts';
 export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
-export type { Instrument } from './instrument/index.ts';
+export { type Instrument, STATION_NAMES } from './instrument/index.ts';
 export {
   blackBoxesOfMarker,
   type CalibrationSheet,

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { documentText, mapFile, mapNameFaults } from '../../core/index.ts';
+import { documentText, mapFile, mapNameFaults, STATION_NAMES } from '../../core/index.ts';
 import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults, reportFindings, type Voice } from '../report.ts';
 import { DEFAULT_FACE, type TraceWords, traceFiles } from '../tracePhotographs.ts';
@@ -16,56 +16,91 @@ interface TraceOptions extends TraceWords, ProfileWords {
 }
 
 export function addTrace(program: Command): void {
-  program
+  const command = program
     .command('trace')
     .description('find the body in photographs and restore its true, symmetric, unworn outline')
-    .argument('<photo...>', 'photographs of one face, JPEG or PNG; several are put together by their sheet')
+    .argument('<photo...>', 'photographs of one face, JPEG or PNG; several are put together by their sheet');
+  addScaleOptions(command);
+  addBodyOptions(command);
+  addMeantOptions(command);
+  addProfileOptions(command);
+  command
+    .optionsGroup('What is written:')
+    .option('--out <file>', 'trace to write, such as trace.json')
+    .option('--wear-map <file>', 'drawing to write of what was restored, .svg or .pdf')
+    .option('--as <file>', 'trace as an earlier trace or design says; what is given here goes before it')
+    .option('--force', 'replace files if there are any', false)
+    .option('--json', 'print the trace as JSON', false)
+    .addHelpText('after', EXAMPLES)
+    .action(async (photos: string[], options: Omit<TraceOptions, keyof typeof NONE>) => {
+      process.exitCode = await run(photos, { ...NONE, ...options });
+    });
+}
+
+const NONE = { known: [], hints: [], stretch: [] } as const;
+
+const EXAMPLES = `
+Examples:
+  garland trace top.jpg --edge-height 36.5 --sheet-bar 149.6,149.8 --out trace.json
+  garland trace square.jpg tilted.jpg --sheet-bar 149.6,149.8    the height of the edge is found from the two
+  garland trace plate.png --scan 300                             a plate alone on a flatbed
+  garland trace print.jpg --known "bodyLength=357 over-arch" --known "lowerBout=199 purfling"
+  garland trace card.jpg --of cross-arch --station waist --edge-height 1 --out waist.json`;
+
+function addScaleOptions(command: Command): void {
+  command
+    .optionsGroup('How large it is:')
     .option(
       '--edge-height <length>',
-      "height of the near plate's edge above the calibration sheet, such as 36.5 or 36.5±0.3",
+      "height of the near plate's edge above the calibration sheet, such as 36.5 or 36.5±0.3; not needed with height cards or with a second, tilted photograph",
     )
     .option('--sheet-bar <x[,y]>', 'what the 150 mm bars of the printed sheet measure, along and across')
     .option(
       '--known <name=length>',
-      'a length as measured, such as bodyLength=354, lowerBout=206±0.3, "bodyLength=357 over-arch"',
+      'a length as measured, such as bodyLength=354, lowerBout=206±0.3, "bodyLength=357 over-arch"; once for each',
       collect,
-      [],
     )
     .option('--scan <resolution>', 'a flatbed scan or life-size print: its pixels an inch, such as 300')
-    .option('--scan-bar <places=length>', 'a scale bar in it, in pixels, such as "120,80 1320,80 = 100 mm"')
+    .option('--scan-bar <places=length>', 'a scale bar in it, in pixels, such as "120,80 1320,80 = 100 mm"');
+}
+
+function addBodyOptions(command: Command): void {
+  command
+    .optionsGroup('What is in the picture:')
+    .option('--of <what>', `what is photographed: ${SUBJECTS.join(', ')}`, SUBJECTS[0])
     .option('--face <face>', 'which side is photographed: top or back', DEFAULT_FACE)
-    .option('--body <number>', 'which of several bodies in the picture')
-    .option('--hints <file>', 'places marked by hand, one file for each photograph', collect, [])
-    .option('--follow <side>', 'where the halves differ slowly: average them, or follow bass or treble')
+    .option('--body <number>', 'which of several bodies in the picture, from the left or from above')
+    .option('--hints <file>', 'places marked by hand, one file for each photograph', collect);
+}
+
+function addMeantOptions(command: Command): void {
+  command
+    .optionsGroup('The outline as meant:')
+    .option(
+      '--follow <side>',
+      'where the halves differ slowly: average, or the half to follow, bass or treble',
+    )
     .option('--keep-asymmetry', 'keep both halves as they are, each unworn')
     .option('--corner-end <width[,upper]>', 'width of the corner ends, lower and upper')
     .option(
       '--stretch <ruling>',
-      'overrule a stretch of wear, such as "bass 120-150 as-found" (outer, as-found, other, mean)',
+      'overrule a stretch of wear, mm from the lower end, such as "bass 120-150 as-found" (outer, as-found, other, mean); once for each',
       collect,
-      [],
-    )
-    .option('--as <file>', 'trace as an earlier TRACE.json or design says; what is given here goes before it')
-    .option('--of <what>', `what is photographed: ${SUBJECTS.join(', ')}`, SUBJECTS[0])
-    .option('--station <name>', 'of a cross arch: where on the plate it was taken')
-    .option('--right-is <side>', 'of an arch: what lies at its right, treble or bass, neck or lower-end')
-    .option('--drawn', 'of an arch: it is a line drawn on paper, not the edge of a card')
-    .option(
-      '--from-ends',
-      'of an arch: heights count from end to end, not from the straight edge of the card',
-    )
-    .option('--ends <places>', 'of an arch: its ends in the photograph, such as "120,80 1320,84"')
-    .option('--leave-out', 'of an arch: leave out of the fit what post, bar or load have moved')
-    .option('--wear-map <file>', 'drawing to write of what was restored, .svg or .pdf')
-    .option('--out <file>', 'trace to write')
-    .option('--force', 'replace the file if there is one', false)
-    .option('--json', 'print the trace as JSON', false)
-    .action(async (photos: string[], options: TraceOptions) => {
-      process.exitCode = await run(photos, options);
-    });
+    );
 }
 
-function collect(value: string, before: readonly string[]): readonly string[] {
+function addProfileOptions(command: Command): void {
+  command
+    .optionsGroup('Of an arch:')
+    .option('--station <name>', `where on the plate a cross arch was taken: ${STATION_NAMES.join(', ')}`)
+    .option('--right-is <side>', 'what lies at its right, treble or bass; of a long arch neck or lower-end')
+    .option('--drawn', 'it is a line drawn on paper, not the edge of a card')
+    .option('--from-ends', 'heights count from end to end, not from the straight edge of the card')
+    .option('--ends <places>', 'its ends in the photograph, in pixels, such as "120,80 1320,84"')
+    .option('--leave-out', 'leave out of the fit what post, bar or load have moved');
+}
+
+function collect(value: string, before: readonly string[] = []): readonly string[] {
   return [...before, value];
 }
 
