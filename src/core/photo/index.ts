@@ -50,12 +50,11 @@ export type { SoundHole, SoundHolesTrace } from './lines/soundHoleTrace.ts';
 export {
   type CentreJoint,
   type CentreJointTrace,
-  type JointOffAxis,
-  jointOffAxis,
   traceCentreJoint,
 } from './lines/traceCentreJoint.ts';
 export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
 export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
+export { type JointOffAxis, jointOffAxis } from './meant/jointOffAxis.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
 export { type MirrorAxis, mirrorAxis } from './meant/mirrorAxis.ts';
 export {
@@ -66,7 +65,7 @@ export {
 } from './meant/restoreOutline.ts';
 export type { BodyWear, WearPlace } from './meant/wearMap.ts';
 export { type ShapeGround, sheetGround } from './paper/sheetGround.ts';
-export { grayOf } from './picture/grayPicture.ts';
+export { type GrayPicture, grayOf } from './picture/grayPicture.ts';
 export type { Picture } from './picture/picture.ts';
 export type {
   ProfileKind,
@@ -94,10 +93,10 @@ export { markerFinder } from './sheet/findMarkers.ts';
 export { CARDS_ON_A_PAGE, type HeightCard, heightCard } from './sheet/heightCard.ts';
 export type { MarkedPattern, SheetMarker } from './sheet/markedPattern.ts';
 export { blackBoxesOfMarker } from './sheet/markerBoxes.ts';
-export type { FoundMarker, GrayPicture, MarkerFinder } from './sheet/markerFinder.ts';
+export type { FoundMarker, MarkerFinder } from './sheet/markerFinder.ts';
 export { type PrintScale, type SheetBars } from './sheet/printScale.ts';
 export { type CardReading, readSheets, type SheetsReading } from './sheet/readSheets.ts';
 export { type Saddle, type SaddleGuess } from './sheet/saddle.ts';
-export { squaresInScene } from './sheet/sheetMask.ts';
 export { SHEET_PAPERS, type SheetPaper, sheetNumbers } from './sheet/sheetPlans.ts';
 export { type MeasuredPair, readAnySheet, readSheet, type SheetReading } from './sheet/sheetReading.ts';
+export { squaresInScene } from './sheet/squaresInScene.ts';

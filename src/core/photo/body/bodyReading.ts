@@ -1,10 +1,10 @@
-import type { PictureLevel } from '../picture/pictureLevel.ts';
 import { AT_LN_SCALE, type BodyFit, rescaleFit } from './bodySeat.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitScore, scoreFit } from './fitScore.ts';
 import { type FitPass, type FitSetting, fitTemplate } from './fitTemplate.ts';
 import { fitBench } from './fitTemplateBench.ts';
 import { withHints } from './hintCost.ts';
+import type { PictureLevel } from './pictureLevel.ts';
 import { closedOutline } from './templateBoth.ts';
 import { stationsOfTemplate } from './templateStations.ts';
 

@@ -1,10 +1,10 @@
-import type { PictureLevel } from '../picture/pictureLevel.ts';
 import { alongAxis, lieApart, positionGapMm } from './axisPlaces.ts';
 import { bodyReader, type Candidate, type KnownLevel, type Reader } from './bodyReading.ts';
 import { AT_ANGLE, AT_LN_SCALE, AT_X, AT_Y, type BodyFit, FIT_NUMBERS, rescaleFit } from './bodySeat.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import { lookEverywhere } from './edgeMap.ts';
 import type { FitSetting } from './fitTemplate.ts';
+import type { PictureLevel } from './pictureLevel.ts';
 import { type LengthRange, type Pose, searchPoses } from './poseSearch.ts';
 
 /** All readings of one body, best first. */

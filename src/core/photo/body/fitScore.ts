@@ -1,9 +1,9 @@
-import type { PictureLevel } from '../picture/pictureLevel.ts';
 import { AT_LN_SCALE, type BodyFit } from './bodySeat.ts';
 import { OUTCOME, SHAPE_NUMBERS } from './bodyTemplate.ts';
 import { SAMPLES } from './edgeEvidence.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitBench, type FitSetting, lookAlongNormals } from './fitTemplate.ts';
+import type { PictureLevel } from './pictureLevel.ts';
 import { isCrossed } from './templateBoth.ts';
 import { STATION_STRIDE } from './templateStations.ts';
 

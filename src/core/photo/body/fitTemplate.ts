@@ -1,4 +1,3 @@
-import type { PictureLevel } from '../picture/pictureLevel.ts';
 import type { BodyFit, Seat } from './bodySeat.ts';
 import { type ColourKind, learnColours } from './colourModel.ts';
 import { chooseEdge, gatherEvidence, SAMPLES } from './edgeEvidence.ts';
@@ -6,6 +5,7 @@ import type { FitKnowledge } from './fitRows.ts';
 import { stepFit } from './fitStep.ts';
 import type { FitBench } from './fitTemplateBench.ts';
 import { isHandMarked, obeyHand } from './handEvidence.ts';
+import type { PictureLevel } from './pictureLevel.ts';
 import { closedOutline, isCrossed, placeTemplate } from './templateBoth.ts';
 import { STATION_STRIDE } from './templateStations.ts';
 

@@ -1,9 +1,9 @@
-import type { PictureLevel } from '../picture/pictureLevel.ts';
 import { type BodyFit, rescaleFit } from './bodySeat.ts';
 import { SAMPLES } from './edgeEvidence.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitPass, type FitSetting, fitTemplate, lookAlongNormals } from './fitTemplate.ts';
 import { type FitBench, fitBench } from './fitTemplateBench.ts';
+import type { PictureLevel } from './pictureLevel.ts';
 import { isCrossed } from './templateBoth.ts';
 import { STATION_STRIDE, stationsOfTemplate } from './templateStations.ts';
 

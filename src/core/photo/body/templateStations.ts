@@ -11,6 +11,11 @@ import {
 /** The stretches of half an outline, from the lower end upwards. */
 export type OutlineSection = 'lowerBout' | 'lowerCorner' | 'cBout' | 'upperCorner' | 'upperBout';
 
+/** Whether a section is a corner end: short, easily lost, of no use for an axis. */
+export function isCornerEnd(section: OutlineSection): boolean {
+  return section === 'lowerCorner' || section === 'upperCorner';
+}
+
 /**
  * Where the half template is looked at, in order from the lower end to the upper end: the piece, the
  * fraction of the way along it, and its section. A station keeps its piece and fraction while the shape changes.

@@ -1,9 +1,6 @@
 import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
-import { nameEdge } from '../edge/edgePoints.ts';
-import { measureEdge } from '../edge/subPixelEdge.ts';
 import { enlargePicture } from '../picture/enlargePicture.ts';
 import type { Picture } from '../picture/picture.ts';
-import { frameFault } from '../picture/pictureFrame.ts';
 import { alongAxis } from './axisPlaces.ts';
 import { findBoard } from './boardTest.ts';
 import { listBodies, severalBodies } from './bodyList.ts';
@@ -11,11 +8,14 @@ import { AT_ANGLE, AT_KEYSTONE, AT_SKEW, type BodyFit, rescaleFit, seatOf } from
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import type { BodyPlace, BodyPose, BodyTrace, TraceOptions } from './bodyTrace.ts';
 import { judge } from './confidence.ts';
+import { nameEdge } from './edgePoints.ts';
 import { type FoundBody, findBodies } from './findBody.ts';
 import { scoreFit } from './fitScore.ts';
 import { fitBench } from './fitTemplateBench.ts';
 import { followEdge, type LocalEdge } from './localEdge.ts';
+import { frameFault } from './pictureFrame.ts';
 import { smallPicture, timesEnlarged, traceReduced } from './smallPicture.ts';
+import { measureEdge } from './subPixelEdge.ts';
 import { stationsOfTemplate } from './templateStations.ts';
 import { knowledgeAt, lengthRange, type TraceLevels, traceLevels } from './traceLevels.ts';
 import {

@@ -1,8 +1,8 @@
 import { shrinkLinear, shrinkToLinear } from '../picture/linearPicture.ts';
 import type { Picture } from '../picture/picture.ts';
-import { levelOf, type PictureLevel } from '../picture/pictureLevel.ts';
 import type { TraceOptions } from './bodyTrace.ts';
 import type { FitKnowledge } from './fitRows.ts';
+import { levelOf, type PictureLevel } from './pictureLevel.ts';
 import type { LengthRange } from './poseSearch.ts';
 import { alongStrokes } from './strokes.ts';
 

@@ -1,6 +1,13 @@
 import type { Point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
-import { type Adjusted, type Adjustment, adjust, covarianceAt, type Sighting } from './adjustment.ts';
+import {
+  type Adjusted,
+  type Adjustment,
+  adjust,
+  covarianceAt,
+  evidenceAt,
+  type Sighting,
+} from './adjustment.ts';
 import { finalSpreads, robustScales, withoutStrays } from './residualSpread.ts';
 import {
   bowBeliefs,
@@ -10,6 +17,8 @@ import {
   PAPER_LIFT_MM,
   type SheetPrint,
   sheetBeliefs,
+  UNKNOWN_FOCAL_SHARE,
+  UNKNOWN_FOCAL_SIGMA,
 } from './sceneBeliefs.ts';
 import {
   cameraAt,
@@ -56,10 +65,21 @@ const TRIAL_SIGMA_PX = 0.25;
 /** Share of a trial's spread below which, on the whole, its residuals show that no other first lens is needed. */
 const CLEAR = 1;
 
-/** Whether a trial has come to rest with points where they are seen: then the others would only come to it too. */
-function isClear({ settled, cost }: Adjusted, sightings: readonly Sighting[]): boolean {
+/**
+ * Whether a trial has come to rest with points where they are seen and a lens that is no odd one: then the others would
+ * only come to it too. Square-on views fit well with focal lengths far from the true one.
+ */
+function isClear(
+  { settled, cost, state }: Adjusted,
+  { sightings, unknowns, pictures }: SceneTask,
+): boolean {
   const count = sightings.reduce((sum, { pairs }) => sum + 2 * pairs.length, 0);
-  return settled && cost < (CLEAR * count) / 2;
+  const isUsual = pictures.every(({ diagonalPx, notedFocalPx }, lens) => {
+    const { focalPx } = lensAt(state, lensSlot(unknowns, lens));
+    const away = Math.log(focalPx / (notedFocalPx ?? UNKNOWN_FOCAL_SHARE * diagonalPx));
+    return Math.abs(away) < UNKNOWN_FOCAL_SIGMA;
+  });
+  return settled && isUsual && cost < (CLEAR * count) / 2;
 }
 
 function trialScale(sightings: readonly Sighting[], shot: number): number {
@@ -79,7 +99,7 @@ export function adjustScene(task: SceneTask): SceneSolution | null | { readonly 
     const scales = task.unknowns.lensOfShot.map((_, shot) => trialScale(task.sightings, shot));
     const adjusted = adjust(adjustmentOf(task, start, task.sightings, scales), start, TRIAL_STEPS);
     if (adjusted && (!best || adjusted.cost < best.cost)) best = adjusted;
-    if (best && isClear(best, task.sightings)) break;
+    if (best && isClear(best, task)) break;
   }
   return best && Number.isFinite(best.cost) ? refined(task, best.state) : null;
 }
@@ -107,6 +127,23 @@ function refined(task: SceneTask, first: SceneState): SceneSolution | null {
   if (!done || !covariance) return null;
   const { togetherMm } = lifted;
   return { state: done.state, covariance, sightings, togetherMm, cost: done.cost, settled: done.settled };
+}
+
+/**
+ * How well a task explains the points that another solution kept, with the spreads found there, as a logarithm; null where
+ * it does not settle on them.
+ */
+export function evidenceOn(
+  points: SceneTask & Pick<SceneSolution, 'state'>,
+  task: SceneTask,
+  from: SceneState,
+): number | null {
+  const scales = finalSpreads(points.unknowns, points.state, points.sightings, points.sightings).map(
+    ({ scale }) => scale,
+  );
+  const adjustment = adjustmentOf(task, from, points.sightings, scales);
+  const adjusted = adjust(adjustment, from);
+  return adjusted && evidenceAt(adjustment, adjusted);
 }
 
 /**

@@ -124,6 +124,19 @@ function dampedMove({ strides }: Adjustment, { matrix, right }: Stand, damping: 
   return solveDefinite(damped, right) ?? null;
 }
 
+/**
+ * How well a model with these unknowns and beliefs explains what was seen, as a logarithm: what it misses by, and how much
+ * of what was believed beforehand it had to give up for that. Null where something is not told at all.
+ * Method: Laplace. Models are compared by it only on the same points with the same spreads.
+ */
+export function evidenceAt(adjustment: Adjustment, { state, cost }: Adjusted): number | null {
+  const factor = lowerFactor(assess(adjustment, state).matrix);
+  if (!factor) return null;
+  const narrowed = factor.reduce((sum, row, place) => sum + Math.log(row[place]), 0);
+  const believed = adjustment.beliefs.reduce((sum, { sigma }) => sum + Math.log(sigma), 0);
+  return -cost - narrowed - believed;
+}
+
 /** The covariance of all unknowns at a state, row by row; null where something is not told at all. */
 export function covarianceAt(adjustment: Adjustment, state: SceneState): readonly Float64Array[] | null {
   const factor = lowerFactor(assess(adjustment, state).matrix);

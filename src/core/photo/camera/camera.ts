@@ -2,8 +2,6 @@ import { Bug, type Point, point } from '../../base/index.ts';
 import { bend, type Lens, unbend } from './lens.ts';
 import { flipped, turnedBack, turnMatrix } from './turn.ts';
 
-export type { Matrix3 } from './turn.ts';
-
 /**
  * One camera over the scene: a lens and its pose.
  *

@@ -1,9 +1,10 @@
 import { Bug, point } from '../../base/index.ts';
+import type { Matrix3 } from '../../numeric/index.ts';
 import type { Camera } from './camera.ts';
 import type { Lens } from './lens.ts';
 import type { Shot } from './shot.ts';
 import { LENS_UNKNOWNS, POSE_UNKNOWNS, type Pose, UNKNOWN } from './sight.ts';
-import { flipped, type Matrix3, turned, turnMatrix, turnTwice, turnVector } from './turn.ts';
+import { flipped, turned, turnMatrix, turnTwice, turnVector } from './turn.ts';
 
 /** Where each unknown of a scene stands in one list: lenses, poses, then print, place and height of what is seen. */
 export interface SceneUnknowns {

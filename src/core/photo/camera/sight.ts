@@ -1,6 +1,7 @@
+import type { Matrix3 } from '../../numeric/index.ts';
 import type { Camera } from './camera.ts';
 import { bend, type Lens } from './lens.ts';
-import { flipped, type Matrix3, turnMatrix } from './turn.ts';
+import { flipped, turnMatrix } from './turn.ts';
 
 /**
  * The order of a camera's unknowns: log focal length, centre x and y, k1, k2, k3, p1, p2, a further small turn

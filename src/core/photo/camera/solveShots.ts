@@ -2,7 +2,7 @@ import { accept, type Checked, type Finding, point, refuse } from '../../base/in
 import { medianOf } from '../../numeric/index.ts';
 import { printOf } from '../sheet/printScale.ts';
 import type { Sighting } from './adjustment.ts';
-import { adjustScene, type SceneSolution, type SceneTask } from './adjustScene.ts';
+import { adjustScene, evidenceOn, type SceneSolution, type SceneTask } from './adjustScene.ts';
 import { sheetsApartFault, unsettledFault } from './cameraTrouble.ts';
 import { rmsPxOf } from './residualSpread.ts';
 import { NOTED_FOCAL_SIGMA, type SheetPrint } from './sceneBeliefs.ts';
@@ -18,7 +18,7 @@ import type { SolvedScene } from './solvedScene.ts';
  * The lowest-numbered sheet fixes the frame `scene`, in true millimetres. Focal length is held near the one the camera
  * noted (35 mm equivalent, ± 3 %), the centre near the middle of the picture (± 0.6 % of its diagonal), the lens near
  * none of distortion, prints near what their bars measure; where the photographs say otherwise they win. Shots of one
- * size, note and camera name share a lens unless that fits them badly.
+ * size, note and camera name share a lens unless one for each explains them better.
  * Faults: `sheet.bar`, `sheet.barsApart` (they contradict the picture), `sheet.apart`, `camera.unsettled`, `camera.steep`
  * (more than 45° from square on), `camera.lens`, `sheet.notFlat`. Findings: `sheet.unmeasured`, `sheet.oneBar`,
  * `sheet.curled`, `sheet.bowed`, `sheet.printings`, `camera.focalNote`, `sheet.outliers`.
@@ -32,10 +32,10 @@ export function solveShots(shots: readonly Shot[], options: ShotsOptions = {}): 
   if (!prints.ok) return prints;
   const shared = solveTask(taskOf(shots, lensOfShot, prints.value.prints, options));
   if (!shared.ok) return shared;
-  const best = withOwnLenses(shots, shared.value, (some, lenses, beliefs) => {
-    const own = printsOf(unknownsOf(some, lenses), options);
-    return own.ok ? solveTask(taskOf(some, lenses, own.value.prints, { ...options, beliefs })) : own;
-  });
+  const each = shots.map((_, shot) => shot);
+  const best = withOwnLenses(shots, shared.value, () =>
+    solveTask(taskOf(shots, each, prints.value.prints, options)),
+  );
   return sceneOf(best, prints.value.findings);
 }
 
@@ -48,42 +48,39 @@ function sharedLenses(shots: readonly Shot[]): readonly number[] {
   return keys.map((key) => distinct.indexOf(key));
 }
 
-/** How many times worse the shots may fit with one lens than each alone before they are held to have one each. */
+/** Shots that fit as well as their points came with are not looked into one by one when there are more than these. */
+const FEW_SHOTS = 4;
+/** How many times worse than their points came with shots may fit before their lenses are looked into. */
 const MISFIT_SHARED = 1.5;
+/** Logarithm of how much sooner shots of one named camera have one lens than several. */
+const NAMED_ALIKE = 5;
 
-/** The shared solution, or one with a lens for each shot where single shots, solved alone, fit far better. */
-function withOwnLenses(
-  shots: readonly Shot[],
-  shared: Solved,
-  solve: (
-    shots: readonly Shot[],
-    lensOfShot: readonly number[],
-    beliefs: ShotsOptions['beliefs'],
-  ) => Checked<Solved>,
-): Solved {
-  if (shared.task.unknowns.lensCount === shots.length || isAsMeasured(shots, shared)) return shared;
-  const squares = shots.map((shot, place) => {
-    const alone = solve([shot], [0], 'usual');
-    const together = squareOf(shared, place);
-    return { together, alone: alone.ok ? squareOf(alone.value, 0) : together };
-  });
-  const sum = (of: 'together' | 'alone') => squares.reduce((total, one) => total + one[of], 0);
-  if (sum('together') <= MISFIT_SHARED ** 2 * sum('alone')) return shared;
-  const each = shots.map((_, shot) => shot);
-  const own = solve(shots, each, shared.task.options.beliefs);
-  return own.ok ? own.value : shared;
+/**
+ * The shared solution, or one with a lens for each shot where that explains the shots better. A picture's size alone does
+ * not tell that nobody zoomed: a lens wrongly shared fits well and is sure of a wrong length.
+ */
+function withOwnLenses(shots: readonly Shot[], shared: Solved, solve: () => Checked<Solved>): Solved {
+  const isMany = shots.length > FEW_SHOTS;
+  if (shared.task.unknowns.lensCount === shots.length || (isMany && isAsMeasured(shots, shared))) return shared;
+  const own = solve();
+  if (!own.ok) return shared;
+  const points = { ...own.value.task, ...own.value.solution };
+  const together = evidenceOn(points, shared.task, shared.solution.state);
+  const apart = evidenceOn(points, own.value.task, own.value.solution.state);
+  const isNamed = shots.every(
+    ({ picture, cameraName }) => cameraName !== undefined || picture.focal35Mm !== undefined,
+  );
+  const isApart = apart !== null && (together === null || apart > together + (isNamed ? NAMED_ALIKE : 0));
+  return isApart ? own.value : shared;
 }
 
-/** Whether every shot fits as well as its points came with: then none could fit better alone. */
-function isAsMeasured(shots: readonly Shot[], shared: Solved): boolean {
+/** Whether every shot fits as well as its points came with. */
+function isAsMeasured(shots: readonly Shot[], { task, solution }: Solved): boolean {
   return shots.every(({ sheets }, shot) => {
     const sigmas = sheets.flatMap(({ pairs }) => pairs.map(({ sigmaPx }) => sigmaPx));
-    return squareOf(shared, shot) <= (MISFIT_SHARED * medianOf(sigmas)) ** 2;
+    const rmsPx = rmsPxOf(task.unknowns, solution.state, solution.sightings, shot);
+    return rmsPx <= MISFIT_SHARED * medianOf(sigmas);
   });
-}
-
-function squareOf({ task, solution }: Solved, shot: number): number {
-  return rmsPxOf(task.unknowns, solution.state, solution.sightings, shot) ** 2;
 }
 
 function printsOf(

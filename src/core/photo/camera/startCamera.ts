@@ -1,6 +1,6 @@
 import type { Point } from '../../base/index.ts';
+import type { Matrix3 } from '../../numeric/index.ts';
 import type { Pose } from './sight.ts';
-import type { Matrix3 } from './turn.ts';
 
 /** How a camera of a focal length stands to a sheet, from the sheet's plane perspective; no lens distortion. */
 export function poseFromHomography(h: Matrix3, focalPx: number, centre: Point<'photo'>): Pose {

@@ -1,6 +1,7 @@
 import { type Point, point } from '../../base/index.ts';
+import type { Matrix3 } from '../../numeric/index.ts';
+import { fitHomography, type SheetPair } from '../sheet/homography.ts';
 import type { Sighting } from './adjustment.ts';
-import { fitHomography, type SheetPair } from './homography.ts';
 import type { SheetPrint } from './sceneBeliefs.ts';
 import {
   cardHeightSlot,
@@ -14,7 +15,7 @@ import {
 } from './sceneUnknowns.ts';
 import { POSE_UNKNOWNS, type Pose, UNKNOWN } from './sight.ts';
 import { poseFromHomography } from './startCamera.ts';
-import { type Matrix3, turnedBack, turnMatrix, turnTwice } from './turn.ts';
+import { turnedBack, turnMatrix, turnTwice } from './turn.ts';
 
 /** A sheet or card seen in a shot with the plane perspective that fits it. */
 export interface PlainSighting extends Sighting {

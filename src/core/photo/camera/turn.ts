@@ -1,5 +1,4 @@
-/** A 3 × 3 matrix, row by row. */
-export type Matrix3 = readonly [number, number, number, number, number, number, number, number, number];
+import type { Matrix3 } from '../../numeric/index.ts';
 
 /** Rotation about the vector (rx, ry, rz) by its length in radians (Rodrigues' formula). */
 export function turnMatrix(rx: number, ry: number, rz: number): Matrix3 {

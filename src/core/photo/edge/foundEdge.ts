@@ -16,8 +16,3 @@ export interface FoundEdge<F extends Frame> {
   readonly left: readonly EdgeSpot<F>[];
   readonly right: readonly EdgeSpot<F>[];
 }
-
-/** Whether a section is a corner end: short, easily lost, of no use for an axis. */
-export function isCornerEnd(section: OutlineSection): boolean {
-  return section === 'lowerCorner' || section === 'upperCorner';
-}

@@ -1,8 +1,9 @@
 import { type Point, point } from '../../base/index.ts';
+import { isCornerEnd } from '../body/templateStations.ts';
 import type { PlaceInTwoViews } from '../camera/heightFromViews.ts';
 import { toPhoto, type View } from '../camera/view.ts';
 import { edgeLine } from './edgeLine.ts';
-import { type EdgeSpot, type FoundEdge, isCornerEnd } from './foundEdge.ts';
+import type { EdgeSpot, FoundEdge } from './foundEdge.ts';
 
 /** An edge as one photograph shows it, carried to the scene through its view. */
 export interface ViewedEdge {

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { type PaintedPlate, paintPlate } from '../../../../test/fixtures/paintedPlate.ts';
-import { point } from '../../base/index.ts';
-import { jointOffAxis, traceCentreJoint } from './traceCentreJoint.ts';
+import { traceCentreJoint } from './traceCentreJoint.ts';
 
 const PX_PER_MM = 4;
 
@@ -39,21 +38,4 @@ test.each([0, 0.15])('a joint of strength %s among plainer grain is said not to 
   const { joint, findings } = traceIn(paintJoint(strength));
   expect(joint).toBeNull();
   expect(findings.map(({ code }) => code)).toEqual(['joint.not-seen']);
-});
-
-test('a joint to the right of an upright axis counts as positive, both intervals together', () => {
-  const off = jointOffAxis(
-    { lower: point<'scene'>(101, 0), upper: point<'scene'>(100.5, 350) },
-    { lower: 0.3, upper: 0.3 },
-    {
-      through: point(100, 0),
-      headingRad: Math.PI / 2,
-      plusMinus: { acrossMm: 0.4, headingRad: 0, correlation: 0 },
-      spreadMm: 0.1,
-      rounds: 1,
-    },
-  );
-  expect(off.lowerMm).toBeCloseTo(1, 9);
-  expect(off.upperMm).toBeCloseTo(0.5, 9);
-  expect(off.plusMinusMm).toBeCloseTo(0.5, 9);
 });

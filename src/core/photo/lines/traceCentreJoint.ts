@@ -1,6 +1,5 @@
-import type { Finding, Frame, Point } from '../../base/index.ts';
+import type { Finding, Point } from '../../base/index.ts';
 import type { BodyPose } from '../body/bodyTrace.ts';
-import { axisPlusMinusAt, type MirrorAxis } from '../meant/mirrorAxis.ts';
 import type { Picture } from '../picture/picture.ts';
 import { holeFrame } from './holeFrame.ts';
 import { jointStrip } from './jointStrip.ts';
@@ -80,30 +79,5 @@ function notSeen(found: string): CentreJointTrace {
         remedy: 'nothing, where the plate is of one piece; else light it from one side',
       },
     ],
-  };
-}
-
-/** Where the joint lies against the mirror axis of the outline, with a half interval (k = 2) that counts both. */
-export interface JointOffAxis {
-  /** mm to the right of the axis, looking from the lower to the upper end. */
-  readonly lowerMm: number;
-  readonly upperMm: number;
-  readonly plusMinusMm: number;
-}
-
-/** @param plusMinusMm half intervals of the joint's own ends */
-export function jointOffAxis<F extends Frame>(
-  joint: { readonly lower: Point<F>; readonly upper: Point<F> },
-  plusMinusMm: { readonly lower: number; readonly upper: number },
-  axis: MirrorAxis<F>,
-): JointOffAxis {
-  const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
-  const aside = ({ x, y }: Point<F>): number => s * (x - axis.through.x) - c * (y - axis.through.y);
-  const along = ({ x, y }: Point<F>): number => c * (x - axis.through.x) + s * (y - axis.through.y);
-  const axisMm = [joint.lower, joint.upper].map((end) => axisPlusMinusAt(axis, along(end)));
-  return {
-    lowerMm: aside(joint.lower),
-    upperMm: aside(joint.upper),
-    plusMinusMm: Math.max(Math.hypot(axisMm[0], plusMinusMm.lower), Math.hypot(axisMm[1], plusMinusMm.upper)),
   };
 }

@@ -1,6 +1,6 @@
 import type { Finding, Point } from '../../base/index.ts';
 import type { EdgePoint, NamedStretch } from '../body/bodyTrace.ts';
-import { isCornerEnd } from '../edge/foundEdge.ts';
+import { isCornerEnd } from '../body/templateStations.ts';
 import type { Picture } from '../picture/picture.ts';
 import { doubleLineResponse } from './doubleLine.ts';
 import { type EdgeStrips, edgeStrips } from './edgeStrips.ts';

@@ -1,4 +1,5 @@
-import { type EdgeSpot, isCornerEnd } from '../edge/foundEdge.ts';
+import { isCornerEnd } from '../body/templateStations.ts';
+import type { EdgeSpot } from '../edge/foundEdge.ts';
 
 /** Where each width is looked for, shares of the body length. */
 const WIDTHS = [

@@ -1,7 +1,6 @@
 import { accept, type Checked, type Point, point } from '../../base/index.ts';
 import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
-import type { OutlineSection } from '../body/templateStations.ts';
-import { isCornerEnd } from '../edge/foundEdge.ts';
+import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
 import { type ArcKind, arcsOfRuns } from './meantArcs.ts';
 import { beyondEndMm, type CornerKnown, type MeantCorner, meantCorner, seenEnd } from './meantCorner.ts';
 import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';

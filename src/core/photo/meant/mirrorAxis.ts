@@ -1,6 +1,7 @@
 import { accept, type Checked, type Frame, type Point, point, refuse } from '../../base/index.ts';
+import { isCornerEnd } from '../body/templateStations.ts';
 import { type EdgeLine, edgeLine } from '../edge/edgeLine.ts';
-import { type EdgeSpot, type FoundEdge, isCornerEnd } from '../edge/foundEdge.ts';
+import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
 import { type AxisPull, type AxisSpread, axisSpread, axisStep } from './axisStep.ts';
 import { type Heading, uprightSpots } from './uprightSpots.ts';
 

@@ -1,6 +1,5 @@
 import { medianOf } from '../../numeric/index.ts';
-import type { OutlineSection } from '../body/templateStations.ts';
-import { isCornerEnd } from '../edge/foundEdge.ts';
+import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
 import type { FoldedPlace, HalfOffset } from './foldHalves.ts';
 import { LOSS_MM } from './lostStretches.ts';
 import type { SeenSide } from './meantWishes.ts';

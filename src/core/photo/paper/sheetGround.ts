@@ -2,7 +2,7 @@ import { type Point, point } from '../../base/index.ts';
 import { type CameraView, sheetPlaceInScene, toPhoto } from '../camera/view.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { CalibrationSheet } from '../sheet/calibrationSheet.ts';
-import { sheetSquaresInScene } from '../sheet/sheetMask.ts';
+import { squaresInScene } from '../sheet/squaresInScene.ts';
 
 /** Where a thing may lie, and where paper is sure to be seen; closed polygons and places in the scene, mm. */
 export interface ShapeGround {
@@ -35,6 +35,6 @@ export function sheetGround(
   return {
     whites: whites.filter(isShown),
     calm: sheet.calm.map((corner) => sheetPlaceInScene(view, corner)),
-    squares: sheetSquaresInScene(sheet, view),
+    squares: squaresInScene(sheet, (place) => sheetPlaceInScene(view, place)),
   };
 }

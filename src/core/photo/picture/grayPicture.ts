@@ -1,5 +1,11 @@
-import type { GrayPicture } from '../sheet/markerFinder.ts';
 import type { Picture } from './picture.ts';
+
+/** An eight-bit picture in grey, row by row from the top left. */
+export interface GrayPicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly data: Uint8Array;
+}
 
 /** The picture's brightness: green weighs most, as for the eye (ITU-R BT.601). */
 export function grayOf(picture: Picture): GrayPicture {

@@ -1,6 +1,6 @@
 import { type Point, point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
-import { fitEdgeProfile } from '../edge/edgeProfileFit.ts';
+import { fitEdgeProfile } from '../picture/edgeProfileFit.ts';
 import type { Field } from '../picture/planeField.ts';
 
 /** A place of a contour with its spread across it, px; `fitted` is false where only the level told. */

@@ -1,4 +1,4 @@
-import { fitEdgeProfile } from '../edge/edgeProfileFit.ts';
+import { fitEdgeProfile } from '../picture/edgeProfileFit.ts';
 import type { LinesAcross } from './linesAcross.ts';
 import type { ShapeStation } from './shapeStations.ts';
 

@@ -1,6 +1,6 @@
 import { distanceBetween } from '../../base/index.ts';
-import type { Matrix3 } from '../camera/camera.ts';
-import { applyHomography, fitHomography, type SheetPair } from '../camera/homography.ts';
+import type { Matrix3 } from '../../numeric/index.ts';
+import { applyHomography, fitHomography, type SheetPair } from './homography.ts';
 import type { MarkedPattern, SheetMarker } from './markedPattern.ts';
 import type { FoundMarker } from './markerFinder.ts';
 

@@ -1,4 +1,4 @@
-import type { GrayPicture } from './markerFinder.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** A connected stretch of pixels darker than what lies round it: the first and last pixel of each of its runs. */
 export interface DarkPatch {

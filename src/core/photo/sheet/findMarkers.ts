@@ -1,7 +1,8 @@
 import type { Point } from '../../base/index.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import { darkPatches } from './darkPatches.ts';
 import { codeReader } from './markerCode.ts';
-import type { FoundMarker, GrayPicture, MarkerFinder } from './markerFinder.ts';
+import type { FoundMarker, MarkerFinder } from './markerFinder.ts';
 import { patchQuad, type Quad, sharpenedQuad } from './patchQuad.ts';
 
 /** px. A code of seven cells cannot be read when it is smaller. */

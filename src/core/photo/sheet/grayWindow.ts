@@ -1,6 +1,6 @@
 import { type Point, point } from '../../base/index.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import type { Picture } from '../picture/picture.ts';
-import type { GrayPicture } from './markerFinder.ts';
 
 /** A stretch of a picture in grey, and where its upper left pixel lies in the picture. */
 export interface GrayWindow {

@@ -1,7 +1,7 @@
 import { Bug } from '../../base/index.ts';
 import { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from '../../knowledge/index.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import { brightnessAt } from '../picture/grayPicture.ts';
-import type { GrayPicture } from './markerFinder.ts';
 import type { Quad } from './patchQuad.ts';
 
 /** A code that was read in a quad of the picture. */

@@ -1,11 +1,5 @@
 import type { Point } from '../../base/index.ts';
-
-/** An eight-bit picture in grey, row by row from the top left. */
-export interface GrayPicture {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly data: Uint8Array;
-}
+import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** A square code as found: corners clockwise from the code's own upper left, good to about a pixel. */
 export interface FoundMarker {

@@ -1,8 +1,8 @@
 import { distanceBetween, type Point, point } from '../../base/index.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import { brightnessAt } from '../picture/grayPicture.ts';
 import { convexHull, polygonArea } from './convexHull.ts';
 import type { DarkPatch } from './darkPatches.ts';
-import type { GrayPicture } from './markerFinder.ts';
 
 /** Four corners, clockwise as seen in the picture. */
 export type Quad = readonly [Point<'photo'>, Point<'photo'>, Point<'photo'>, Point<'photo'>];

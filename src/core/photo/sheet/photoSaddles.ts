@@ -1,12 +1,13 @@
 import { distanceBetween, type Point, point } from '../../base/index.ts';
-import { applyHomography, type SheetPair } from '../camera/homography.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import { brightnessAt } from '../picture/grayPicture.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { AgreeingMarkers } from './agreeingMarkers.ts';
+import { type CodeSide, type CodeStart, codePull } from './codePull.ts';
 import { grayWindow } from './grayWindow.ts';
+import { applyHomography, type SheetPair } from './homography.ts';
 import type { MarkedPattern } from './markedPattern.ts';
-import type { GrayPicture } from './markerFinder.ts';
-import { refineSaddle, type SaddleGuess } from './saddle.ts';
+import { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
 import { saddleMisfit } from './saddleMisfit.ts';
 
 export interface MeasuredPair extends SheetPair {
@@ -42,27 +43,52 @@ export function photoSaddles(
       return brightnessAt(gray, seen.x + shift.x, seen.y + shift.y);
     };
     if (!isSaddle(pattern, saddle, brightness)) return [];
-    const sigmaPx = trueSpread(gray, { ...local, at: refined.at }, refined.sigmaPxPerLevel, guess.gapPx);
-    if (sigmaPx === null) return [];
-    return [{ sheet: saddle, photo: point(refined.at.x + corner.x, refined.at.y + corner.y), sigmaPx }];
+    const settled = freedFromCode(gray, local, refined, loneCode(pattern, saddle));
+    if (!settled) return [];
+    const { at, sigmaPx } = settled;
+    return [{ sheet: saddle, photo: point(at.x + corner.x, at.y + corner.y), sigmaPx }];
   });
 }
 
 /** px. Room for the refinement to step about in the window that is cut out for it. */
 const ROUND_PX = 5;
 
-/** Null where something covers an arm of the saddle. */
-function trueSpread(gray: GrayPicture, at: SaddleGuess, pxPerLevel: number, gapPx: number): number | null {
-  const misfit = saddleMisfit(gray, at);
+/** The saddle less what a code on one side of it pulls, and its spread; null where something covers an arm of it. */
+function freedFromCode(
+  gray: GrayPicture,
+  guess: PrintedGuess,
+  { at, sigmaPxPerLevel }: Saddle,
+  code: CodeSide | null,
+): { readonly at: Point<'photo'>; readonly sigmaPx: number } | null {
+  const misfit = saddleMisfit(gray, { ...guess, at });
   if (misfit === null || misfit.worstArm > MOST_MISFIT) return null;
-  const codesPx = CODE_PULL_PX * Math.exp(-((gapPx / misfit.blurPx) ** 2));
-  return Math.hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * pxPerLevel, codesPx);
+  const noisePx = Math.hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * sigmaPxPerLevel);
+  const isPulled = code && guess.gapPx < BLUR_REACH * misfit.blurPx;
+  if (!isPulled) return { at, sigmaPx: noisePx };
+  const pull = codePull(guess, code, guess.codeStart, misfit.blurPx);
+  if (!pull) return null;
+  const sigmaPx = Math.hypot(noisePx, PULL_UNSURE * Math.hypot(pull.x, pull.y));
+  return { at: point(at.x - pull.x, at.y - pull.y), sigmaPx };
 }
 
 /** Between pixels the noise is averaged away in part, so what is left there is less than what the pixels have. */
 const BETWEEN_PIXELS = 1.7;
-/** px. How far codes that blur reaches pull a saddle, at no gap; measured on rendered sheets. */
-const CODE_PULL_PX = 0.25;
+/** Times the half width of an edge: a code farther off than this pulls less than a hundredth of a pixel. */
+const BLUR_REACH = 2.5;
+/** Share of a code's pull that stays unknown, as the blur of an edge is known to about a tenth. */
+const PULL_UNSURE = 0.3;
+
+/** The side of the one code beside a saddle; null where both white quarters bear one, or none. */
+function loneCode(pattern: MarkedPattern, saddle: Point<'sheet'>): CodeSide | null {
+  const reach = 0.9 * pattern.squareMm;
+  const beside = pattern.markers.flatMap(({ corners: [upperLeft, , lowerRight] }): CodeSide[] => {
+    const x = (upperLeft.x + lowerRight.x) / 2 - saddle.x;
+    const y = (upperLeft.y + lowerRight.y) / 2 - saddle.y;
+    if (Math.abs(x) > reach || Math.abs(y) > reach) return [];
+    return [{ first: x > 0 ? 1 : -1, second: y > 0 ? 1 : -1 }];
+  });
+  return beside.length === 1 ? beside[0] : null;
+}
 
 /** Share of the step from black to white: a cloth's edge, glare or a finger leave more; noise and blur leave less. */
 const MOST_MISFIT = 0.2;
@@ -70,6 +96,7 @@ const MOST_MISFIT = 0.2;
 interface PrintedGuess extends SaddleGuess {
   /** From the strips that are looked at to where the codes begin. */
   readonly gapPx: number;
+  readonly codeStart: CodeStart;
 }
 
 /** Null where no code is near, or where the squares are too small in the picture to be measured. */
@@ -91,6 +118,7 @@ function guessOf(pattern: MarkedPattern, saddle: Point<'sheet'>, predict: Predic
     armPx: Math.min(LONGEST_ARM_PX, ARM_SHARE * squarePx),
     sidePx,
     gapPx: SIDE_SHARE * squarePx - sidePx,
+    codeStart: { firstPx: SIDE_SHARE * 2 * across, secondPx: SIDE_SHARE * 2 * up },
   };
 }
 

@@ -1,4 +1,4 @@
-import type { GrayPicture } from './markerFinder.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** What a picture is like as a whole, in levels of 255 and pixels of this picture. */
 export interface PictureLook {

@@ -1,5 +1,5 @@
 import { distanceBetween, type Point, point } from '../../base/index.ts';
-import type { GrayPicture } from './markerFinder.ts';
+import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** Where black and white meet crosswise, to a few hundredths of a pixel. */
 export interface Saddle {

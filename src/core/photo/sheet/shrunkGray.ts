@@ -1,5 +1,5 @@
+import type { GrayPicture } from '../picture/grayPicture.ts';
 import type { Picture } from '../picture/picture.ts';
-import type { GrayPicture } from './markerFinder.ts';
 
 /**
  * The picture in grey, each block of `times` by `times` pixels averaged into one; a rest at the right and lower edge is

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { seededNormal, seededRandom } from '../../base/index.ts';
-import type { Picture } from '../picture/picture.ts';
 import { type CurvePlaces, edgesAcrossCurve } from './curveProfiles.ts';
+import type { Picture } from './picture.ts';
 
 interface Ellipse {
   readonly x: number;

@@ -1,17 +1,10 @@
 import { type Box, type Point, point } from '../../base/index.ts';
-import { type CameraView, sheetPlaceInScene } from '../camera/view.ts';
-import type { CalibrationSheet } from './calibrationSheet.ts';
 import type { MarkedPattern } from './markedPattern.ts';
 
-/** The squares of the sheet's band as they show in the scene, each a closed polygon: edges that are not the body's. */
-export function sheetSquaresInScene(
-  sheet: CalibrationSheet,
-  view: CameraView,
-): readonly (readonly Point<'scene'>[])[] {
-  return squaresInScene(sheet, (place) => sheetPlaceInScene(view, place));
-}
-
-/** The same for any sheet or card; `inScene` tells where a place on its plan shows. */
+/**
+ * The squares of a sheet's or a card's pattern as they show in the scene, each a closed polygon: edges that are not the
+ * body's. `inScene` tells where a place on its plan shows.
+ */
 export function squaresInScene(
   sheet: Pick<MarkedPattern, 'squareMm' | 'markerMm' | 'markers' | 'blackSquares'>,
   inScene: (place: Point<'sheet'>) => Point<'scene'>,

@@ -1,10 +1,10 @@
 import { point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
-import type { EdgePoint, EdgeState, NamedStretch } from '../body/bodyTrace.ts';
-import { crossedAt, type LocalEdge } from '../body/localEdge.ts';
-import type { PlacedTemplate } from '../body/templateBoth.ts';
-import { STATION_STRIDE } from '../body/templateStations.ts';
+import type { EdgePoint, EdgeState, NamedStretch } from './bodyTrace.ts';
+import { crossedAt, type LocalEdge } from './localEdge.ts';
 import type { MeasuredPlace } from './subPixelEdge.ts';
+import type { PlacedTemplate } from './templateBoth.ts';
+import { STATION_STRIDE } from './templateStations.ts';
 
 const SURE_STRENGTH = 0.3;
 const LEAST_STRENGTH = 0.15;

@@ -1,8 +1,8 @@
 import type { Fault } from '../../base/index.ts';
-import type { BodyFit } from '../body/bodySeat.ts';
-import { emptyPlacedTemplate, placeTemplate } from '../body/templateBoth.ts';
-import { STATION_STRIDE, stationsOfTemplate } from '../body/templateStations.ts';
-import type { Picture } from './picture.ts';
+import type { Picture } from '../picture/picture.ts';
+import type { BodyFit } from './bodySeat.ts';
+import { emptyPlacedTemplate, placeTemplate } from './templateBoth.ts';
+import { STATION_STRIDE, stationsOfTemplate } from './templateStations.ts';
 
 /** Share of the outline that may touch or cross the border: a rounding of the template, not a lost bout. */
 const MOST_OUTSIDE = 0.01;

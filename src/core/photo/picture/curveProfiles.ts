@@ -1,6 +1,6 @@
-import { linearLightTable } from '../picture/linearPicture.ts';
-import type { Picture } from '../picture/picture.ts';
 import { fitEdgeProfile, type ProfileEdge } from './edgeProfileFit.ts';
+import { linearLightTable } from './linearPicture.ts';
+import type { Picture } from './picture.ts';
 
 /** Places along a curve in a picture near which an edge runs, px. */
 export interface CurvePlaces {

@@ -1,9 +1,9 @@
-import { rescaleFit, seatOf } from '../body/bodySeat.ts';
-import { crossedAt, type LocalEdge } from '../body/localEdge.ts';
-import { emptyPlacedTemplate, type PlacedTemplate, placeTemplate } from '../body/templateBoth.ts';
-import { curvatureAtStation, STATION_STRIDE } from '../body/templateStations.ts';
+import { type CurvePlaces, edgesAcrossCurve } from '../picture/curveProfiles.ts';
 import type { Picture } from '../picture/picture.ts';
-import { type CurvePlaces, edgesAcrossCurve } from './curveProfiles.ts';
+import { rescaleFit, seatOf } from './bodySeat.ts';
+import { crossedAt, type LocalEdge } from './localEdge.ts';
+import { emptyPlacedTemplate, type PlacedTemplate, placeTemplate } from './templateBoth.ts';
+import { curvatureAtStation, STATION_STRIDE } from './templateStations.ts';
 
 /** One delivered place before it is named: the edge in photo px with what the profile told. */
 export interface MeasuredPlace {

@@ -1,15 +1,15 @@
+import { fillPolygon } from '../picture/fillPolygon.ts';
+import type { LabPicture } from '../picture/labPicture.ts';
+import { labOf } from '../picture/labPicture.ts';
+import type { LinearPicture } from '../picture/linearPicture.ts';
 import {
   COLOUR_GRID,
   type ColourKind,
   type ColourSource,
   colourCells,
   colourScratch,
-} from '../body/colourModel.ts';
-import { type EdgeMap, edgeMapOf } from '../body/edgeMap.ts';
-import { fillPolygon } from './fillPolygon.ts';
-import type { LabPicture } from './labPicture.ts';
-import { labOf } from './labPicture.ts';
-import type { LinearPicture } from './linearPicture.ts';
+} from './colourModel.ts';
+import { type EdgeMap, edgeMapOf } from './edgeMap.ts';
 
 /** One size of the picture with what a fit needs of it; blurred gradients are made once a blur and kept. */
 export interface PictureLevel {

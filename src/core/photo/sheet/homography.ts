@@ -1,6 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
-import { solveDefinite, zeroMatrix } from '../../numeric/index.ts';
-import type { Matrix3 } from './turn.ts';
+import { addRow, emptyEquations, type Matrix3, solveEquations } from '../../numeric/index.ts';
 
 /** One place on the sheet and where it shows. */
 export interface SheetPair {
@@ -17,17 +16,15 @@ export function fitHomography(pairs: readonly SheetPair[]): Matrix3 | null {
   const sheet = spreadOf(pairs.map((pair) => pair.sheet));
   const photo = spreadOf(pairs.map((pair) => pair.photo));
   if (!(sheet.size > 0 && photo.size > 0)) return null;
-  const normal = zeroMatrix(UNKNOWNS, UNKNOWNS);
-  const right = new Float64Array(UNKNOWNS);
+  const equations = emptyEquations(UNKNOWNS);
   for (const pair of pairs) {
     const [x, y] = [(pair.sheet.x - sheet.x) / sheet.size, (pair.sheet.y - sheet.y) / sheet.size];
     const [u, v] = [(pair.photo.x - photo.x) / photo.size, (pair.photo.y - photo.y) / photo.size];
-    addRow(normal, right, [x, y, 1, 0, 0, 0, -u * x, -u * y], u);
-    addRow(normal, right, [0, 0, 0, x, y, 1, -v * x, -v * y], v);
+    addRow(equations, Float64Array.of(x, y, 1, 0, 0, 0, -u * x, -u * y), u, 1);
+    addRow(equations, Float64Array.of(0, 0, 0, x, y, 1, -v * x, -v * y), v, 1);
   }
-  const h = solveDefinite(normal, right);
-  if (!h) return null;
-  return unnormalised([...h, 1] as unknown as Matrix3, sheet, photo);
+  if (!solveEquations(equations)) return null;
+  return unnormalised([...equations.right, 1] as unknown as Matrix3, sheet, photo);
 }
 
 export function applyHomography(h: Matrix3, { x, y }: Point<'sheet'>): Point<'photo'> {
@@ -48,13 +45,6 @@ function spreadOf(points: readonly { x: number; y: number }[]): Spread {
   const y = points.reduce((sum, one) => sum + one.y, 0) / points.length;
   const size = points.reduce((sum, one) => sum + Math.hypot(one.x - x, one.y - y), 0) / points.length;
   return { x, y, size };
-}
-
-function addRow(normal: Float64Array[], right: Float64Array, row: readonly number[], target: number): void {
-  for (let i = 0; i < UNKNOWNS; i++) {
-    right[i] += row[i] * target;
-    for (let j = 0; j < UNKNOWNS; j++) normal[i][j] += row[i] * row[j];
-  }
 }
 
 function unnormalised(h: Matrix3, sheet: Spread, photo: Spread): Matrix3 {
