@@ -34,6 +34,16 @@ const planted: readonly (readonly [string, SourceFile, RegExp])[] = [
     { path: 'src/core/design/x.ts', text: "import { a } from '../curve/chain.ts';" },
     /past the door/,
   ],
+  [
+    'an inner room that no row names',
+    { path: 'src/core/photo/attic/x.ts', text: '' },
+    /core\/photo\/attic.*not in the table/,
+  ],
+  [
+    'an import from a floor above',
+    { path: 'src/core/photo/sheet/x.ts', text: "import { a } from '../camera/view.ts';" },
+    /core\/photo\/sheet may not import core\/photo\/camera/,
+  ],
   ['a cycle', { path: 'src/core/base/frame.ts', text: "import type { C } from './index.ts';" }, /cycle/],
   ['an impure call', { path: 'src/core/base/x.ts', text: 'const t = Date.now();' }, /Date/],
   ['a bare tolerance', { path: 'src/core/curve/x.ts', text: 'if (d < 1e-9) {}' }, /1e-9/],

@@ -16,6 +16,7 @@ export function architectureFaults(files: readonly SourceFile[], table: string):
   return [
     ...shipped.flatMap((file) => roomFaults(file, rows)),
     ...shipped.flatMap((file) => importFaults(file, rows)),
+    ...shipped.flatMap((file) => innerFaults(file, innerTable(table))),
     ...cycles(shipped),
     ...shipped.flatMap(bodyFaults),
   ];
@@ -39,6 +40,37 @@ function roomOf(path: string): string {
 function roomFaults(file: SourceFile, rows: ReadonlyMap<string, unknown>): string[] {
   const room = roomOf(file.path);
   return rows.has(room) ? [] : [`${file.path}: room ${room} is not in the table of ARCHITECTURE.md`];
+}
+
+/** Inner rooms and what each may import of its neighbours, by the short names of the table's last column. */
+function innerTable(text: string): Map<string, ReadonlySet<string>> {
+  const rows = new Map<string, ReadonlySet<string>>();
+  for (const line of text.split('\n')) {
+    const match = /^\|\s*(core\/\w+\/\w+)\s*\|[^|]*\|([^|]*)\|\s*$/.exec(line);
+    if (match) rows.set(match[1] as string, new Set((match[2] as string).split(/\s+/).filter(Boolean)));
+  }
+  return rows;
+}
+
+/** `src/core/photo/edge/edgeLine.ts` is in the inner room `core/photo/edge`; a file on a room's own floor is in none. */
+function innerRoomOf(path: string): string | null {
+  const parts = path.replace(/^src\//, '').split('/');
+  return parts[0] === 'core' && parts.length > 3 ? parts.slice(0, 3).join('/') : null;
+}
+
+function innerFaults(file: SourceFile, rows: ReadonlyMap<string, ReadonlySet<string>>): string[] {
+  const inner = innerRoomOf(file.path);
+  const isDivided = [...rows.keys()].some((name) => name.startsWith(`${roomOf(file.path)}/`));
+  if (inner === null || !isDivided) return [];
+  const allowed = rows.get(inner);
+  if (!allowed) return [`${file.path}: inner room ${inner} is not in the table of ARCHITECTURE.md`];
+  return importsOf(file).flatMap((target) => {
+    const other = innerRoomOf(target);
+    if (other === null || other === inner || roomOf(target) !== roomOf(file.path)) return [];
+    return allowed.has(other.split('/')[2] as string)
+      ? []
+      : [`${file.path}: ${inner} may not import ${other}`];
+  });
 }
 
 function importsOf(file: SourceFile): string[] {
