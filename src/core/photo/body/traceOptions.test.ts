@@ -87,6 +87,16 @@ describe('two bodies in one picture, a larger one on the left', () => {
     const trace = valueOf(traceBody(picture));
     expect(trace.verdict).toBe('ask');
     expect(trace.findings.map((finding) => finding.code)).toEqual(['trace.several-bodies']);
+    expect(trace.bodies.map(({ number, where }) => `${number} ${where}`)).toEqual(['1 left', '2 right']);
+    const own = trace.bodies.find(({ number }) => number === trace.body);
+    expect(Math.abs(own!.middle.x - middleOf(trace))).toBeLessThan(2);
+  });
+
+  test('are traced by their number without a question, and a number that none has is refused', () => {
+    const second = valueOf(traceBody(picture, { body: 2 }));
+    expect(second.findings).toEqual([]);
+    expect(Math.abs(middleOf(second) - 375)).toBeLessThan(2);
+    expect(codesOf(traceBody(picture, { body: 3 }))).toEqual(['trace.no-such-body']);
   });
 
   test.each([
@@ -108,6 +118,13 @@ describe('two bodies in one picture, a larger one on the left', () => {
     expect(Math.abs(middleOf(trace) - middle)).toBeLessThan(2);
     expect(Math.abs(lengthOf(trace) / length - 1)).toBeLessThan(0.01);
   });
+});
+
+test('a trace tells how far it has come, from nothing to all, never backwards', () => {
+  const shares: number[] = [];
+  valueOf(traceBody(plain.picture, { progress: (share) => shares.push(share) }));
+  expect([shares[0], shares.at(-1)]).toEqual([0, 1]);
+  expect([...shares].sort((a, b) => a - b)).toEqual(shares);
 });
 
 test.each([
