@@ -154,7 +154,8 @@ function paperLevels(laid: LaidPaper, look: Look) {
   const { across, up, plain } = ink;
   const [c, s] = [Math.cos(laid.turnRad), Math.sin(laid.turnRad)];
   const covers = look.covered ?? [];
-  const columnAt = (x: number, y: number) => Math.floor((c * (x - laid.x) + s * (y - laid.y)) / CELL_MM);
+  const along = laid.rise ? alongRise(laid.rise, laid.paper.widthMm).alongOf : (level: number) => level;
+  const columnAt = (x: number, y: number) => Math.floor(along(c * (x - laid.x) + s * (y - laid.y)) / CELL_MM);
   const rowAt = (x: number, y: number) => Math.floor((c * (y - laid.y) - s * (x - laid.x)) / CELL_MM);
   const level = (x: number, y: number, under: number): number => {
     for (const box of covers) if (x > box.x0 && x < box.x1 && y > box.y0 && y < box.y1) return COVER;

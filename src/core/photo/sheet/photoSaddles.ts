@@ -8,7 +8,7 @@ import { grayWindow } from './grayWindow.ts';
 import { applyHomography, type SheetPair } from './homography.ts';
 import type { MarkedPattern } from './markedPattern.ts';
 import { refineSaddle, type Saddle, type SaddleGuess } from './saddle.ts';
-import { saddleMisfit } from './saddleMisfit.ts';
+import { type SaddleMisfit, saddleMisfit } from './saddleMisfit.ts';
 
 export interface MeasuredPair extends SheetPair {
   /** Spread of the photo point in x and in y. */
@@ -61,7 +61,7 @@ function freedFromCode(
   code: CodeSide | null,
 ): { readonly at: Point<'photo'>; readonly sigmaPx: number } | null {
   const misfit = saddleMisfit(gray, { ...guess, at });
-  if (misfit === null || misfit.worstArm > MOST_MISFIT) return null;
+  if (misfit === null || isCovered(misfit)) return null;
   const noisePx = Math.hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * sigmaPxPerLevel);
   const isPulled = code && guess.gapPx < BLUR_REACH * misfit.blurPx;
   if (!isPulled) return { at, sigmaPx: noisePx };
@@ -75,8 +75,8 @@ function freedFromCode(
 const BETWEEN_PIXELS = 1.7;
 /** Times the half width of an edge: a code farther off than this pulls less than a hundredth of a pixel. */
 const BLUR_REACH = 2.5;
-/** Share of a code's pull that stays unknown, as the blur of an edge is known to about a tenth. */
-const PULL_UNSURE = 0.3;
+/** Share of a code's pull that stays unknown, as the blur of an edge is known to a few hundredths. */
+const PULL_UNSURE = 0.15;
 
 /** The side of the one code beside a saddle; null where both white quarters bear one, or none. */
 function loneCode(pattern: MarkedPattern, saddle: Point<'sheet'>): CodeSide | null {
@@ -90,8 +90,16 @@ function loneCode(pattern: MarkedPattern, saddle: Point<'sheet'>): CodeSide | nu
   return beside.length === 1 ? beside[0] : null;
 }
 
-/** Share of the step from black to white: a cloth's edge, glare or a finger leave more; noise and blur leave less. */
+/** Something lies over an arm: it departs much from an edge, or clearly more than the arms that are free. */
+function isCovered({ worstArm, bestArms }: SaddleMisfit): boolean {
+  return worstArm > MOST_MISFIT || worstArm > Math.max(LEAST_MISFIT, TIMES_BEST * bestArms);
+}
+
+/** Shares of the step from black to white: no noise leaves as much as the first; blur and codes leave less than the second. */
 const MOST_MISFIT = 0.2;
+const LEAST_MISFIT = 0.06;
+/** Noise alone makes arms differ less than this. */
+const TIMES_BEST = 2;
 
 interface PrintedGuess extends SaddleGuess {
   /** From the strips that are looked at to where the codes begin. */

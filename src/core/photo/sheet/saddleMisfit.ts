@@ -11,6 +11,8 @@ const NEARER = [0.78, 0.88, 1.13, 1.28];
 export interface SaddleMisfit {
   /** Departure in the worst of the four arms, rms, as a share of the step from black to white. */
   readonly worstArm: number;
+  /** The same in the two best arms. */
+  readonly bestArms: number;
   /** Departure over all four, rms, in levels of 255. */
   readonly levels: number;
   readonly stepLevels: number;
@@ -100,10 +102,12 @@ function misfitAt(samples: Samples, blurPx: number): SaddleMisfit | null {
     counts[arm[place]]++;
   }
   const rms = squares.map((sum, one) => Math.sqrt(sum / Math.max(1, counts[one])));
+  const [best, second, , worst] = rms.sort((a, b) => a - b);
   const stepLevels = Math.abs(2 * weights[3]);
   const total = squares.reduce((sum, one) => sum + one, 0);
   return {
-    worstArm: Math.max(...rms) / stepLevels,
+    worstArm: worst / stepLevels,
+    bestArms: (best + second) / 2 / stepLevels,
     levels: Math.sqrt(total / Math.max(1, count - 4)),
     stepLevels,
     blurPx,
