@@ -12,12 +12,8 @@ export {
   longArchHeight,
   longArchRadii,
 } from './longArch.ts';
-export {
-  type ArchResidual,
-  type CrossArchKnowns,
-  fitCrossArch,
-  type MeasuredCrossArch,
-} from './measuredCrossArch.ts';
+export { type CrossArchKnowns, fitCrossArch, type MeasuredCrossArch } from './measuredCrossArch.ts';
 export type { Estimate } from './measuredFit.ts';
 export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
+export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';

@@ -1,12 +1,22 @@
-import { accept, type Checked, type Finding, type Point, point, refuse } from '../base/index.ts';
-import { withFullness } from './fullness.ts';
+import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
+import {
+  BASE,
+  CENTRE,
+  FULLNESS,
+  HALF_WIDTH,
+  RISE,
+  residualsFrom,
+  SCOOP,
+  STEPS,
+  TILT,
+} from './measuredCrossModel.ts';
 import { crossArchStart } from './measuredCrossStart.ts';
 import type { ArchDeviation, DeviationSearch } from './measuredDeviation.ts';
 import { type Estimate, fitModel, plusMinusOf } from './measuredFit.ts';
-import { type FitInParts, type FitOfKept, fitInParts, liesIn, sizeOver } from './measuredParts.ts';
-import { deviationFinding, type NamedDeviation, nameAcross, type ReadingPlace } from './measuredPlace.ts';
+import { type ArchMisfit, archMisfit, fitTold } from './measuredMisfit.ts';
+import { type FitInParts, type FitOfKept, fitInParts, liesIn } from './measuredParts.ts';
+import { nameAcross, type ReadingPlace } from './measuredPlace.ts';
 import { notSettled, oneSided, readingFaults, shortReach } from './measuredTrouble.ts';
-import { rollAngle } from './rollAngle.ts';
 
 /** What is known about a reading of a cross arch beside its points. */
 export interface CrossArchKnowns extends ReadingPlace {
@@ -20,19 +30,11 @@ export interface CrossArchKnowns extends ReadingPlace {
   readonly leaveOut?: boolean;
 }
 
-/** One reading against the fitted arch: above it is positive. */
-export interface ArchResidual {
-  readonly alongMm: number;
-  readonly mm: number;
-  /** False for readings outside the channel or in a stretch that was left out. */
-  readonly used: boolean;
-}
-
 /**
  * A cross arch as measured: cycloid and fullness between its two channel lows, each number with ± (k = 2). `channel` is
  * in the reading's own frame; `baseMm` is the height of the channel's lows in the reading, at the crest's x.
  */
-export interface MeasuredCrossArch {
+export interface MeasuredCrossArch extends ArchMisfit {
   readonly channel: { readonly left: Point<'section'>; readonly right: Point<'section'> };
   readonly centreXMm: Estimate;
   readonly halfWidthMm: Estimate;
@@ -42,22 +44,7 @@ export interface MeasuredCrossArch {
   /** Of base and rise together: the crest's height in the reading. */
   readonly crestMm: Estimate;
   readonly tiltRad: Estimate;
-  readonly residuals: readonly ArchResidual[];
-  readonly rmsMm: number;
-  readonly maxMm: number;
-  readonly deviations: readonly NamedDeviation[];
-  readonly findings: readonly Finding[];
 }
-
-/** Places of the numbers in the fit. */
-const CENTRE = 0;
-const HALF_WIDTH = 1;
-const RISE = 2;
-const FULLNESS = 3;
-const BASE = 4;
-const TILT = 5;
-const SCOOP = 6;
-const STEPS = [0.02, 0.02, 0.02, 0.001, 0.02, 0.0005, 0.002];
 
 /**
  * How far outside the channel's lowest line readings still tell where it lies, since the scoop is a parabola there: mm, and as a share of
@@ -99,7 +86,7 @@ export function fitCrossArch(
     searchOf,
   });
   if (parted === null) return refuse(notSettled(at));
-  const { numbers } = (knowns.leaveOut === true ? parted.without : parted.whole).fit;
+  const { numbers } = fitTold(parted, knowns.leaveOut === true).fit;
   const half = numbers[HALF_WIDTH];
   const reach = reachOf(sorted, numbers, knowns);
   if (knowns.halfWidthMm === undefined && reach < LEAST_REACH * half)
@@ -216,26 +203,6 @@ function fitBetween(
   return last;
 }
 
-function residualsFrom(
-  readings: readonly Point<'section'>[],
-  numbers: ArrayLike<number>,
-): Float64Array | null {
-  const half = numbers[HALF_WIDTH];
-  const rise = numbers[RISE];
-  const loop = (Math.PI * rise) / (2 * half);
-  if (!(half > 0 && rise > 0 && loop < 1)) return null;
-  const [cosine, sine] = [Math.cos(numbers[TILT]), Math.sin(numbers[TILT])];
-  return Float64Array.from(readings, ({ x, y }) => {
-    const across = x - numbers[CENTRE];
-    const along = across * cosine + (y - numbers[BASE]) * sine;
-    const height = (y - numbers[BASE]) * cosine - across * sine;
-    const u = Math.abs(along) / half;
-    if (u > 1) return height - numbers[SCOOP] * (Math.abs(along) - half) ** 2;
-    const zeta = (1 + Math.cos(rollAngle(Math.PI * u, loop))) / 2;
-    return height - rise * withFullness(zeta, numbers[FULLNESS]);
-  });
-}
-
 /** By how much wider the ± is where a stretch was left out: its bounds were chosen by the same readings (from 200 made cases). */
 const LEFT_OUT_UNSURE = 1.12;
 
@@ -256,7 +223,7 @@ function resultOf(
   at: string,
 ): MeasuredCrossArch {
   const leftOut = knowns.leaveOut === true;
-  const { fit, kept } = leftOut ? parted.without : parted.whole;
+  const { fit } = fitTold(parted, leftOut);
   const { numbers } = fit;
   const unsure = leftOut && parted.left.length > 0 ? LEFT_OUT_UNSURE : 1;
   const of = (...places: readonly number[]): Estimate => ({
@@ -268,18 +235,14 @@ function resultOf(
       numbers[CENTRE] + side * numbers[HALF_WIDTH] * Math.cos(numbers[TILT]),
       numbers[BASE] + side * numbers[HALF_WIDTH] * Math.sin(numbers[TILT]),
     );
-  const unmoved = parted.without.fit.numbers;
-  const off = residualsFrom(readings, unmoved) ?? new Float64Array();
-  const deviations = parted.left.map((one) =>
-    nameAcross(
-      { ...one, sizeMm: sizeOver(readings, off, one) },
-      one.atMm - unmoved[CENTRE],
-      unmoved[HALF_WIDTH],
-      knowns,
-    ),
-  );
-  const used = new Set(kept);
-  const all = residualsFrom(readings, numbers) ?? new Float64Array();
+  const model = {
+    residualsFrom: (tried: ArrayLike<number>) => residualsFrom(readings, tried),
+    nameOf: (
+      one: ArchDeviation,
+      sizeMm: number,
+      { [CENTRE]: centre, [HALF_WIDTH]: half }: readonly number[],
+    ) => nameAcross({ ...one, sizeMm }, one.atMm - centre, half, knowns),
+  };
   return {
     channel: { left: low(-1), right: low(1) },
     centreXMm: of(CENTRE),
@@ -289,14 +252,6 @@ function resultOf(
     baseMm: of(BASE),
     crestMm: of(BASE, RISE),
     tiltRad: of(TILT),
-    residuals: readings.map((reading, index) => ({
-      alongMm: reading.x,
-      mm: all[index],
-      used: used.has(reading),
-    })),
-    rmsMm: fit.rms,
-    maxMm: fit.residuals.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
-    deviations,
-    findings: deviations.map((one) => deviationFinding(one, at, leftOut)),
+    ...archMisfit(readings, parted, leftOut, model, at),
   };
 }

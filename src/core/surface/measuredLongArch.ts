@@ -1,11 +1,29 @@
-import { accept, Bug, type Checked, type Fault, type Finding, type Point, refuse } from '../base/index.ts';
-import { type LongArch, type LongArchForm, longArch, longArchHeight } from './longArch.ts';
-import type { ArchResidual } from './measuredCrossArch.ts';
+import { accept, Bug, type Checked, type Point, refuse } from '../base/index.ts';
+import type { LongArchForm } from './longArch.ts';
 import { crossArchStart } from './measuredCrossStart.ts';
 import type { ArchDeviation } from './measuredDeviation.ts';
 import { type Estimate, fitModel, plusMinusOf } from './measuredFit.ts';
-import { type FitInParts, type FitOfKept, fitInParts, liesIn, sizeOver } from './measuredParts.ts';
-import { deviationFinding, type NamedDeviation, nameAlong, type ReadingPlace } from './measuredPlace.ts';
+import {
+  ABOVE,
+  BASE,
+  BELOW,
+  CREST_AT,
+  FILLET,
+  formOf,
+  LOG_RADIUS,
+  PLATFORM,
+  RISE,
+  residualsFrom,
+  SCOOP,
+  STEPS,
+  TILT,
+  TRIALS,
+  type Trial,
+} from './measuredLongForms.ts';
+import { notSettled, oneSided, readingFault } from './measuredLongTrouble.ts';
+import { type ArchMisfit, archMisfit, fitTold } from './measuredMisfit.ts';
+import { type FitInParts, type FitOfKept, fitInParts, liesIn } from './measuredParts.ts';
+import { nameAlong, type ReadingPlace } from './measuredPlace.ts';
 
 /** What is known about a reading of a long arch beside its points; as for a cross arch. */
 export interface LongArchKnowns extends ReadingPlace {
@@ -17,7 +35,7 @@ export interface LongArchKnowns extends ReadingPlace {
  * A long arch as measured, each number with ± (k = 2): the form that fits best, its crest's place, and what lies between
  * crest and channel below and above it. `baseMm` is the height of the channel's lows in the reading.
  */
-export interface MeasuredLongArch {
+export interface MeasuredLongArch extends ArchMisfit {
   readonly form: LongArchForm;
   readonly crestAtMm: Estimate;
   readonly belowMm: Estimate;
@@ -28,56 +46,16 @@ export interface MeasuredLongArch {
   readonly tiltRad: Estimate;
   /** Every form that could be fitted, the nearest first. */
   readonly forms: readonly { readonly kind: LongArchForm['kind']; readonly rmsMm: number }[];
-  readonly residuals: readonly ArchResidual[];
-  readonly rmsMm: number;
-  readonly maxMm: number;
-  readonly deviations: readonly NamedDeviation[];
-  readonly findings: readonly Finding[];
 }
 
-/** Places of the numbers in the fit; FILLET, then the platform's reach and the logarithm of its radius. */
-const CREST_AT = 0;
-const BELOW = 1;
-const ABOVE = 2;
-const RISE = 3;
-const BASE = 4;
-const TILT = 5;
-const SCOOP = 6;
-const FILLET = 7;
-const PLATFORM = 8;
-const LOG_RADIUS = 9;
-const STEPS = [0.05, 0.05, 0.05, 0.02, 0.02, 0.0002, 0.002, 0.2, 0.1, 0.005];
-
 const OUTSIDE_MM = 3;
-const FEWEST_READINGS = 12;
 const FEWEST_OUTSIDE = 2;
 /** mm. A smaller deviation is within what wood and hand do (chosen by us). */
 const LEAST_DEVIATION_MM = 0.15;
 const FIRST_SCOOP = 0.033;
-/**
- * Of the chord: about 20, 40 and 80 mm on a violin. Readings do not tell the fillet and the rise apart, so the fillet is tried, not
- * solved for.
- */
-const FILLET_SHARES = [0.06, 0.118, 0.24];
 const FIRST_PLATFORM_SHARE = 0.3;
 /** Of the half chord: a radius at which a platform is flat to a hundredth of a millimetre. */
 const FLAT_SHARE = 500;
-
-/** What is tried: a form, its end fillet as a share of the chord, and whether a platform's radius is open or flat. */
-interface Trial {
-  readonly kind: LongArchForm['kind'];
-  readonly filletShare: number;
-  readonly platform: 'open' | 'flat' | 'none';
-}
-
-const TRIALS: readonly Trial[] = [
-  { kind: 'cycloid', filletShare: 0, platform: 'none' },
-  ...FILLET_SHARES.flatMap((filletShare): Trial[] => [
-    { kind: 'circle', filletShare, platform: 'none' },
-    { kind: 'two-circles', filletShare, platform: 'open' },
-    { kind: 'two-circles', filletShare, platform: 'flat' },
-  ]),
-];
 
 /**
  * The long arch that readings (y along the body, height) show, in the form that explains them with the fewest numbers:
@@ -189,40 +167,6 @@ function fitBetween(
   return last;
 }
 
-function formOf(kind: LongArchForm['kind'], numbers: ArrayLike<number>): LongArchForm {
-  const filletMm = numbers[FILLET];
-  if (kind === 'cycloid') return { kind };
-  if (kind === 'circle') return { kind, filletMm };
-  return {
-    kind,
-    filletMm,
-    platformMm: numbers[PLATFORM],
-    platformRadiusMm: Math.exp(numbers[LOG_RADIUS]),
-  };
-}
-
-/** Two halves with one level crest: below it and above it the arch may be of different length. */
-function residualsFrom(
-  readings: readonly Point<'section'>[],
-  kind: LongArchForm['kind'],
-  numbers: ArrayLike<number>,
-): Float64Array | null {
-  const halves = [numbers[BELOW], numbers[ABOVE]].map((reach): LongArch | null => {
-    const arch = longArch(-reach, reach, numbers[RISE], formOf(kind, numbers));
-    return arch.ok ? arch.value : null;
-  });
-  const [below, above] = halves;
-  if (!below || !above) return null;
-  const [cosine, sine] = [Math.cos(numbers[TILT]), Math.sin(numbers[TILT])];
-  return Float64Array.from(readings, ({ x, y }) => {
-    const along = (x - numbers[CREST_AT]) * cosine + (y - numbers[BASE]) * sine;
-    const height = (y - numbers[BASE]) * cosine - (x - numbers[CREST_AT]) * sine;
-    const half = along < 0 ? below : above;
-    const beyond = Math.abs(along) - half.endMm;
-    return height - (beyond > 0 ? numbers[SCOOP] * beyond ** 2 : longArchHeight(half, along));
-  });
-}
-
 function resultOf(
   readings: readonly Point<'section'>[],
   knowns: LongArchKnowns,
@@ -233,7 +177,7 @@ function resultOf(
   if (!best) throw new Bug('a long arch without a form');
   const { kind, parted } = best;
   const leftOut = knowns.leaveOut === true;
-  const { fit, kept } = leftOut ? parted.without : parted.whole;
+  const { fit } = fitTold(parted, leftOut);
   const other = otherFillet(readings, knowns, best.trial, fit.numbers, leftOut ? parted.left : []);
   const of = (...places: readonly number[]): Estimate => {
     const value = places.reduce((sum, place) => sum + fit.numbers[place], 0);
@@ -243,18 +187,11 @@ function resultOf(
       plusMinus: Math.hypot(plusMinusOf(fit, new Map(places.map((place) => [place, 1]))), shift),
     };
   };
-  const unmoved = parted.without.fit.numbers;
-  const off = residualsFrom(readings, kind, unmoved) ?? new Float64Array();
-  const deviations = parted.left.map((one) =>
-    nameAlong(
-      { ...one, sizeMm: sizeOver(readings, off, one) },
-      one.atMm - unmoved[CREST_AT],
-      unmoved[BELOW] + unmoved[ABOVE],
-      knowns,
-    ),
-  );
-  const used = new Set(kept);
-  const all = residualsFrom(readings, kind, fit.numbers) ?? new Float64Array();
+  const model = {
+    residualsFrom: (numbers: ArrayLike<number>) => residualsFrom(readings, kind, numbers),
+    nameOf: (one: ArchDeviation, sizeMm: number, numbers: readonly number[]) =>
+      nameAlong({ ...one, sizeMm }, one.atMm - numbers[CREST_AT], numbers[BELOW] + numbers[ABOVE], knowns),
+  };
   return {
     form: formOf(kind, fit.numbers),
     crestAtMm: of(CREST_AT),
@@ -265,15 +202,7 @@ function resultOf(
     crestMm: of(BASE, RISE),
     tiltRad: of(TILT),
     forms: nearestOfEach(tried),
-    residuals: readings.map((reading, index) => ({
-      alongMm: reading.x,
-      mm: all[index],
-      used: used.has(reading),
-    })),
-    rmsMm: fit.rms,
-    maxMm: fit.residuals.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
-    deviations,
-    findings: deviations.map((one) => deviationFinding(one, at, leftOut)),
+    ...archMisfit(readings, parted, leftOut, model, at),
   };
 }
 
@@ -296,37 +225,4 @@ function otherFillet(
 function nearestOfEach(tried: readonly FittedForm[]): MeasuredLongArch['forms'] {
   const first = tried.filter(({ kind }, index) => tried.findIndex((one) => one.kind === kind) === index);
   return first.map(({ kind, parted }) => ({ kind, rmsMm: parted.without.fit.rms }));
-}
-
-function readingFault(readings: readonly Point<'section'>[], at: string): Fault | null {
-  const broken = readings.findIndex(({ x, y }) => !(Number.isFinite(x) && Number.isFinite(y)));
-  const places = new Set(readings.map(({ x }) => x)).size;
-  if (broken < 0 && places >= FEWEST_READINGS) return null;
-  return {
-    code: 'arch.readings',
-    at,
-    found: broken < 0 ? `${places} places read` : `reading ${broken + 1} is not a number`,
-    need: `${FEWEST_READINGS} readings or more in millimetres, from channel to channel`,
-    remedy: 'read the arch again, every 5 to 10 mm',
-  };
-}
-
-function oneSided(at: string): Fault {
-  return {
-    code: 'arch.one-sided',
-    at,
-    found: 'readings that fall from the crest to one end only',
-    need: 'both ends of the arch',
-    remedy: 'read from channel to channel',
-  };
-}
-
-function notSettled(at: string): Fault {
-  return {
-    code: 'arch.not-settled',
-    at,
-    found: 'neither circle, flat top nor cycloid comes near these readings',
-    need: 'heights that rise from the channel at one end to a crest and fall to the channel at the other',
-    remedy: 'check the order and the units of the readings, or read the arch again',
-  };
 }
