@@ -18,11 +18,12 @@ const PULLS_WITHIN = 2;
 /** Both loops in frames with x outward, so that one lies on the other after a shift and a turn. */
 export function compareHoles(first: readonly LoopPoint[], second: readonly LoopPoint[]): HoleDifference {
   let placed = second.map(({ x, y }) => ({ x, y }));
+  const steps = { first: longestStep(first), second: longestStep(second) };
   const every = Math.max(1, Math.floor(first.length / LAID));
   const pulled = first.filter((point, i) => i % every === 0 && !point.bridged);
   for (let round = 0; round < ROUNDS; round++) {
     const pairs = pulled.flatMap((point) => {
-      const other = nearestOf(point, placed);
+      const other = nearestOf(point, placed, steps.second);
       const near =
         Math.hypot(point.x - other.x, point.y - other.y) < (round < ROUNDS / 2 ? 4 : 1) * PULLS_WITHIN;
       return near ? [{ to: point, from: other }] : [];
@@ -30,8 +31,8 @@ export function compareHoles(first: readonly LoopPoint[], second: readonly LoopP
     if (pairs.length < 3) break;
     placed = moved(placed, pairs);
   }
-  const own = Float64Array.from(first, (point) => away(point, placed));
-  const theirs = Float64Array.from(placed, (point) => away(point, first));
+  const own = Float64Array.from(first, (point) => away(point, placed, steps.second));
+  const theirs = Float64Array.from(placed, (point) => away(point, first, steps.first));
   const all = [...own, ...theirs];
   return {
     rms: Math.sqrt(all.reduce((sum, one) => sum + one * one, 0) / all.length),
@@ -46,20 +47,34 @@ interface XY {
   readonly y: number;
 }
 
-function nearestOf(point: XY, loop: readonly XY[]): XY {
-  let [best, least] = [loop[0], Number.POSITIVE_INFINITY];
-  for (const other of loop) {
-    const [dx, dy] = [other.x - point.x, other.y - point.y];
+/** The loop's point nearest to one. Points follow one another along the loop, so the step to the best so far tells how many cannot be nearer. */
+function nearestOf(point: XY, loop: readonly XY[], longest: number): XY {
+  let best = loop[0];
+  let least = Number.POSITIVE_INFINITY;
+  for (let place = 0; place < loop.length; ) {
+    const other = loop[place];
+    const dx = other.x - point.x;
+    const dy = other.y - point.y;
     const square = dx * dx + dy * dy;
-    if (square >= least) continue;
-    least = square;
-    best = other;
+    if (square < least) {
+      least = square;
+      best = other;
+    }
+    place += Math.max(1, Math.floor((Math.sqrt(square) - Math.sqrt(least)) / longest));
   }
   return best;
 }
 
-function away(point: XY, loop: readonly XY[]): number {
-  const other = nearestOf(point, loop);
+/** The farthest that a point of a loop lies from the one before it. */
+function longestStep(loop: readonly XY[]): number {
+  return loop.reduce((most, { x, y }, i) => {
+    const before = loop[i - 1] ?? loop[0];
+    return Math.max(most, Math.hypot(x - before.x, y - before.y));
+  }, Number.MIN_VALUE);
+}
+
+function away(point: XY, loop: readonly XY[], longest: number): number {
+  const other = nearestOf(point, loop, longest);
   return Math.hypot(other.x - point.x, other.y - point.y);
 }
 
