@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { curledRise, foldedRise } from '../../../../test/render/risenPaper.ts';
 import {
   inScene,
   type LaidPaper,
@@ -8,10 +9,12 @@ import {
   photographPapers,
 } from '../../../../test/render/sheetPhotograph.ts';
 import { faultSentence } from '../../base/index.ts';
+import { solveCamera } from '../camera/solveCamera.ts';
 import type { Picture } from '../picture/picture.ts';
 import { calibrationSheet } from './calibrationSheet.ts';
 import { markerFinder } from './findMarkers.ts';
 import { heightCard } from './heightCard.ts';
+import type { MarkerFinder } from './markerFinder.ts';
 import type { MeasuredPair } from './photoSaddles.ts';
 import { readSheets } from './readSheets.ts';
 
@@ -27,6 +30,8 @@ const lens: Lens = {
   target: [300, 130, 0],
   rollRad: 0.1,
 };
+/** The same nearer, for one sheet. */
+const near: Lens = { ...lens, widthPx: 1500, heightPx: 1023, focalPx: 3200, target: [308, 125, 0] };
 const clear: Look = { blurPx: 0.7, noise: 2, seed: 3 };
 const lay = (paper: LaidPaper['paper'], x: number, y: number, turnRad = 0, z = 0): LaidPaper => ({
   paper,
@@ -36,8 +41,8 @@ const lay = (paper: LaidPaper['paper'], x: number, y: number, turnRad = 0, z = 0
   turnRad,
 });
 
-function misses(laid: LaidPaper, pairs: readonly MeasuredPair[]) {
-  const { toPhoto } = lensMap(lens);
+function misses(laid: LaidPaper, pairs: readonly MeasuredPair[], seenBy = lens) {
+  const { toPhoto } = lensMap(seenBy);
   return pairs.map((pair) => {
     const at = toPhoto(...inScene(laid, pair.sheet));
     return Math.hypot(at.x - pair.photo.x, at.y - pair.photo.y) / Math.SQRT2;
@@ -98,14 +103,15 @@ describe('two sheets and two height cards in one photograph', () => {
 
 test('one sheet twice in a photograph is refused, and says which', () => {
   const twice = [lay(calibrationSheet('A4', 2), 0, 20), lay(calibrationSheet('A4', 2), 640, 10, 1.5)];
-  const reading = readSheets(photographPapers(twice, lens, clear), find);
+  const far = { ...lens, widthPx: 1800, heightPx: 1228, focalPx: 2127 };
+  const reading = readSheets(photographPapers(twice, far, clear), find);
   expect(reading.ok ? [] : reading.faults.map((one) => one.code)).toEqual(['sheet.twice']);
   if (!reading.ok) expect(reading.faults[0]!.found).toContain('A4 sheet number 2 lies in it twice');
 });
 
 describe('one sheet', () => {
   const one = lay(calibrationSheet('A4', 1), 160, 20);
-  const seen = (look: Partial<Look>) => photographPapers([one], lens, { ...clear, ...look });
+  const seen = (look: Partial<Look>) => photographPapers([one], near, { ...clear, ...look });
 
   test('with two corners and the neck’s side covered is still read; with half of it covered what is hidden is named', () => {
     const some = seen({
@@ -116,7 +122,7 @@ describe('one sheet', () => {
     });
     const reading = readSheets(some, find);
     if (!reading.ok) throw new Error(faultSentence(reading.faults[0]!));
-    expect(rms(misses(one, reading.value.sheets[0].pairs))).toBeLessThan(0.05);
+    expect(rms(misses(one, reading.value.sheets[0].pairs, near))).toBeLessThan(0.05);
     const half = readSheets(seen({ covered: [{ x0: 150, y0: 0, x1: 320, y1: 240 }] }), find);
     expect(half.ok ? [] : half.faults.map((fault) => fault.code)).toEqual(['sheet.too-little']);
     if (!half.ok) expect(half.faults[0]!.found).toContain('left short side');
@@ -136,24 +142,55 @@ describe('one sheet', () => {
   });
 });
 
-test('a sheet that is folded is told by the codes that lie in another plane', () => {
+describe('one flat sheet, its codes told wrong', () => {
   const sheet = calibrationSheet('A4', 1);
-  const picture = photographPapers([lay(sheet, 160, 20)], lens, clear);
-  const isRight = (id: number) => sheet.markers.find((one) => one.id === id)!.corners[0].x > 180;
-  const bent = (gray: Parameters<typeof find>[0]) =>
-    find(gray).map((marker) => {
-      if (!isRight(marker.id)) return marker;
-      const lift = (at: { x: number; y: number }) => ({ x: at.x * 0.9 + 60, y: at.y * 0.94 + 90 });
-      const [a, b, c, d] = marker.corners;
-      return { ...marker, corners: [lift(a), lift(b), lift(c), lift(d)] as const };
-    });
-  const reading = readSheets(picture, bent);
-  expect(reading.ok ? [] : reading.faults.map((fault) => fault.code)).toEqual(['sheet.folded']);
+  let picture: Picture;
+  beforeAll(() => {
+    picture = photographPapers([lay(sheet, 160, 20)], near, clear);
+  });
+  const codesWith = (finder: MarkerFinder) => {
+    const reading = readSheets(picture, finder);
+    return reading.ok ? [] : reading.faults.map((fault) => fault.code);
+  };
+
+  test('those that lie in another plane than the rest tell a fold', () => {
+    const isRight = (id: number) => sheet.markers.find((one) => one.id === id)!.corners[0].x > 180;
+    const bent: MarkerFinder = (gray) =>
+      find(gray).map((marker) => {
+        if (!isRight(marker.id)) return marker;
+        const lift = (at: { x: number; y: number }) => ({ x: at.x * 0.9 + 60, y: at.y * 0.94 + 90 });
+        const [a, b, c, d] = marker.corners;
+        return { ...marker, corners: [lift(a), lift(b), lift(c), lift(d)] as const };
+      });
+    expect(codesWith(bent)).toEqual(['sheet.folded']);
+  });
+
+  test('those of the family in a layout that no sheet has tell a sheet of another version', () => {
+    expect(codesWith((gray) => find(gray).map((one) => ({ ...one, id: 999 })))).toEqual(['sheet.unknown']);
+  });
 });
 
-test('codes of the family in a layout that no sheet has are told as a sheet of another version', () => {
+describe('a sheet that does not lie flat', () => {
   const sheet = calibrationSheet('A4', 1);
-  const picture = photographPapers([lay(sheet, 160, 20)], lens, clear);
-  const reading = readSheets(picture, (gray) => find(gray).map((one) => ({ ...one, id: 999 })));
-  expect(reading.ok ? [] : reading.faults.map((fault) => fault.code)).toEqual(['sheet.unknown']);
+  const told = (rise: LaidPaper['rise']) => {
+    const laid = { ...lay(sheet, 160, 20), ...(rise && { rise }) };
+    const reading = readSheets(photographPapers([laid], near, clear), find);
+    if (!reading.ok) return reading.faults.map((fault) => fault.code);
+    const solved = solveCamera(reading.value.sheets[0], near, { sheetBarMm: { xMm: 150, yMm: 150 } });
+    return solved.ok
+      ? solved.value.findings.map((finding) => finding.code)
+      : solved.faults.map((fault) => fault.code);
+  };
+
+  test('is not doubted when it does', () => {
+    expect(told(undefined)).toEqual([]);
+  });
+
+  test('with a third of it folded up by 40° is refused as folded', () => {
+    expect(told(foldedRise(200, (40 * Math.PI) / 180))).toEqual(['sheet.folded']);
+  });
+
+  test('with one end curled up by 3 mm is told to be curled', () => {
+    expect(told(curledRise(180, 297, 3))).toContain('sheet.curled');
+  });
 });

@@ -11,9 +11,9 @@ import { readAnySheet, readSheet } from './sheetReading.ts';
 
 const sheet = calibrationSheet('A3');
 const lens: Lens = {
-  widthPx: 1800,
-  heightPx: 1350,
-  focalPx: 3200,
+  widthPx: 1500,
+  heightPx: 1125,
+  focalPx: 2667,
   centreOffsetPx: [3, 2],
   k1: -0.08,
   k2: 0,
@@ -35,6 +35,7 @@ function finderFor(look: Look, from = lens) {
 }
 
 const clear: Look = { blurPx: 0.8, noise: 2, seed: 2 };
+const whole = photographSheet(sheet, lens, clear);
 
 describe('a sheet with an instrument on it', () => {
   const look: Look = {
@@ -65,11 +66,10 @@ describe('a sheet with an instrument on it', () => {
 });
 
 test('the paper is told by its codes', () => {
-  const picture = photographSheet(sheet, lens, clear);
-  const any = readAnySheet(picture, finderFor(clear));
+  const any = readAnySheet(whole, finderFor(clear));
   if (!any.ok) throw new Error();
   expect(any.value.sheet.paper).toBe('A3');
-  const wrong = readSheet(picture, calibrationSheet('Tabloid'), finderFor(clear));
+  const wrong = readSheet(whole, calibrationSheet('Tabloid'), finderFor(clear));
   expect(wrong.ok ? [] : wrong.faults.map((fault) => [fault.code, fault.remedy])).toEqual([
     ['sheet.wrongPaper', "give A3 as the sheet's paper"],
   ]);
@@ -98,15 +98,14 @@ test('a picture without a sheet is refused, and so are codes scattered at random
 });
 
 test('a misread code does not spoil the reading', () => {
-  const picture = photographSheet(sheet, lens, clear);
   const swapped = () => {
     const found = [...finderFor(clear)()];
     return [{ ...found[0]!, id: found[70]!.id }, ...found.slice(1, 70), ...found.slice(71)];
   };
-  const reading = readSheet(picture, sheet, swapped);
+  const reading = readSheet(whole, sheet, swapped);
   if (!reading.ok) throw new Error();
   expect(reading.value.markersSeen).toBeLessThanOrEqual(swapped().length);
-  const solved = solveCamera(reading.value, picture);
+  const solved = solveCamera(reading.value, whole);
   if (!solved.ok) throw new Error();
   expect(solved.value.rmsMm).toBeLessThan(0.02);
   expect(solved.value.findings.map((one) => one.code)).toEqual(['sheet.unmeasured']);
