@@ -12,6 +12,7 @@ import {
   type View,
 } from '../../photo/index.ts';
 import { apartFindings } from './apartFindings.ts';
+import { bridgedFindings } from './bridgedFindings.ts';
 import { edgeHeightFaults, edgeHeightFindings } from './edgeHeight.ts';
 import { knownAsDrawn } from './knownAsDrawn.ts';
 import { meantFindings } from './meantFindings.ts';
@@ -86,6 +87,7 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
       ...viewFindings(all.value, isCorrected(first.value.outline, request)),
       ...correction.value.findings,
       ...apartFindings(apart),
+      ...bridgedFindings(seen.trace),
       ...meantFindings(outline),
       ...lines.findings,
       ...(!seen.onSheet ? [] : edgeHeightFindings(request.edgeHeightMm, outline.bodyLengthMm)),
