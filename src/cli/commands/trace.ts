@@ -52,7 +52,7 @@ function addScaleOptions(command: Command): void {
     .optionsGroup('How large it is:')
     .option(
       '--edge-height <length>',
-      "height of the near plate's edge above the calibration sheet, such as 36.5 or 36.5±0.3; not needed with height cards or with a second, tilted photograph",
+      "height of the middle of the near plate's edge above the sheet, such as 36.5 or 36.5±0.3; not needed with height cards or with a second, tilted photograph",
     )
     .option('--sheet-bar <x[,y]>', 'what the 150 mm bars of the printed sheet measure, along and across')
     .option(

@@ -209,6 +209,6 @@ function noHeight() {
     found: 'a calibration sheet in the photograph, but no height of the plate’s edge above it',
     need: 'that height: an edge 30 mm up reads about 2 % too large',
     remedy:
-      'measure from the sheet up to the edge of the plate that faces the camera; or stand a height card level with it; or add a second photograph, tilted by 10° to 20°',
+      'measure from the sheet up to the middle of the edge of the plate that faces the camera; or stand a height card level with it; or add a second photograph, tilted by 10° to 20°',
   };
 }
