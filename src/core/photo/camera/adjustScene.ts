@@ -69,10 +69,7 @@ const CLEAR = 1;
  * Whether a trial has come to rest with points where they are seen and a lens that is no odd one: then the others would
  * only come to it too. Square-on views fit well with focal lengths far from the true one.
  */
-function isClear(
-  { settled, cost, state }: Adjusted,
-  { sightings, unknowns, pictures }: SceneTask,
-): boolean {
+function isClear({ settled, cost, state }: Adjusted, { sightings, unknowns, pictures }: SceneTask): boolean {
   const count = sightings.reduce((sum, { pairs }) => sum + 2 * pairs.length, 0);
   const isUsual = pictures.every(({ diagonalPx, notedFocalPx }, lens) => {
     const { focalPx } = lensAt(state, lensSlot(unknowns, lens));

@@ -84,7 +84,7 @@ function setUp({ tilts, noted, height }: SetUp, zMm: number, random: () => numbe
 
 /** Drawn from the beliefs, and again where a lens would fold its own corners back. */
 function bendingOf(corner: number, normal: () => number): TrueCamera['bending'] {
-  const [k1, k2] = [0.05 * normal(), 0.03 * normal()];
+  const [k1, k2] = [0.03 * normal(), 0.006 * normal()];
   const drawn = (r: number) => r * (1 + k1 * r ** 2 + k2 * r ** 4);
   for (let r = 0; drawn(r) < 1.1; r += 0.02)
     if (drawn(r + 0.02) < drawn(r) + 0.01) return bendingOf(corner, normal);

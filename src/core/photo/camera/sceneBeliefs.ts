@@ -28,10 +28,11 @@ export const UNKNOWN_FOCAL_SHARE = 0.9;
 /** Share of the diagonal by which the lens's axis misses the middle; stabilised lenses move by about so much. */
 const CENTRE_SIGMA = 0.006;
 /**
- * Distortion at the corner of the picture, as a share of the radius (k), and across it (p: from memory, lenses are centred
- * to a few micrometres; more of it looks like a shift of the centre, which is believed in by itself).
+ * Distortion at the corner of the picture, as a share of the radius (k: from memory, 1 to 3 % at the corner, of which the
+ * second term is a tenth or two; what sees a wide lens overrules it), and across it (p: from memory, lenses are centred to a
+ * few micrometres; more of it looks like a shift of the centre, which is believed in by itself).
  */
-const CORNER_BEND = { k1: 0.05, k2: 0.03, k3: 0.02, p: 0.0003 } as const;
+const CORNER_BEND = { k1: 0.03, k2: 0.006, k3: 0.02, p: 0.0003 } as const;
 /** How much wider every belief of a lens is when nothing is to be believed. */
 const OPEN = 1000;
 /** The spread of an unknown that is not asked for: far below what any point can tell. */

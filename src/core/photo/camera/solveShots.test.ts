@@ -245,6 +245,17 @@ test('two shots share one lens; zoomed in between, they have one each', () => {
   expect(Math.abs(apart.shots[1]!.camera.focalPx / 6000 - 1)).toBeLessThan(0.02);
 });
 
+test('zoomed a little between two nearly square-on shots, they have one lens each although one would fit both', () => {
+  const [first, second] = [cameraOver(4, 40), cameraOver(4, 130)];
+  const zoomed = { ...second, focalPx: 1.16 * second.focalPx };
+  const lensesOf = (other: typeof second) => {
+    const { shots } = solved([shotOf(first, 0.03), shotOf(other, 0.03)]);
+    return new Set(shots.map(({ camera }) => camera.focalPx)).size;
+  };
+  expect(lensesOf(second)).toBe(1);
+  expect(lensesOf(zoomed)).toBe(2);
+});
+
 test('a photograph taken 60° aslant is refused', () => {
   expect(codesOf([shotOf(cameraOver(60, 40), 0.03)])).toEqual(['camera.steep']);
 });

@@ -32,10 +32,10 @@ export function solveShots(shots: readonly Shot[], options: ShotsOptions = {}): 
   if (!prints.ok) return prints;
   const shared = solveTask(taskOf(shots, lensOfShot, prints.value.prints, options));
   if (!shared.ok) return shared;
-  const each = shots.map((_, shot) => shot);
-  const best = withOwnLenses(shots, shared.value, () =>
-    solveTask(taskOf(shots, each, prints.value.prints, options)),
-  );
+  const best = withOwnLenses(shots, shared.value, (some, lenses, beliefs) => {
+    const own = printsOf(unknownsOf(some, lenses), options);
+    return own.ok ? solveTask(taskOf(some, lenses, own.value.prints, { ...options, beliefs })) : own;
+  });
   return sceneOf(best, prints.value.findings);
 }
 
@@ -48,39 +48,55 @@ function sharedLenses(shots: readonly Shot[]): readonly number[] {
   return keys.map((key) => distinct.indexOf(key));
 }
 
-/** Shots that fit as well as their points came with are not looked into one by one when there are more than these. */
+/** More shots than these are looked into together only where they fit badly: a lens for each is costly then. */
 const FEW_SHOTS = 4;
-/** How many times worse than their points came with shots may fit before their lenses are looked into. */
+/** How many times better each shot alone may fit than all with one lens before a lens for each is tried. */
 const MISFIT_SHARED = 1.5;
-/** Logarithm of how much sooner shots of one named camera have one lens than several. */
-const NAMED_ALIKE = 5;
+/** Logarithm of how much sooner shots have one lens than several, when the camera noted one focal length for all. */
+const NOTED_ALIKE = 3;
+
+type Solve = (
+  shots: readonly Shot[],
+  lensOfShot: readonly number[],
+  beliefs: ShotsOptions['beliefs'],
+) => Checked<Solved>;
 
 /**
  * The shared solution, or one with a lens for each shot where that explains the shots better. A picture's size alone does
  * not tell that nobody zoomed: a lens wrongly shared fits well and is sure of a wrong length.
  */
-function withOwnLenses(shots: readonly Shot[], shared: Solved, solve: () => Checked<Solved>): Solved {
-  const isMany = shots.length > FEW_SHOTS;
-  if (shared.task.unknowns.lensCount === shots.length || (isMany && isAsMeasured(shots, shared))) return shared;
-  const own = solve();
+function withOwnLenses(shots: readonly Shot[], shared: Solved, solve: Solve): Solved {
+  if (shared.task.unknowns.lensCount === shots.length) return shared;
+  if (shots.length > FEW_SHOTS && isFitting(shots, shared, solve)) return shared;
+  const each = shots.map((_, shot) => shot);
+  const own = solve(shots, each, shared.task.options.beliefs);
   if (!own.ok) return shared;
   const points = { ...own.value.task, ...own.value.solution };
   const together = evidenceOn(points, shared.task, shared.solution.state);
   const apart = evidenceOn(points, own.value.task, own.value.solution.state);
-  const isNamed = shots.every(
-    ({ picture, cameraName }) => cameraName !== undefined || picture.focal35Mm !== undefined,
-  );
-  const isApart = apart !== null && (together === null || apart > together + (isNamed ? NAMED_ALIKE : 0));
+  const isNoted = shots.every(({ picture }) => picture.focal35Mm !== undefined);
+  const isApart = apart !== null && (together === null || apart > together + (isNoted ? NOTED_ALIKE : 0));
   return isApart ? own.value : shared;
 }
 
-/** Whether every shot fits as well as its points came with. */
-function isAsMeasured(shots: readonly Shot[], { task, solution }: Solved): boolean {
-  return shots.every(({ sheets }, shot) => {
+/** Whether every shot fits as well as its points came with, or all together nearly as well as each alone. */
+function isFitting(shots: readonly Shot[], shared: Solved, solve: Solve): boolean {
+  const isAsMeasured = shots.every(({ sheets }, shot) => {
     const sigmas = sheets.flatMap(({ pairs }) => pairs.map(({ sigmaPx }) => sigmaPx));
-    const rmsPx = rmsPxOf(task.unknowns, solution.state, solution.sightings, shot);
-    return rmsPx <= MISFIT_SHARED * medianOf(sigmas);
+    return squareOf(shared, shot) <= (MISFIT_SHARED * medianOf(sigmas)) ** 2;
   });
+  if (isAsMeasured) return true;
+  const squares = shots.map((shot, place) => {
+    const alone = solve([shot], [0], 'usual');
+    const together = squareOf(shared, place);
+    return { together, alone: alone.ok ? squareOf(alone.value, 0) : together };
+  });
+  const sum = (of: 'together' | 'alone') => squares.reduce((total, one) => total + one[of], 0);
+  return sum('together') <= MISFIT_SHARED ** 2 * sum('alone');
+}
+
+function squareOf({ task, solution }: Solved, shot: number): number {
+  return rmsPxOf(task.unknowns, solution.state, solution.sightings, shot) ** 2;
 }
 
 function printsOf(
