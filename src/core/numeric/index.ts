@@ -9,6 +9,7 @@ export {
   solveDefinite,
   zeroMatrix,
 } from './denseSolve.ts';
+export { type FittedCircle, type FittedLine, fitCircle, fitLine } from './fitPlaces.ts';
 export type { Matrix3 } from './matrix3.ts';
 export { medianOf } from './median.ts';
 export {

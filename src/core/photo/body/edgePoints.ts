@@ -4,7 +4,7 @@ import type { EdgePoint, EdgeState, NamedStretch } from './bodyTrace.ts';
 import { crossedAt, type LocalEdge } from './localEdge.ts';
 import type { MeasuredPlace } from './subPixelEdge.ts';
 import type { PlacedTemplate } from './templateBoth.ts';
-import { STATION_STRIDE } from './templateStations.ts';
+import { SECTION_WORDS, STATION_STRIDE } from './templateStations.ts';
 
 const SURE_STRENGTH = 0.3;
 const LEAST_STRENGTH = 0.15;
@@ -123,14 +123,6 @@ function upperHalf(placed: PlacedTemplate, i: number): boolean {
   const at = (i % placed.stations.count) * STATION_STRIDE;
   return (placed.half[at + 1] as number) > 177;
 }
-
-const SECTION_WORDS = {
-  lowerBout: 'lower bout',
-  lowerCorner: 'lower corner',
-  cBout: 'C bout',
-  upperCorner: 'upper corner',
-  upperBout: 'upper bout',
-} as const;
 
 function nameOf(reason: Reason, at: EdgePoint, upper: boolean, face: 'top' | 'back'): string {
   if (reason === 'crossed') {

@@ -11,6 +11,15 @@ import {
 /** The stretches of half an outline, from the lower end upwards. */
 export type OutlineSection = 'lowerBout' | 'lowerCorner' | 'cBout' | 'upperCorner' | 'upperBout';
 
+/** A section in a maker's words. */
+export const SECTION_WORDS = {
+  lowerBout: 'lower bout',
+  lowerCorner: 'lower corner',
+  cBout: 'C bout',
+  upperCorner: 'upper corner',
+  upperBout: 'upper bout',
+} as const;
+
 /** Whether a section is a corner end: short, easily lost, of no use for an axis. */
 export function isCornerEnd(section: OutlineSection): boolean {
   return section === 'lowerCorner' || section === 'upperCorner';

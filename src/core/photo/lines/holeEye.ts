@@ -1,3 +1,4 @@
+import { fitCircle } from '../../numeric/index.ts';
 import type { LoopPoint } from './bridgeLoops.ts';
 
 /** A circle found on a stretch of a hole's edge, in the frame's units. */
@@ -98,35 +99,14 @@ function grow(loop: readonly LoopPoint[], start: number, circle: EyeCircle): Spa
   return { from: reach(-1), to: reach(1) };
 }
 
-/** Least squares of x² + y² + ax + by + c about the stretch's own middle. */
+/** The circle through a stretch of the edge, and how much of its round the stretch makes. */
 function circleThrough(loop: readonly LoopPoint[], { from, to }: Span): EyeCircle | null {
   const points: LoopPoint[] = [];
   for (let i = from; i <= to; i++) points.push(pointAt(loop, i));
-  const n = points.length;
-  const [mx, my] = [points.reduce((s, p) => s + p.x, 0) / n, points.reduce((s, p) => s + p.y, 0) / n];
-  let [xx, xy, yy, xr, yr, rr] = [0, 0, 0, 0, 0, 0];
-  for (const point of points) {
-    const [x, y] = [point.x - mx, point.y - my];
-    const square = x * x + y * y;
-    xx += x * x;
-    xy += x * y;
-    yy += y * y;
-    xr += x * square;
-    yr += y * square;
-    rr += square;
-  }
-  const determinant = xx * yy - xy * xy;
-  if (!(determinant > 0)) return null;
-  const [cx, cy] = [(yy * xr - xy * yr) / (2 * determinant), (xx * yr - xy * xr) / (2 * determinant)];
-  const radius = Math.sqrt(cx * cx + cy * cy + rr / n);
-  const off = points.map((point) => Math.hypot(point.x - mx - cx, point.y - my - cy) - radius);
+  const circle = fitCircle(points);
+  if (circle === null) return null;
   let length = 0;
   for (let i = from; i < to; i++) length += stepLength(loop, i);
-  return {
-    x: mx + cx,
-    y: my + cy,
-    radius,
-    turnShare: Math.min(1, length / (2 * Math.PI * radius)),
-    rough: Math.sqrt(off.reduce((s, one) => s + one * one, 0) / n),
-  };
+  const { x, y, radius, rms } = circle;
+  return { x, y, radius, turnShare: Math.min(1, length / (2 * Math.PI * radius)), rough: rms };
 }

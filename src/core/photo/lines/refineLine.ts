@@ -1,5 +1,5 @@
 import { medianOf } from '../../numeric/index.ts';
-import type { RowEvidence, StraightLine } from './straightLine.ts';
+import type { RowEvidence, RowLine } from './plainestLine.ts';
 
 /** A line measured piece by piece: its places at two heights with half intervals (k = 2). */
 export interface MeasuredLine {
@@ -26,7 +26,7 @@ const MIDDLE = 1 / 2;
 /** The line through the plainest place of each piece near a first line; null where too few pieces show one. */
 export function refineLine(
   evidence: RowEvidence,
-  first: StraightLine,
+  first: RowLine,
   low: number,
   high: number,
 ): MeasuredLine | null {
@@ -82,7 +82,7 @@ interface Spot {
   readonly aside: number;
 }
 
-function spotsOf(evidence: RowEvidence, first: StraightLine, low: number, high: number): readonly Spot[] {
+function spotsOf(evidence: RowEvidence, first: RowLine, low: number, high: number): readonly Spot[] {
   const { columns, step, rows, values } = evidence;
   const reach = Math.round(SEARCH / step);
   const middle = (columns - 1) / 2;

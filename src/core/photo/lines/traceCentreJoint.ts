@@ -4,8 +4,8 @@ import type { Picture } from '../picture/picture.ts';
 import { holeFrame } from './holeFrame.ts';
 import { jointStrip } from './jointStrip.ts';
 import { lightSampler } from './lightSampler.ts';
+import { plainestLine, type RowEvidence } from './plainestLine.ts';
 import { type MeasuredLine, refineLine } from './refineLine.ts';
-import { plainestLine, type RowEvidence } from './straightLine.ts';
 
 /** The joint of a two-piece plate as a straight line, photo px. */
 export interface CentreJoint {

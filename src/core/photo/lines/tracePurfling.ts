@@ -1,6 +1,6 @@
 import type { Finding, Point } from '../../base/index.ts';
 import type { EdgePoint, NamedStretch } from '../body/bodyTrace.ts';
-import { isCornerEnd } from '../body/templateStations.ts';
+import { isCornerEnd, SECTION_WORDS } from '../body/templateStations.ts';
 import type { Picture } from '../picture/picture.ts';
 import { doubleLineResponse } from './doubleLine.ts';
 import { type EdgeStrips, edgeStrips } from './edgeStrips.ts';
@@ -224,14 +224,6 @@ function purflingTrace(
     findings: [],
   };
 }
-
-const SECTION_WORDS = {
-  lowerBout: 'lower bout',
-  lowerCorner: 'lower corner',
-  cBout: 'C bout',
-  upperCorner: 'upper corner',
-  upperBout: 'upper bout',
-} as const;
 
 function unseenRuns(
   edge: readonly EdgePoint[],

@@ -1,4 +1,5 @@
-import { distanceBetween, type Frame, type Point, point } from '../../base/index.ts';
+import { distanceBetween, type Point } from '../../base/index.ts';
+import { fitLine } from '../../numeric/index.ts';
 
 /** A stretch of a closed contour between two corners. */
 export interface ContourRun<P extends Point<'scene'>> {
@@ -51,35 +52,12 @@ function nearestPlace(contour: readonly Point<'scene'>[], end: Point<'scene'>): 
 function runOf<P extends Point<'scene'>>(places: readonly P[]): ContourRun<P> {
   let lengthMm = 0;
   for (let i = 1; i < places.length; i++) lengthMm += distanceBetween(places[i - 1], places[i]);
-  return { places, lengthMm, bowMm: straightLine(places).rmsMm };
+  return { places, lengthMm, bowMm: fitLine(places).rms };
 }
 
 function cut<P extends Point<'scene'>>(places: readonly P[], mm: number): readonly P[] {
   const [first, last] = [places[0], places[places.length - 1]];
   return places.filter((place) => distanceBetween(place, first) > mm && distanceBetween(place, last) > mm);
-}
-
-/** A straight line through places: its middle, its direction, and how far they leave it. */
-export interface StraightLine<F extends Frame> {
-  readonly through: Point<F>;
-  readonly headingRad: number;
-  readonly rmsMm: number;
-}
-
-/** The line for which the squared distances are least. */
-export function straightLine<F extends Frame>(places: readonly Point<F>[]): StraightLine<F> {
-  const count = Math.max(1, places.length);
-  const cx = places.reduce((sum, { x }) => sum + x, 0) / count;
-  const cy = places.reduce((sum, { y }) => sum + y, 0) / count;
-  let [xx, xy, yy] = [0, 0, 0];
-  for (const { x, y } of places) {
-    xx += (x - cx) ** 2;
-    xy += (x - cx) * (y - cy);
-    yy += (y - cy) ** 2;
-  }
-  const headingRad = Math.atan2(2 * xy, xx - yy) / 2;
-  const across = (xx + yy - Math.hypot(xx - yy, 2 * xy)) / 2;
-  return { through: point(cx, cy), headingRad, rmsMm: Math.sqrt(Math.max(0, across) / count) };
 }
 
 function cornersOf(contour: readonly Point<'scene'>[]): readonly number[] {

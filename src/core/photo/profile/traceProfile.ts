@@ -1,5 +1,6 @@
-import { accept, type Checked, type Finding, type Point, refuse } from '../../base/index.ts';
-import { type ContourRun, contourRuns, runBetween, straightLine } from './contourRuns.ts';
+import { accept, type Checked, type Finding, type Point, point, refuse } from '../../base/index.ts';
+import { fitLine } from '../../numeric/index.ts';
+import { type ContourRun, contourRuns, runBetween } from './contourRuns.ts';
 import { inFrame, uprightFrame } from './profileFrame.ts';
 import { noArch, noFace } from './profileTrouble.ts';
 import type { ProfileOptions, ProfileScene, TracedProfile } from './tracedProfile.ts';
@@ -37,9 +38,9 @@ export function traceProfile(scene: ProfileScene, options: ProfileOptions): Chec
     : longest(runs, (run) => run.bowMm > BOWED_MM);
   if (!arch || arch.lengthMm < LEAST_LENGTH_MM || arch.bowMm <= BOWED_MM) return refuse(noArch());
   if (options.base === 'ends') return accept(inOwnFrame(options, arch.places, null));
-  const chordRad = straightLine(arch.places).headingRad;
+  const chordRad = fitLine(arch.places).headingRad;
   const face = longest(runs, (run) => {
-    const turn = straightLine(run.places).headingRad - chordRad;
+    const turn = fitLine(run.places).headingRad - chordRad;
     return run.bowMm < STRAIGHT_MM && Math.abs(Math.sin(turn)) < ALONG_RAD;
   });
   if (!face || face.lengthMm < LEAST_FACE * arch.lengthMm) return refuse(noFace());
@@ -65,7 +66,7 @@ function inOwnFrame(
 ): TracedProfile {
   const [first, last] = [places[0], places[places.length - 1]];
   const line = face
-    ? straightLine(face.places)
+    ? lineThrough(face.places)
     : { through: first, headingRad: Math.atan2(last.y - first.y, last.x - first.x) };
   const frame = uprightFrame(places, line);
   const own = places.map((place) => ({ ...inFrame(frame, place), sigmaMm: place.sigmaMm }));
@@ -73,6 +74,11 @@ function inOwnFrame(
   const ends: [Point<'scene'>, Point<'scene'>] =
     own[0].x <= own[own.length - 1].x ? [first, last] : [last, first];
   return { kind, base, places: upright, endsInScene: ends, findings: softFindings(places) };
+}
+
+function lineThrough(places: readonly ContourPlace[]) {
+  const { middle, headingRad } = fitLine(places);
+  return { through: point<'scene'>(middle.x, middle.y), headingRad };
 }
 
 /** Share of a profile that may be soft: a speck of dirt, a thumb's shade. */

@@ -1,6 +1,5 @@
 import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
-import { straightLine } from './contourRuns.ts';
-import { fitCircle } from './fitCircle.ts';
+import { fitCircle, fitLine } from '../../numeric/index.ts';
 import { inFrame } from './profileFrame.ts';
 import type { Silhouette } from './traceSilhouette.ts';
 
@@ -51,7 +50,8 @@ const BACK_SHARE = { from: 0.05, to: 0.5 };
  * by extremes; the eye by a circle through the outer turn, which a spiral is only nearly, so that its ± is wide.
  */
 export function traceScrollSide({ contour }: Silhouette): Checked<ScrollSide> {
-  const { through, headingRad } = straightLine(contour);
+  const { middle, headingRad } = fitLine(contour);
+  const through = point<'scene'>(middle.x, middle.y);
   const along = contour.map((place) => inFrame({ origin: through, headingRad }, place).x);
   const [least, most] = [Math.min(...along), Math.max(...along)];
   const reach = END_SHARE * (most - least);
@@ -75,12 +75,17 @@ export function traceScrollSide({ contour }: Silhouette): Checked<ScrollSide> {
   // Front up: where it already is, the frame stands; else the head lies the other way round, and is seen from its other side.
   const flipped = hollow === lower;
   const front = own.map(({ x, y, sigmaMm }) => ({ ...point<'section'>(x, flipped ? -y : y), sigmaMm }));
-  return accept({ ...scrollFrom(front, hollow.at), mirrored: flipped });
+  const side = scrollFrom(front, hollow.at);
+  return side ? accept({ ...side, mirrored: flipped }) : refuse(noTurn());
 }
 
 type Place = Point<'section'> & { readonly sigmaMm: number };
 
-function scrollFrom(places: readonly Place[], throatAt: Point<'section'>): Omit<ScrollSide, 'mirrored'> {
+/** Null where the outer turn is no curve. */
+function scrollFrom(
+  places: readonly Place[],
+  throatAt: Point<'section'>,
+): Omit<ScrollSide, 'mirrored'> | null {
   const extreme = (list: readonly Place[], worth: (place: Place) => number) =>
     list.reduce((best, place) => (worth(place) > worth(best) ? place : best));
   const nutBack = extreme(places, ({ x, y }) => -x - y);
@@ -98,11 +103,12 @@ function scrollFrom(places: readonly Place[], throatAt: Point<'section'>): Omit<
     ({ x, y }) => x > throat.x && (y > throat.y || x > throat.x + TURN_SHARE * (length - throat.x)),
   );
   const circle = fitCircle(turn);
+  if (circle === null) return null;
   const back = moved.filter(
     ({ x, y }) => x > BACK_SHARE.from * length && x < BACK_SHARE.to * length && y < backLimit(moved, x),
   );
   const ordered = back.toSorted((a, b) => a.x - b.x);
-  const line = straightLine(ordered);
+  const line = fitLine(ordered);
   const told = (at: Point<'section'>, plusMinusMm: number): ToldPlace => ({
     at: point(at.x, at.y),
     plusMinusMm,
@@ -116,11 +122,11 @@ function scrollFrom(places: readonly Place[], throatAt: Point<'section'>): Omit<
     },
     crest: told(crest, CORNER_PLUS_MINUS_MM),
     eyeGuess: {
-      ...told(circle.centre, Math.max(EYE_PLUS_MINUS_MM, 2 * circle.rmsMm)),
-      turnRadiusMm: circle.radiusMm,
+      ...told(point(circle.x, circle.y), Math.max(EYE_PLUS_MINUS_MM, 2 * circle.rms)),
+      turnRadiusMm: circle.radius,
     },
     throat: told(throat, CORNER_PLUS_MINUS_MM),
-    backLine: { from: ordered[0], to: ordered[ordered.length - 1], bowMm: line.rmsMm },
+    backLine: { from: ordered[0], to: ordered[ordered.length - 1], bowMm: line.rms },
   };
 }
 

@@ -10,7 +10,7 @@ import type { PlaceState } from './tracedShape.ts';
 import { AVERAGED_MM, type FineEdge, fineEdge } from './upperEdge.ts';
 
 /** One station measured: the place over the paper of its upper edge, or why there is none. */
-export interface MeasuredPlace {
+export interface MeasuredStation {
   readonly state: PlaceState;
   readonly place: Point<'scene'> | null;
   readonly sigmaMm: number;
@@ -46,7 +46,7 @@ export function measureEdge(
   seat: ShapeSeat,
   stations: readonly ShapeStation[],
   rimMm: number,
-): readonly MeasuredPlace[] {
+): readonly MeasuredStation[] {
   const rough = outermost(look, seat, stations, REACH_MM);
   const silhouettes = linesAt(look, seat, stations, (i) => rough[i].offsetMm, {
     insideMm: Math.min(INSIDE_MM, rimMm),
@@ -127,7 +127,7 @@ function near(edge: FineEdge | null): FineEdge | null {
   return edge && Math.abs(edge.offsetMm) < ASTRAY_MM && edge.sigmaMm < UNSURE_MM ? edge : null;
 }
 
-function nothing(state: 'hidden' | 'corner'): MeasuredPlace {
+function nothing(state: 'hidden' | 'corner'): MeasuredStation {
   return { state, place: null, sigmaMm: 0 };
 }
 
@@ -137,7 +137,7 @@ function placed(
   state: 'seen' | 'by-foot',
   offsetMm: number,
   sigmaMm: number,
-): MeasuredPlace {
+): MeasuredStation {
   const shown = { x: at.x + offsetMm * normal.x, y: at.y + offsetMm * normal.y };
   const place = placeAtHeight(scene.stand, scene.planeHeightMm, shown, state === 'seen' ? heightMm : 0);
   return { state, place, sigmaMm };

@@ -8,7 +8,7 @@ export interface RowEvidence {
 }
 
 /** A straight line across such rows: where it stands at two heights, and how plain it is. */
-export interface StraightLine {
+export interface RowLine {
   readonly atLow: number;
   readonly atHigh: number;
   /** Mean evidence along it, in the evidence's usual size. */
@@ -23,7 +23,7 @@ const TRIED = 0.1;
 const APART = 0.9;
 
 /** The plainest straight line from height `low` to `high`. Method: every pair of ends is tried; evidence is clipped. */
-export function plainestLine(evidence: RowEvidence, low: number, high: number): StraightLine {
+export function plainestLine(evidence: RowEvidence, low: number, high: number): RowLine {
   const { columns, step, rows, values } = evidence;
   const usual = usualSize(values);
   const clipped = values.map((value) => Math.max(-2, Math.min(2, value / usual)));
