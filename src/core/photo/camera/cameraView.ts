@@ -32,7 +32,8 @@ export function cameraView(
       at: 'edge height',
       found: `an edge ${plane.heightMm} mm above the sheet, under a camera about ${standMm.toFixed(0)} mm up`,
       need: `a height between 0 and ${(HIGHEST_SHARE * standMm).toFixed(0)} mm`,
-      remedy: 'measure from the paper up to the middle of the edge of the plate that faces the camera, in millimetres',
+      remedy:
+        'measure from the paper up to the middle of the edge of the plate that faces the camera, in millimetres',
     });
   const view: CameraView = {
     kind: 'camera',

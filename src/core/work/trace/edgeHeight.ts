@@ -15,7 +15,8 @@ export function edgeHeightFaults(heightMm: number | undefined): readonly Fault[]
       at: '--edge-height',
       found: `an edge ${heightMm} mm above the sheet`,
       need: `a height between 0 and ${HIGHEST_MM} mm`,
-      remedy: 'measure from the sheet up to the middle of the edge of the plate that faces the camera, in millimetres',
+      remedy:
+        'measure from the sheet up to the middle of the edge of the plate that faces the camera, in millimetres',
     },
   ];
 }
