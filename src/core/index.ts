@@ -36,6 +36,7 @@ export {
   markerFinder,
   mirrorAxis,
   type Picture,
+  readSheets,
   SHEET_PAPERS,
   type SheetPaper,
   type Shot,
