@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { type Drawing, layoutPages, sheetDrawing } from '../../src/core/drawing/index.ts';
+import { cardsDrawing, type Drawing, layoutPages, sheetDrawing } from '../../src/core/drawing/index.ts';
 import { calibrationSheet } from '../../src/core/photo/index.ts';
 import { drawnInstrument, SHOWN, type Shown } from './drawnInstruments.ts';
 import { pagePicture } from './pagePicture.ts';
@@ -40,8 +40,11 @@ function picture(folder: string, drawing: Drawing): Shelf['pictures'][number] {
 }
 
 function sheetShelf(): Shelf {
-  const sheets = (['A4', 'A3'] as const).map((paper) => sheetDrawing(calibrationSheet(paper)));
-  return { title: 'Calibration sheets', pictures: sheets.map((one) => picture('', one)) };
+  const sheets = (['A4', 'A3'] as const).flatMap((paper) =>
+    [1, 2].map((number) => sheetDrawing(calibrationSheet(paper, number))),
+  );
+  const cards = [1, 2].map((page) => cardsDrawing('A4', page));
+  return { title: 'Calibration sheets', pictures: [...sheets, ...cards].map((one) => picture('', one)) };
 }
 
 function pageShelf(): Shelf {
