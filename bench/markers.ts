@@ -8,7 +8,7 @@ import { readPicture } from '../src/host/index.ts';
 import { enlargedTo } from './measuring/enlargedTo.ts';
 import { mediansMs, ROUNDS } from './measuring/median.ts';
 
-const WIDTH_PX = 5700;
+const WIDTH_PX = 4250;
 /** Of the peer's time. */
 const TARGET = 0.8;
 

@@ -76,7 +76,10 @@ export function lensMap(lens: Lens) {
     for (let step = 0; step < 30; step++) {
       const r2 = u * u + v * v;
       const bend = 1 + lens.k1 * r2 + lens.k2 * r2 * r2;
-      [u, v] = [du / bend, dv / bend];
+      const isSettled = Math.abs(u - du / bend) + Math.abs(v - dv / bend) < 1e-15;
+      u = du / bend;
+      v = dv / bend;
+      if (isSettled) break;
     }
     const ray = [0, 1, 2].map((i) => forward[i]! + u * right[i]! + v * down[i]!);
     const reach = (z - lens.eye[2]) / ray[2]!;

@@ -69,7 +69,7 @@ interface Shown {
 const asIs = (picture: Picture) => picture;
 const SHOWN: readonly (readonly [string, Shown])[] = [
   ['square on', { laid: flat(1), lens: square, change: asIs, look: {}, most: 1 }],
-  ['45° from square on', { laid: flat(1), lens: lensAt(45, 2000), change: asIs, look: {}, most: 1 }],
+  ['45° from square on', { laid: flat(1), lens: lensAt(45, 1800), change: asIs, look: {}, most: 1 }],
   [
     'saved as a JPEG of quality 80',
     { laid: flat(2), lens: square, change: (one) => throughJpeg(one, 80), look: {}, most: 1 },

@@ -20,9 +20,9 @@ import { readSheets } from './readSheets.ts';
 
 const find = markerFinder();
 const lens: Lens = {
-  widthPx: 3000,
-  heightPx: 2046,
-  focalPx: 3545,
+  widthPx: 2500,
+  heightPx: 1705,
+  focalPx: 2954,
   centreOffsetPx: [3, 2],
   k1: -0.06,
   k2: 0,
@@ -31,7 +31,7 @@ const lens: Lens = {
   rollRad: 0.1,
 };
 /** The same nearer, for one sheet. */
-const near: Lens = { ...lens, widthPx: 1500, heightPx: 1023, focalPx: 3200, target: [308, 125, 0] };
+const near: Lens = { ...lens, widthPx: 1150, heightPx: 784, focalPx: 2453, target: [308, 125, 0] };
 const clear: Look = { blurPx: 0.7, noise: 2, seed: 3 };
 const lay = (paper: LaidPaper['paper'], x: number, y: number, turnRad = 0, z = 0): LaidPaper => ({
   paper,
@@ -103,7 +103,7 @@ describe('two sheets and two height cards in one photograph', () => {
 
 test('one sheet twice in a photograph is refused, and says which', () => {
   const twice = [lay(calibrationSheet('A4', 2), 0, 20), lay(calibrationSheet('A4', 2), 640, 10, 1.5)];
-  const far = { ...lens, widthPx: 1800, heightPx: 1228, focalPx: 2127 };
+  const far = { ...lens, widthPx: 1500, heightPx: 1023, focalPx: 1772 };
   const reading = readSheets(photographPapers(twice, far, clear), find);
   expect(reading.ok ? [] : reading.faults.map((one) => one.code)).toEqual(['sheet.twice']);
   if (!reading.ok) expect(reading.faults[0]!.found).toContain('A4 sheet number 2 lies in it twice');

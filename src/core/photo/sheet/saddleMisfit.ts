@@ -86,12 +86,17 @@ const LEAST_STEP = 8;
 function misfitAt(samples: Samples, blurPx: number): SaddleMisfit | null {
   const { count, x, y, offFirst, offSecond, arm, light } = samples;
   const shape = new Float64Array(count);
-  const normal = [0, 1, 2, 3].map(() => [0, 0, 0, 0, 0]);
+  const row = new Float64Array(5);
+  const sums = new Float64Array(20);
+  row[0] = 1;
   for (let place = 0; place < count; place++) {
-    shape[place] = Math.tanh(offFirst[place] / blurPx) * Math.tanh(offSecond[place] / blurPx);
-    const row = [1, x[place], y[place], shape[place], light[place]];
-    for (let i = 0; i < 4; i++) for (let j = 0; j < 5; j++) normal[i][j] += row[i] * row[j];
+    row[1] = x[place];
+    row[2] = y[place];
+    row[3] = shape[place] = Math.tanh(offFirst[place] / blurPx) * Math.tanh(offSecond[place] / blurPx);
+    row[4] = light[place];
+    for (let i = 0; i < 4; i++) for (let j = i; j < 5; j++) sums[5 * i + j] += row[i] * row[j];
   }
+  const normal = [0, 1, 2, 3].map((i) => [0, 1, 2, 3, 4].map((j) => sums[i <= j ? 5 * i + j : 5 * j + i]));
   const weights = solveFour(normal);
   if (weights === null || Math.abs(2 * weights[3]) < LEAST_STEP) return null;
   const squares = [0, 0, 0, 0];
