@@ -3,10 +3,11 @@ import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { PurflingTrace } from '../lines/purflingTrace.ts';
 import { tracePurfling } from '../lines/tracePurfling.ts';
 import type { Picture } from '../picture/picture.ts';
+import { onFarCorners } from './farCorners.ts';
 import { type PurflingWitness, purflingWitnesses, type SightAt } from './nearPlateEdgePurfling.ts';
 import { type ColourStep, colourSteps } from './nearPlateEdgeSteps.ts';
 import { silhouetteBeyondMm } from './roundedRim.ts';
-import { heldToPurfling, sharpWidthPx, type Told } from './softSteps.ts';
+import { heldToPurfling, type Told } from './softSteps.ts';
 
 /** An edge with the far plate told from the near one, as far as the picture allows. */
 export interface NearEdge {
@@ -28,6 +29,8 @@ export interface NearPlateOptions {
 
 /** mm. Where less of the ribs can show than this, the one edge is taken as it is. */
 const LEAST_OVERLOOK_MM = 0.3;
+/** mm. A far plate larger than the near one by so much shows also where less than nothing is looked over. */
+const PLATES_DIFFER_MM = 0.7;
 /** mm. From this on a single edge is not believed without a witness: it may be either plate's. */
 const UNTOLD_FROM_MM = 0.5;
 /** mm looked at beyond the predicted gap, inward and outward. */
@@ -35,6 +38,8 @@ const BEYOND_MM = 0.7;
 const SIGMA_MM = 0.06;
 /** mm. What an edge that only the purfling tells is good to. */
 const WITNESS_SIGMA_MM = 0.4;
+/** Share of what a purfling's place may miss within which a faint step counts as near it. */
+const NEAR_SHARE = 0.3;
 /** mm. Without a purfling seen, a step this deep may be the purfling's own. */
 const PURFLING_FROM_MM = 2.8;
 /** mm. A thin line this far inside a plain step leaves open which of them is the edge. */
@@ -69,15 +74,23 @@ export function nearPlateEdge(
     return { edge: withoutRim(edge, sights, pxPerMm), moved: 0, untold: 0, byPurfling: 0 };
   const purfling = options.purfling ?? tracePurfling(picture, edge, pxPerMm, { overlookPx });
   const witnesses = purflingWitnesses(edge, purfling, sights, leastPx, pxPerMm);
+  const signedGapPx = (i: number) => overlookPx(edge[i].point, edge[i].normal);
+  const far = onFarCorners(edge, overlookPx, pxPerMm);
   const told = edge.map((place, i): Told | null => {
     const { gapPx } = sights[i];
-    if (gapPx < leastPx) return null;
-    const steps = colourSteps(picture, place, gapPx + BEYOND_MM * pxPerMm, pxPerMm);
     const witness = witnesses[i];
-    return witness ? byWitness(steps, witness, pxPerMm) : bySteps(steps, gapPx, pxPerMm);
+    const steps = () => colourSteps(picture, place, gapPx + BEYOND_MM * pxPerMm, pxPerMm);
+    if (gapPx < leastPx) {
+      if (witness && signedGapPx(i) > -PLATES_DIFFER_MM * pxPerMm && witness.outPx < -witness.missPx) {
+        const inner = byWitness(steps(), witness, pxPerMm);
+        return inner.by === 'edge' ? inner : { by: 'none' };
+      }
+      return far[i] ? { by: 'none' } : null;
+    }
+    if (witness) return byWitness(steps(), witness, pxPerMm);
+    return far[i] ? { by: 'none' } : bySteps(steps(), gapPx, pxPerMm);
   });
-  const sharpPx = sharpWidthPx(picture, edge, sights, leastPx, pxPerMm);
-  const held = heldToPurfling(edge, told, witnesses, sharpPx);
+  const held = heldToPurfling(edge, told, witnesses, pxPerMm);
   const looked = edge.map((place, i): EdgePoint => {
     const one = held[i];
     return one ? movedPlace(place, one, pxPerMm) : place;
@@ -91,15 +104,18 @@ export function nearPlateEdge(
   };
 }
 
-/** A rounded edge is seen to stand out by what its shoulder does; that is taken off again. */
+/**
+ * A rounded edge seen from its own side stands out by what its upper shoulder does; that is taken off again. Over the
+ * ribs its shading takes away as much, and the purfling has the last word.
+ */
 function withoutRim(
   edge: readonly EdgePoint[],
   sights: readonly SightAt[],
   pxPerMm: number,
 ): readonly EdgePoint[] {
-  if (sights.every(({ lean }) => lean === 0)) return edge;
+  if (sights.every(({ lean }) => lean <= 0)) return edge;
   return edge.map((place, i) => {
-    const outPx = pxPerMm * silhouetteBeyondMm(sights[i].lean);
+    const outPx = pxPerMm * silhouetteBeyondMm(Math.max(0, sights[i].lean));
     const { x, y } = place.point;
     return { ...place, point: point(x - outPx * place.normal.x, y - outPx * place.normal.y) };
   });
@@ -107,29 +123,39 @@ function withoutRim(
 
 /**
  * The innermost step about where the purfling puts the near edge, thin strips of ribs included; else a worn one inside
- * it; else that place itself.
+ * it; else a faint one near there; else that place itself.
  */
 function byWitness(steps: readonly ColourStep[], witness: PurflingWitness, pxPerMm: number): Told {
   const outside = steps.filter(({ outPx }) => outPx > witness.limitPx);
-  const within = (low: number, high: number): ColourStep | undefined => {
-    const here = outside.filter(({ outPx }) => outPx >= witness.outPx + low && outPx <= witness.outPx + high);
-    return here[0];
-  };
+  const within = (low: number, high: number): readonly ColourStep[] =>
+    outside.filter(({ outPx }) => outPx >= witness.outPx + low && outPx <= witness.outPx + high);
+  const near = within(-witness.missPx, witness.missPx);
+  const worn = within(-WORN_MM * pxPerMm - witness.missPx, -witness.missPx);
   const found =
-    within(-witness.missPx, witness.missPx) ?? within(-WORN_MM * pxPerMm - witness.missPx, -witness.missPx);
-  if (found) return { by: 'edge', outPx: found.outPx, widthPx: found.widthPx };
+    near.find(({ plain }) => plain) ??
+    worn.find(({ plain }) => plain) ??
+    near.find((step) => near.every((other) => faintness(other, witness) >= faintness(step, witness)));
+  if (found) return { by: 'edge', outPx: found.outPx };
   const plain = Math.abs(witness.outPx) > LEAST_OVERLOOK_MM * pxPerMm && witness.outPx < 0;
   return plain ? { by: 'purfling', outPx: witness.outPx } : { by: 'none' };
 }
 
+/** The less the likelier a faint step is the edge: a strong one, near the place that the purfling tells. */
+function faintness({ size, outPx }: ColourStep, witness: PurflingWitness): number {
+  const off = (outPx - witness.outPx) / (NEAR_SHARE * witness.missPx);
+  return (1 + off * off) / size;
+}
+
 function bySteps(steps: readonly ColourStep[], gapPx: number, pxPerMm: number): Told {
-  const plain = steps.filter((step) => step.stays);
+  const plain = steps.filter((step) => step.plain && step.stays);
   const inner = plain[0];
   if (inner === undefined) return { by: 'none' };
   const single = plain.length === 1 && gapPx > UNTOLD_FROM_MM * pxPerMm;
-  const thinLine = steps.some(({ outPx, stays }) => !stays && outPx < inner.outPx - THIN_LINE_MM * pxPerMm);
+  const thinLine = steps.some(
+    (step) => step.plain && !step.stays && step.outPx < inner.outPx - THIN_LINE_MM * pxPerMm,
+  );
   if (single || thinLine || -inner.outPx > PURFLING_FROM_MM * pxPerMm) return { by: 'none' };
-  return { by: 'edge', outPx: inner.outPx, widthPx: inner.widthPx };
+  return { by: 'edge', outPx: inner.outPx };
 }
 
 function movedPlace(place: EdgePoint, told: Told, pxPerMm: number): EdgePoint {

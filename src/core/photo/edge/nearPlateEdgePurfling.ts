@@ -35,8 +35,9 @@ const USUAL_MISS_MM = 0.9;
 /** mm. How the depth varies round one instrument, corners left out (an estimate), and how much wear may add. */
 const ROUND_MISS_MM = 0.45;
 const MOST_WEAR_MM = 1.5;
-/** mm along the edge within which a place's purfling is taken from a neighbour. */
-const NEIGHBOUR_MM = 3;
+/** mm to either side of a place's normal within which its purfling is taken; and how deep it can lie, ribs overlooked. */
+const NEIGHBOUR_MM = 1.5;
+const DEEPEST_MM = 18;
 /** mm from the middle line to where the wood outside the purfling begins. */
 const HALF_WIDTH_MM = 1;
 
@@ -53,36 +54,49 @@ export function purflingWitnesses(
     const key = `${place.side} ${place.section}`;
     byStretch.set(key, [...(byStretch.get(key) ?? []), place]);
   }
-  const near = edge.map((place) =>
-    nearest(byStretch.get(`${place.side} ${place.section}`) ?? [], place.along),
+  const depths = edge.map((place) =>
+    depthUnder(place, byStretch.get(`${place.side} ${place.section}`) ?? [], pxPerMm),
   );
-  const reference = referenceOf(edge, near, sights, leastGapPx, pxPerMm);
-  return near.map((found, i) => {
-    if (found === null) return null;
-    const outPx = reference.depthPx - found.depthPx - pxPerMm * purflingSeenOutMm(sights[i].lean);
+  const reference = referenceOf(edge, depths, sights, leastGapPx, pxPerMm);
+  return depths.map((depthPx, i) => {
+    if (depthPx === null) return null;
+    const outPx = reference.depthPx - depthPx - pxPerMm * purflingSeenOutMm(sights[i].lean);
     const tooDeep = -outPx > sights[i].gapPx + reference.missPx + MOST_WEAR_MM * pxPerMm;
     if (tooDeep || outPx > MOST_WEAR_MM * pxPerMm + reference.missPx) return null;
-    return { outPx, missPx: reference.missPx, limitPx: -found.depthPx + HALF_WIDTH_MM * pxPerMm };
+    return { outPx, missPx: reference.missPx, limitPx: -depthPx + HALF_WIDTH_MM * pxPerMm };
   });
 }
 
-function nearest(places: readonly PurflingPlace[], along: number): PurflingPlace | null {
-  let best: PurflingPlace | null = null;
-  for (const place of places)
-    if (best === null || Math.abs(place.along - along) < Math.abs(best.along - along)) best = place;
-  return best && Math.abs(best.along - along) <= NEIGHBOUR_MM ? best : null;
+/**
+ * px from a place inwards along its normal to the purfling opposite it, null where none is seen. The purfling's own
+ * depth does not serve: it counts from the edge as traced, which may jump from one plate to the other.
+ */
+function depthUnder(
+  { point: at, normal }: EdgePoint,
+  places: readonly PurflingPlace[],
+  pxPerMm: number,
+): number | null {
+  let [depthPx, asidePx] = [Number.NaN, NEIGHBOUR_MM * pxPerMm];
+  for (const { point } of places) {
+    const [x, y] = [point.x - at.x, point.y - at.y];
+    const aside = Math.abs(x * normal.y - y * normal.x);
+    const depth = -(x * normal.x + y * normal.y);
+    if (aside >= asidePx || depth < 0 || depth > DEEPEST_MM * pxPerMm) continue;
+    [depthPx, asidePx] = [depth, aside];
+  }
+  return Number.isNaN(depthPx) ? null : depthPx;
 }
 
 function referenceOf(
   edge: readonly EdgePoint[],
-  near: readonly (PurflingPlace | null)[],
+  depthsPx: readonly (number | null)[],
   sights: readonly SightAt[],
   leastGapPx: number,
   pxPerMm: number,
 ): Reference {
-  const depths = near.flatMap((found, i) =>
-    found !== null && sights[i].gapPx < leastGapPx && edge[i].state === 'seen'
-      ? [found.depthPx + pxPerMm * (purflingSeenOutMm(sights[i].lean) - silhouetteBeyondMm(sights[i].lean))]
+  const depths = depthsPx.flatMap((depthPx, i) =>
+    depthPx !== null && sights[i].gapPx < leastGapPx && edge[i].state === 'seen'
+      ? [depthPx + pxPerMm * (purflingSeenOutMm(sights[i].lean) - silhouetteBeyondMm(sights[i].lean))]
       : [],
   );
   return depths.length >= LEAST_PLACES

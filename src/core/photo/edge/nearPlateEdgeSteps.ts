@@ -7,14 +7,18 @@ export interface ColourStep {
   readonly outPx: number;
   /** Whether the colour stays changed beyond it; beside a thin dark or light line it does not. */
   readonly stays: boolean;
-  /** px over which the colour changes at more than half its fastest. */
-  readonly widthPx: number;
+  /** Whether it is plain beside the strongest step of the profile; a faint one counts only where an edge is expected. */
+  readonly plain: boolean;
+  /** Levels of 255. */
+  readonly size: number;
 }
 
 /** mm over which colours are averaged along the edge, either way. */
 const ALONG_MM = 0.5;
-/** Share of the strongest colour step that still counts as an edge. */
-const COUNTS = 0.3;
+/** Share of the strongest colour step that still counts as a plain edge. */
+const PLAIN = 0.3;
+/** Levels of 255. Fainter changes are grain and noise. */
+const LEAST_LEVELS = 6;
 /** Samples per pixel along a profile, and the half width in samples of the step that is measured. */
 const FINE = 2;
 const STEP = 2;
@@ -40,7 +44,8 @@ export function colourSteps(
       profile[3 * (i + STEP) + 1] - profile[3 * (i - STEP) + 1],
       profile[3 * (i + STEP) + 2] - profile[3 * (i - STEP) + 2],
     );
-  const least = COUNTS * size.reduce((a, b) => Math.max(a, b), 0);
+  const plain = PLAIN * size.reduce((a, b) => Math.max(a, b), 0);
+  const least = Math.min(plain, LEAST_LEVELS);
   const width = Math.round(STAYS_MM * pxPerMm * FINE);
   const found: ColourStep[] = [];
   for (let i = STEP + 1; i < count - STEP - 1; i++) {
@@ -50,21 +55,11 @@ export function colourSteps(
     found.push({
       outPx: (i + top - (count - 1) / 2) / FINE,
       stays: staysChanged(profile, i, size[i], width),
-      widthPx: widthOf(size, i),
+      plain: size[i] >= plain,
+      size: size[i],
     });
   }
   return found;
-}
-
-function widthOf(size: Float64Array, at: number): number {
-  const half = size[at] / 2;
-  const reach = (by: 1 | -1): number => {
-    let i = at;
-    while (i + by >= 0 && i + by < size.length && size[i + by] > half) i += by;
-    const beyond = size[i + by] ?? 0;
-    return Math.abs(i - at) + (size[i] - half) / Math.max(size[i] - beyond, half / size.length);
-  };
-  return (reach(-1) + reach(1)) / FINE;
 }
 
 /** The highest within a step's own width either way. */

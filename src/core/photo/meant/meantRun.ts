@@ -66,7 +66,7 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
     const alongMm = starts[foot.segment].fromMm + foot.fraction * starts[foot.segment].lengthMm;
     return [{ alongMm, gapMm: -foot.side * foot.distanceMm, sigmaMm: spot.sigmaMm }];
   });
-  const blocks = inBlocks(seen);
+  const blocks = [...inBlocks(seen), ...hiddenBlocks(seen, lengthMm)];
   const backwards = ends.tips === 'start';
   const order = backwards ? -1 : 1;
   const places = [
@@ -114,6 +114,20 @@ function inBlocks(
     gapMm: gap / whole,
     sigmaMm: Math.sqrt(1 / whole),
   }));
+}
+
+/**
+ * mm, one standard deviation. How far the edge of a real body leaves its thirteen arcs: in a hidden stretch the line
+ * leans on them by so much, or a loss at its end would carry it away.
+ */
+const LEAVES_ARCS_MM = 0.3;
+
+/** Blocks of a run in and beside which nothing was seen, each as a place on the arcs. */
+function hiddenBlocks(seen: readonly { readonly alongMm: number }[], lengthMm: number) {
+  const known = new Set(seen.map(({ alongMm }) => Math.floor(alongMm / BLOCK_MM)));
+  return Array.from({ length: Math.ceil(lengthMm / BLOCK_MM) }, (_, i) => i)
+    .filter((i) => ![i - 1, i, i + 1].some((block) => known.has(block)))
+    .map((i) => ({ alongMm: (i + 0.5) * BLOCK_MM, gapMm: 0, sigmaMm: LEAVES_ARCS_MM }));
 }
 
 function startsOf(chain: Chain<'body'>, before: number) {

@@ -1,0 +1,43 @@
+import { type Point, point } from '../../base/index.ts';
+import type { EdgePoint } from '../body/bodyTrace.ts';
+
+/** mm along the edge from a corner end within which an arm belongs to the corner. */
+const ARM_MM = 16;
+/** mm. An overlook from which on a corner of the far plate stands out beside the near one. */
+const STANDS_OUT_MM = 0.5;
+/** mm beyond the far plate's shift within which its corner may still be taken for the near one's. */
+const BESIDE_MM = 1;
+
+/**
+ * Places at corners that may lie on the far plate's corner though nothing is looked over along their own normal: the
+ * far corner stands out past the near one in the direction of the overlook, and the places next to a stretch that is
+ * looked over, round the corner from it, are its.
+ */
+export function onFarCorners(
+  edge: readonly EdgePoint[],
+  overlookPx: (place: Point<'photo'>, normal: Point<'photo'>) => number,
+  pxPerMm: number,
+): readonly boolean[] {
+  const corners = edge.filter(({ section }) => section.endsWith('Corner'));
+  const isAtCorner = ({ side, along }: EdgePoint) =>
+    corners.some((end) => end.side === side && Math.abs(end.along - along) < ARM_MM);
+  const atCorner = edge.map(isAtCorner);
+  const overlooked = edge
+    .filter((_, i) => atCorner[i])
+    .filter((place) => overlookPx(place.point, place.normal) > STANDS_OUT_MM * pxPerMm)
+    .map((place) => ({
+      place,
+      shiftPx: Math.hypot(overlookPx(place.point, point(1, 0)), overlookPx(place.point, point(0, 1))),
+    }));
+  return edge.map(
+    (own, i) =>
+      atCorner[i] &&
+      overlooked.some(
+        ({ place, shiftPx }) =>
+          place.side === own.side &&
+          place.section !== own.section &&
+          Math.hypot(place.point.x - own.point.x, place.point.y - own.point.y) <
+            shiftPx + BESIDE_MM * pxPerMm,
+      ),
+  );
+}
