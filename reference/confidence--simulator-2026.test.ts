@@ -4,6 +4,7 @@
  * Claim: over dressed instruments on white, graded, black, varnished, patterned, wooden and cloth grounds, without a sheet, at most
  * 2 of 100 traces are wrong (more than 2 mm rms off on a body of 355 mm where the edge is said to be seen, or another
  * body than the one asked for) and yet accepted in silence.
+ * Reached on 60 odd seeds (1 to 119): 2 wrong in silence (3.3 %), so the claim is missed there; docs/methods/tracing.md has the table.
  * Odd seeds are counted, even ones are left to set limits by. A few run each time; GARLAND_CONFIDENCE_SEEDS=100 counts so
  * many odd ones and prints every line.
  */
@@ -26,7 +27,7 @@ beforeAll(async () => {
 }, 7_200_000);
 
 describe('instruments as people photograph them', () => {
-  test('are wrong in silence in at most 2 of 100 photographs', () => {
+  test('of the first eight, none is wrong in silence (of sixty, two are: 3.3 %, where 2 % are aimed at)', () => {
     const silent = rows.filter(({ outcome, isWrong }) => outcome === 'accepted' && isWrong);
     expect(silent.length, silent.map(confidenceLine).join('\n')).toBeLessThanOrEqual(
       Math.floor(0.02 * COUNT),
