@@ -8,8 +8,6 @@ export {
   type Rectified,
   type RectifyOptions,
   rectifiedToScene,
-  rectify,
-  sceneBounds,
   sceneToRectified,
 } from './camera/rectify.ts';
 export type { ScenePlane } from './camera/scenePlane.ts';
@@ -23,6 +21,7 @@ export {
   type SolvedScene,
 } from './camera/solvedScene.ts';
 export { solveShots } from './camera/solveShots.ts';
+export { squareOn } from './camera/squareOn.ts';
 export {
   type CameraTrust,
   type CameraView,

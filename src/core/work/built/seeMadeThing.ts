@@ -3,17 +3,14 @@ import { BUILT_PARTS } from '../../checks/index.ts';
 import type { PlanParts } from '../../instrument/index.ts';
 import {
   bodyToScene,
-  type CalibrationSheet,
-  type CameraView,
   cameraView,
   lengthBetween,
   type MarkerFinder,
   projection,
   readAnySheet,
-  rectify,
-  sceneBounds,
   sheetGround,
   solveCamera,
+  squareOn,
   type TracedShape,
   toPhoto,
   traceShape,
@@ -29,8 +26,6 @@ export interface SeenThing {
   readonly findings: readonly Finding[];
 }
 
-/** mm. Finer pixels than this tell nothing about an edge. */
-const FINEST_PIXEL_MM = 0.1;
 /** mm of the scene kept round the sheet. */
 const ROUND_THE_SHEET_MM = 15;
 
@@ -52,10 +47,10 @@ export function seeMadeThing(
   const seen = cameraView(solved.value, sheet, plane);
   if (!seen.ok) return seen;
   const { view } = seen.value;
-  const mmPerPixel = Math.max(FINEST_PIXEL_MM, nativePixelMm(view, sheet));
+  const area = { min: point<'scene'>(0, 0), max: point<'scene'>(sheet.widthMm, sheet.heightMm) };
   const traced = traceShape(
     {
-      rectified: rectify(picture, view, { mmPerPixel, box: boxRound(request, view, sheet) }),
+      rectified: squareOn(picture, view, area, ROUND_THE_SHEET_MM),
       planeHeightMm: heightMm,
       stand: projection(view.camera).stand,
       ground: sheetGround(sheet, view, picture),
@@ -84,23 +79,3 @@ export function seeMadeThing(
 /** mm. Ribs without their linings show no more than this at the edge; any other thing shows more than is looked at. */
 const RIM_MM = 1;
 const WIDE_RIM_MM = 5;
-
-function nativePixelMm(view: CameraView, sheet: CalibrationSheet): number {
-  const middle = point<'scene'>(sheet.widthMm / 2, sheet.heightMm / 2);
-  const [a, b] = [toPhoto(view, middle), toPhoto(view, point(middle.x + 10, middle.y))];
-  return 10 / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
-}
-
-function boxRound({ picture }: BuiltRequest, view: CameraView, sheet: CalibrationSheet) {
-  const shown = sceneBounds(picture, view);
-  return {
-    min: point<'scene'>(
-      Math.max(shown.min.x, -ROUND_THE_SHEET_MM),
-      Math.max(shown.min.y, -ROUND_THE_SHEET_MM),
-    ),
-    max: point<'scene'>(
-      Math.min(shown.max.x, sheet.widthMm + ROUND_THE_SHEET_MM),
-      Math.min(shown.max.y, sheet.heightMm + ROUND_THE_SHEET_MM),
-    ),
-  };
-}

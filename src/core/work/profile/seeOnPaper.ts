@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, type Point, point } from '../../base/index.ts';
+import { accept, type Box, type Checked, type Finding, type Point, point } from '../../base/index.ts';
 import {
   type CalibrationSheet,
   type CameraView,
@@ -8,10 +8,9 @@ import {
   type ProfileScene,
   projection,
   readAnySheet,
-  rectify,
-  sceneBounds,
   sheetGround,
   solveCamera,
+  squareOn,
   toPhoto,
 } from '../../photo/index.ts';
 import type { ProfileRequest } from './profileRequest.ts';
@@ -23,8 +22,6 @@ export interface OnPaper {
   readonly findings: readonly Finding[];
 }
 
-/** mm. Finer pixels than this tell nothing about an edge. */
-const FINEST_PIXEL_MM = 0.1;
 /** mm, k = 2. What a thickness taken with a rule is good to (common practice). */
 const HEIGHT_PLUS_MINUS_MM = 0.3;
 
@@ -39,10 +36,7 @@ export function seeOnPaper(request: ProfileRequest, finder: MarkerFinder): Check
   const seen = cameraView(solved.value, sheet, { heightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM });
   if (!seen.ok) return seen;
   const { view } = seen.value;
-  const rectified = rectify(picture, view, {
-    mmPerPixel: Math.max(FINEST_PIXEL_MM, nativePixelMm(view, sheet)),
-    box: paperBox(picture, view, sheet),
-  });
+  const rectified = squareOn(picture, view, sheetBox(sheet), 0);
   return accept({
     scene: { rectified, ground: sheetGround(sheet, view, picture) },
     view,
@@ -84,17 +78,6 @@ export function scaleShare(view: CameraView, ends: readonly [Point<'scene'>, Poi
   return plusMinusMm / mm;
 }
 
-function nativePixelMm(view: CameraView, sheet: CalibrationSheet): number {
-  const middle = point<'scene'>(sheet.widthMm / 2, sheet.heightMm / 2);
-  const step = point<'scene'>(middle.x + 10, middle.y);
-  const [a, b] = [toPhoto(view, middle), toPhoto(view, step)];
-  return 10 / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
-}
-
-function paperBox(picture: ProfileRequest['picture'], view: CameraView, sheet: CalibrationSheet) {
-  const shown = sceneBounds(picture, view);
-  return {
-    min: point<'scene'>(Math.max(shown.min.x, 0), Math.max(shown.min.y, 0)),
-    max: point<'scene'>(Math.min(shown.max.x, sheet.widthMm), Math.min(shown.max.y, sheet.heightMm)),
-  };
+function sheetBox({ widthMm, heightMm }: CalibrationSheet): Box<'scene'> {
+  return { min: point(0, 0), max: point(widthMm, heightMm) };
 }

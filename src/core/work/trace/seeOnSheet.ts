@@ -6,18 +6,15 @@ import {
   type NamedStretch,
   type NearEdge,
   nearPlateEdge,
-  type Picture,
   paperInScene,
   projection,
   type Rectified,
-  rectify,
   type ScenePlane,
   type SheetsReading,
   type SolvedScene,
-  sceneBounds,
   sceneToRectified,
+  squareOn,
   squaresInScene,
-  toPhoto,
   toScene,
   traceBody,
   tracePurfling,
@@ -29,8 +26,6 @@ import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /** mm of the scene kept round the sheets: a body may stand out over them. */
 const ROUND_THE_SHEETS_MM = 30;
-/** mm. Finer pixels than this tell nothing about an edge. */
-const FINEST_PIXEL_MM = 0.1;
 /** Share. How near a known body length brings the traced one before it is corrected. */
 const LENGTH_SPREAD = 0.02;
 
@@ -56,9 +51,8 @@ export function seeOnSheet(
   const seen = viewOf(sight);
   if (!seen.ok) return seen;
   const { view } = seen.value;
-  const area = sheetsArea(view, sight);
-  const mmPerPixel = Math.max(FINEST_PIXEL_MM, nativePixelMm(view, area));
-  const rectified = rectify(picture, view, { mmPerPixel, box: boxRound(picture, view, area) });
+  const rectified = squareOn(picture, view, sheetsArea(view, sight), ROUND_THE_SHEETS_MM);
+  const { mmPerPixel } = rectified;
   const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
   const trace = traceBody(rectified.picture, {
     face: request.face,
@@ -176,26 +170,3 @@ function untoldFindings({ untold }: NearEdge): readonly Finding[] {
 
 /** Fewer untold places than this are a speck or a shadow. */
 const LEAST_UNTOLD = 6;
-
-type Area = ReturnType<typeof boundsInScene>;
-
-function nativePixelMm(view: CameraView, { min, max }: Area): number {
-  const middle = point<'scene'>((min.x + max.x) / 2, (min.y + max.y) / 2);
-  const step = point<'scene'>(middle.x + 10, middle.y);
-  const [a, b] = [toPhoto(view, middle), toPhoto(view, step)];
-  return 10 / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
-}
-
-function boxRound(picture: Picture, view: CameraView, { min, max }: Area): Area {
-  const shown = sceneBounds(picture, view);
-  return {
-    min: point<'scene'>(
-      Math.max(shown.min.x, min.x - ROUND_THE_SHEETS_MM),
-      Math.max(shown.min.y, min.y - ROUND_THE_SHEETS_MM),
-    ),
-    max: point<'scene'>(
-      Math.min(shown.max.x, max.x + ROUND_THE_SHEETS_MM),
-      Math.min(shown.max.y, max.y + ROUND_THE_SHEETS_MM),
-    ),
-  };
-}
