@@ -2,7 +2,6 @@ import { accept, type Checked, type Finding, point, refuse } from '../../base/in
 import type { CalibrationSheet } from '../sheet/calibrationSheet.ts';
 import type { ScenePlane } from './scenePlane.ts';
 import type { SolvedCamera } from './solvedScene.ts';
-
 import type { CameraView } from './view.ts';
 import { cameraPlusMinus } from './viewUncertainty.ts';
 

@@ -52,8 +52,11 @@ function sharedLenses(shots: readonly Shot[]): readonly number[] {
 const FEW_SHOTS = 4;
 /** How many times better each shot alone may fit than all with one lens before a lens for each is tried. */
 const MISFIT_SHARED = 1.5;
-/** Logarithm of how much sooner shots have one lens than several, when the camera noted one focal length for all. */
-const NOTED_ALIKE = 3;
+/**
+ * Logarithm of how much better a lens for each must explain the shots than one for all, where the camera noted one focal
+ * length; where it noted none, one lens must itself be clearly the better: seen wrongly as one they are surely wrong.
+ */
+const BETTER_APART = { noted: 3, unnoted: -6 } as const;
 
 type Solve = (
   shots: readonly Shot[],
@@ -75,7 +78,8 @@ function withOwnLenses(shots: readonly Shot[], shared: Solved, solve: Solve): So
   const together = evidenceOn(points, shared.task, shared.solution.state);
   const apart = evidenceOn(points, own.value.task, own.value.solution.state);
   const isNoted = shots.every(({ picture }) => picture.focal35Mm !== undefined);
-  const isApart = apart !== null && (together === null || apart > together + (isNoted ? NOTED_ALIKE : 0));
+  const least = isNoted ? BETTER_APART.noted : BETTER_APART.unnoted;
+  const isApart = apart !== null && (together === null || apart > together + least);
   return isApart ? own.value : shared;
 }
 
