@@ -13,7 +13,13 @@ beforeAll(async () => {
   const table = readFileSync(join(ROOT, 'demo', 'small-viola.measurements.json'));
   writeFileSync(join(folder.path, 'viola.json'), table);
   const drafted = await inFolder('draft', 'viola.json', '--out', DESIGN);
-  expect(drafted, drafted.err).toMatchObject({ code: 0, out: `Written: ${DESIGN}\n`, err: '' });
+  expect(drafted, drafted.err).toMatchObject({
+    code: 0,
+    out: expect.stringMatching(
+      /^Written: \S+\n {2}7 values as measured, 43 filled from the habits of the viola; /,
+    ),
+    err: '',
+  });
 });
 afterAll(() => folder.remove());
 
