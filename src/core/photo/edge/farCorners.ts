@@ -11,7 +11,7 @@ const BESIDE_MM = 1;
 /**
  * Places at corners that may lie on the far plate's corner though nothing is looked over along their own normal: the
  * far corner stands out past the near one in the direction of the overlook, and the places next to a stretch that is
- * looked over, round the corner from it, are its.
+ * looked over, round the corner from it, are its. An arm that stands so on both sides is left as seen.
  */
 export function onFarCorners(
   edge: readonly EdgePoint[],
@@ -29,9 +29,11 @@ export function onFarCorners(
       place,
       shiftPx: Math.hypot(overlookPx(place.point, point(1, 0)), overlookPx(place.point, point(0, 1))),
     }));
-  return edge.map(
+  const isOverlooked = (place: EdgePoint) => overlooked.some(({ place: other }) => other === place);
+  const far = edge.map(
     (own, i) =>
       atCorner[i] &&
+      !isOverlooked(own) &&
       overlooked.some(
         ({ place, shiftPx }) =>
           place.side === own.side &&
@@ -40,4 +42,11 @@ export function onFarCorners(
             shiftPx + BESIDE_MM * pxPerMm,
       ),
   );
+  // Where the same arm stands so on both sides, setting both aside would leave nothing but the usual shape.
+  const armOf = ({ side, section, along }: EdgePoint) =>
+    `${section} at ${corners.find((end) => end.side === side && Math.abs(end.along - along) < ARM_MM)?.section}`;
+  const farArms = (side: EdgePoint['side']) =>
+    new Set(edge.filter((place, i) => far[i] && place.side === side).map(armOf));
+  const [bass, treble] = [farArms('bass'), farArms('treble')];
+  return edge.map((place, i) => far[i] && !(bass.has(armOf(place)) && treble.has(armOf(place))));
 }
