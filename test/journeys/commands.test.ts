@@ -69,7 +69,7 @@ test('sheet writes the calibration sheet of a paper', async () => {
   expect(ended.out).toMatch(/calibration sheet on A3.*100 %.*--sheet-bar/);
   expect(readFileSync(join(folder.path, 'sheet.pdf'), 'latin1')).toMatch(/^%PDF-/);
   const asData = await inFolder('sheet', '--out', 'sheet.pdf', '--force', '--json');
-  expect(JSON.parse(asData.out)).toEqual({ file: 'sheet.pdf', paper: 'A3' });
+  expect(JSON.parse(asData.out)).toEqual({ file: 'sheet.pdf', paper: 'A3', numbers: [1], cards: false });
 });
 
 test('a table that leaves its format out is a table all the same', async () => {
