@@ -29,7 +29,7 @@ export function cameraView(
     return refuse({
       code: 'view.height',
       at: 'edge height',
-      found: `an edge ${plane.heightMm} mm above the sheet, under a camera about ${standMm.toFixed(0)} mm up`,
+      found: `an edge ${plane.heightMm.toFixed(1)} mm above the sheet, under a camera about ${standMm.toFixed(0)} mm up`,
       need: `a height between 0 and ${(HIGHEST_SHARE * standMm).toFixed(0)} mm`,
       remedy:
         'measure from the paper up to the middle of the edge of the plate that faces the camera, in millimetres',
@@ -58,7 +58,7 @@ function unsureFindings(view: CameraView, sheet: Pick<CalibrationSheet, 'middle'
       at: 'photograph',
       found:
         `taken so nearly square on that the camera's distance is unsure: ± ${unsureMm.toFixed(2)} mm ` +
-        `on ${(max.x - min.x).toFixed(0)} mm at an edge ${view.planeHeightMm} mm above the sheet`,
+        `on ${(max.x - min.x).toFixed(0)} mm at an edge ${view.planeHeightMm.toFixed(1)} mm above the sheet`,
       need: `± ${UNSURE_MM} mm`,
       remedy:
         'set a height card level with the edge, or take a second photograph tilted by 10° to 20°, or give two calliper lengths to correct the scale',
