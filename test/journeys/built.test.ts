@@ -90,7 +90,7 @@ describe('what cannot be checked is said in a sentence', () => {
       3,
       /looks like the (garland|inner template|outline template) of this design, not like the form/,
     ],
-    ['no photograph', ['check', DESIGN, '--map', 'x.svg'], 3, /--map: no photograph that it could be about/],
+    ['no photograph', ['check', DESIGN, '--map', 'x.svg'], 2, /--map: no photograph that it could be about/],
     [
       'a photograph that is not there',
       ['check', DESIGN, '--photo', 'none.jpg', ...GARLAND],
@@ -106,11 +106,11 @@ describe('what cannot be checked is said in a sentence', () => {
       3,
       /--tolerance: 0 mm; needs a length between/,
     ],
-    ['a map of another kind', [...PHOTO, ...GARLAND, '--map', 'x.bmp'], 3, /--map: .*ends in \.svg or \.pdf/],
+    ['a map of another kind', [...PHOTO, ...GARLAND, '--map', 'x.bmp'], 2, /--map: .*ends in \.svg or \.pdf/],
     [
       'an outline from a form',
       [...PHOTO, '--part', 'form', '--take-outline', 'x.json'],
-      3,
+      2,
       /--part garland: only the real ribs/,
     ],
   ] as const)('%s', async (_what, words, code, says) => {

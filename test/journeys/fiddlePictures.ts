@@ -9,7 +9,7 @@ const LONG_SIDE_PX = 1500;
 /** Pictures of the demo's fiddle that a maker might take by mistake, by the name of their file. */
 const FIDDLE_PICTURES = {
   'fiddle.jpg': (small: Buffer) => keep(small),
-  'sheet-hidden.jpg': (small: Buffer) => covered(small, [[0, 0, 0.215, 1]], '#655443'),
+  'sheet-hidden.jpg': (small: Buffer) => covered(small, [[0, 0, 0.5, 1]], '#655443'),
   'no-sheet.jpg': (_small: Buffer, plain: Buffer) => keep(plain),
   'cut-off.jpg': async (_small: Buffer, plain: Buffer) => {
     const { width, height } = await sharp(plain).metadata();
