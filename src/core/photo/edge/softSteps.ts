@@ -43,7 +43,7 @@ export function heldToPurfling(
 }
 
 /** The places of the same smooth stretch so near to a place along the edge, itself among them. */
-export function neighbours(edge: readonly EdgePoint[], i: number, withinMm: number): readonly number[] {
+function neighbours(edge: readonly EdgePoint[], i: number, withinMm: number): readonly number[] {
   const { side, section, along } = edge[i];
   const found: number[] = [];
   for (const by of [-1, 1])
