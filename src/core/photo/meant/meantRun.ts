@@ -10,6 +10,7 @@ import {
   segmentLength,
   segments,
 } from '../../curve/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import { type RunStart, smoothGap } from './smoothGap.ts';
 
 /** A place of the merged edge, body frame, with its scatter; null scatter where nothing was seen. */
@@ -94,26 +95,48 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
 
 /** mm. Places this near to each other along a run are put together: they err together, and the line is smooth. */
 const BLOCK_MM = 4;
+/** mm. Within a block a place this far from its middle one is a slip of the tracing, not the edge: the line is smooth. */
+const SLIP_MM = 0.3;
+/** Fewer places than this at the end of a run go with the block before: a tip is carried out from it. */
+const LEAST_IN_BLOCK = 3;
 
-function inBlocks(
-  places: readonly { readonly alongMm: number; readonly gapMm: number; readonly sigmaMm: number }[],
-) {
-  const sums = new Map<number, { whole: number; along: number; gap: number }>();
-  for (const { alongMm, gapMm, sigmaMm } of places) {
-    const block = Math.floor(alongMm / BLOCK_MM);
-    const sum = sums.get(block) ?? { whole: 0, along: 0, gap: 0 };
-    const weight = 1 / (sigmaMm * sigmaMm);
-    sums.set(block, {
-      whole: sum.whole + weight,
-      along: sum.along + weight * alongMm,
-      gap: sum.gap + weight * gapMm,
-    });
+interface SeenPlace {
+  readonly alongMm: number;
+  readonly gapMm: number;
+  readonly sigmaMm: number;
+}
+
+function inBlocks(places: readonly SeenPlace[]): readonly SeenPlace[] {
+  const blocks = new Map<number, SeenPlace[]>();
+  for (const place of places) {
+    const block = Math.floor(place.alongMm / BLOCK_MM);
+    blocks.set(block, [...(blocks.get(block) ?? []), place]);
   }
-  return [...sums.values()].map(({ whole, along, gap }) => ({
-    alongMm: along / whole,
-    gapMm: gap / whole,
-    sigmaMm: Math.sqrt(1 / whole),
-  }));
+  const order = [...blocks.keys()].sort((a, b) => a - b);
+  for (const [end, inward] of [
+    [order[0], order[1]],
+    [order.at(-1), order.at(-2)],
+  ]) {
+    const few = end === undefined ? undefined : blocks.get(end);
+    const inner = inward === undefined ? undefined : blocks.get(inward);
+    if (few === undefined || inner === undefined || few.length >= LEAST_IN_BLOCK || end === inward) continue;
+    inner.push(...few);
+    blocks.delete(end as number);
+  }
+  return [...blocks.values()].map(meanOf);
+}
+
+function meanOf(places: readonly SeenPlace[]): SeenPlace {
+  const middle = medianOf(places.map(({ gapMm }) => gapMm));
+  let [whole, along, gap] = [0, 0, 0];
+  for (const { alongMm, gapMm, sigmaMm } of places) {
+    if (Math.abs(gapMm - middle) > SLIP_MM) continue;
+    const weight = 1 / (sigmaMm * sigmaMm);
+    whole += weight;
+    along += weight * alongMm;
+    gap += weight * gapMm;
+  }
+  return { alongMm: along / whole, gapMm: gap / whole, sigmaMm: Math.sqrt(1 / whole) };
 }
 
 /**
