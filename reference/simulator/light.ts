@@ -1,5 +1,6 @@
 import type { Chance } from './chance.ts';
 import type { Instrument } from './instrument.ts';
+import { readGrid } from './planeGrid.ts';
 import { type Slab, slabHit } from './slab.ts';
 
 /** A lamp so far away that its light falls in one direction, with some width that softens its shadows. */
@@ -218,18 +219,7 @@ function keep(
     for (let i = 0; i < columns; i++)
       raw[j * columns + i] = of(corner.x + i * CELL_MM, corner.y + j * CELL_MM, (i + 2 * j) % 3);
   const values = smoothed(raw, columns, rows);
-  return (x, y) => {
-    const u = (x - corner.x) / CELL_MM;
-    const v = (y - corner.y) / CELL_MM;
-    if (u < 0 || v < 0 || u >= columns - 1 || v >= rows - 1) return 1;
-    const i = u | 0;
-    const j = v | 0;
-    const k = j * columns + i;
-    const low = (values[k] as number) * (1 - u + i) + (values[k + 1] as number) * (u - i);
-    const high =
-      (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
-    return low * (1 - v + j) + high * (v - j);
-  };
+  return readGrid({ values, columns, rows, x0: corner.x, y0: corner.y, cellMm: CELL_MM }, 1);
 }
 
 /** The three sets of rays that neighbours take in turn, mixed. */

@@ -1,6 +1,7 @@
 import type { Spot } from './bentLine.ts';
 import type { Chance } from './chance.ts';
 import type { MeantShape } from './meantShape.ts';
+import { readGrid } from './planeGrid.ts';
 
 /** The right sound hole: dark where `at` is below zero; the left one is its mirror image. */
 export interface SoundHole {
@@ -62,18 +63,7 @@ function rimDistance(discs: SoundHole['discs'], box: SoundHole['box']): SoundHol
         9,
       );
     }
-  return (x, y) => {
-    const u = (x - box.x0) / CELL_MM;
-    const v = (y - box.y0) / CELL_MM;
-    if (u < 0 || v < 0 || u >= columns - 1 || v >= rows - 1) return 9;
-    const i = u | 0;
-    const j = v | 0;
-    const k = j * columns + i;
-    const low = (values[k] as number) * (1 - u + i) + (values[k + 1] as number) * (u - i);
-    const high =
-      (values[k + columns] as number) * (1 - u + i) + (values[k + columns + 1] as number) * (u - i);
-    return low * (1 - v + j) + high * (v - j);
-  };
+  return readGrid({ values, columns, rows, x0: box.x0, y0: box.y0, cellMm: CELL_MM }, 9);
 }
 
 /** A smooth line through the places (cardinal cubic pieces), about half a millimetre apart. */
