@@ -70,6 +70,8 @@ test('sheet writes the calibration sheet of a paper', async () => {
   expect(readFileSync(join(folder.path, 'sheet.pdf'), 'latin1')).toMatch(/^%PDF-/);
   const asData = await inFolder('sheet', '--out', 'sheet.pdf', '--force', '--json');
   expect(JSON.parse(asData.out)).toEqual({ file: 'sheet.pdf', paper: 'A3', numbers: [1], cards: false });
+  const cards = await inFolder('sheet', '--cards', '--out', 'cards.pdf', '--json');
+  expect(JSON.parse(cards.out)).toEqual({ file: 'cards.pdf', paper: 'A4', numbers: [1], cards: true });
 });
 
 test('a table that leaves its format out is a table all the same', async () => {

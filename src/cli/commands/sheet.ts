@@ -14,7 +14,7 @@ import { oneOf } from '../oneOf.ts';
 import { makeVoice, reportFaults } from '../report.ts';
 
 interface SheetOptions {
-  readonly paper: string;
+  readonly paper?: string;
   readonly number: string;
   readonly cards: boolean;
   readonly out: string;
@@ -26,7 +26,7 @@ export function addSheet(program: Command): void {
   program
     .command('sheet')
     .description('calibration sheet to lie under or round the instrument when photographing it')
-    .option('--paper <paper>', `one of ${SHEET_PAPERS.join(', ')}`, 'A3')
+    .option('--paper <paper>', `one of ${SHEET_PAPERS.join(', ')} (A3; cards A4)`)
     .option(
       '--number <n>',
       'for a body larger than one sheet: number of the sheet, or several as 1-4, one a page; with --cards the page, 1 or 2',
@@ -43,7 +43,7 @@ export function addSheet(program: Command): void {
 
 async function run(options: SheetOptions) {
   const voice = makeVoice(options.json);
-  const paper = oneOf('--paper', options.paper, SHEET_PAPERS);
+  const paper = oneOf('--paper', options.paper ?? (options.cards ? 'A4' : 'A3'), SHEET_PAPERS);
   if (!paper.ok) return reportFaults(voice, paper.faults);
   const numbers = numbersOf(options, paper.value);
   if (!numbers.ok) return reportFaults(voice, numbers.faults);
