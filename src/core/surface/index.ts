@@ -2,6 +2,7 @@ export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCyc
 export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
+export { type HeightField, heightField } from './heightField.ts';
 export { type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
 export {
   chordCircleRadius,
@@ -17,3 +18,4 @@ export type { Estimate } from './measuredFit.ts';
 export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
+export { principalCurvatures, type SurfaceShape, upwardNormal } from './surfaceShape.ts';

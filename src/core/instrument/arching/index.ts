@@ -4,6 +4,8 @@ export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts'
 export type { ChannelCorner, ChannelLine } from './channelLine.ts';
 export type { EdgeState } from './edgeShape.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';
+export { plateField } from './plateField.ts';
 export { plateHeight } from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
+export { plateShape } from './plateShape.ts';
 export { longArcs, stationArcs } from './workingEdge.ts';
