@@ -6,35 +6,88 @@ const ABOVE_CREST_MM = 28;
 /** mm that the feet reach out beyond the edge of the plate. */
 const BEYOND_EDGE_MM = 6;
 
+/** mm between the edge of the plate and a foot that stands on the bench beside it. */
+const BESIDE_EDGE_MM = 2;
+
+/** mm. Width of a foot that stands on the bench. */
+const BENCH_FOOT_MM = 12;
+
 /** mm. Rounds the upper corners, which the hand holds. */
 const CORNER_MM = 5;
 
 const QUARTER_BULGE = Math.tan(Math.PI / 8);
 
 /**
- * The cut edge of a gauge: closed, anticlockwise. Below, the working edge between two feet that are level with the
- * edge of the plate; above, a straight back.
+ * What a gauge rests on: `edge`, the edge of the plate itself; `bench`, the plane that the plate's gluing face lies on,
+ * beside the plate, so that the gauge also shows whether the edge has its height.
  */
-export function gaugeBody(
-  workingEdge: Chain<'section'>,
-  edges: readonly [number, number],
-  edgeHeightMm: number,
-  crestMm: number,
-): Chain<'drawing'> {
-  const left = edges[0] - BEYOND_EDGE_MM;
-  const right = edges[1] + BEYOND_EDGE_MM;
-  const top = crestMm + ABOVE_CREST_MM;
+export type GaugeFeet = 'edge' | 'bench';
+
+/** What a gauge spans and how high it stands, mm in its own drawing. */
+export interface GaugeSpan {
+  readonly edges: readonly [number, number];
+  readonly edgeHeightMm: number;
+  readonly crestMm: number;
+  readonly feet: GaugeFeet;
+  /** Room for a button beyond the second edge, mm; the gauge steps over it. */
+  readonly buttonMm?: number;
+}
+
+/** mm that a gauge stands clear of a button, which is as thick as the edge. */
+const OVER_BUTTON_MM = 1.5;
+
+/** mm beyond the edge at which a gauge steps up over a button: clear of the mark that stands on the edge. */
+const STEP_BEYOND_MM = 1;
+
+/**
+ * The cut edge of a gauge: closed, anticlockwise. Below, the working edge between two feet; above, a straight back.
+ */
+export function gaugeBody(workingEdge: Chain<'section'>, span: GaugeSpan): Chain<'drawing'> {
+  const { edges, edgeHeightMm, feet } = span;
+  const outMm = feet === 'edge' ? BEYOND_EDGE_MM : BESIDE_EDGE_MM + BENCH_FOOT_MM;
+  const left = edges[0] - outMm;
+  const right = edges[1] + outMm + (feet === 'bench' ? (span.buttonMm ?? 0) : 0);
+  const top = span.crestMm + ABOVE_CREST_MM;
   const below = placeChain<'drawing'>(workingEdge, { turnRad: 0, shift: [0, 0] });
+  const corner = (x: number, y: number): Vertex<'drawing'> => ({ x, y, bulge: 0 });
+  const [leftFoot, rightFoot] =
+    feet === 'edge'
+      ? [[corner(left, edgeHeightMm)], [corner(right, edgeHeightMm)]]
+      : [benchFoot(left, edges[0] - BESIDE_EDGE_MM, edgeHeightMm), benchFootBeyond(span, right)];
   const vertices: readonly Vertex<'drawing'>[] = [
-    { x: left, y: edgeHeightMm, bulge: 0 },
+    ...leftFoot,
     ...below.vertices,
-    { x: right, y: edgeHeightMm, bulge: 0 },
+    ...rightFoot,
     { x: right, y: top - CORNER_MM, bulge: QUARTER_BULGE },
     { x: right - CORNER_MM, y: top, bulge: 0 },
     { x: left + CORNER_MM, y: top, bulge: QUARTER_BULGE },
     { x: left, y: top - CORNER_MM, bulge: 0 },
   ];
   return { closed: true, vertices };
+}
+
+/** From the outer corner of a foot on the bench, along its sole and up to the level of the edge. */
+function benchFoot(outer: number, inner: number, edgeHeightMm: number): readonly Vertex<'drawing'>[] {
+  return [
+    { x: outer, y: 0, bulge: 0 },
+    { x: inner, y: 0, bulge: 0 },
+    { x: inner, y: edgeHeightMm, bulge: 0 },
+  ];
+}
+
+/** The other foot, downward: over a button where the plate has one. */
+function benchFootBeyond(span: GaugeSpan, outer: number): readonly Vertex<'drawing'>[] {
+  const { edges, edgeHeightMm, buttonMm = 0 } = span;
+  const inner = edges[1] + BESIDE_EDGE_MM + buttonMm;
+  const foot = benchFoot(outer, inner, edgeHeightMm).toReversed();
+  if (buttonMm === 0) return foot;
+  const over = edgeHeightMm + OVER_BUTTON_MM;
+  return [
+    { x: edges[1] + STEP_BEYOND_MM, y: edgeHeightMm, bulge: 0 },
+    { x: edges[1] + STEP_BEYOND_MM, y: over, bulge: 0 },
+    { x: inner, y: over, bulge: 0 },
+    ...foot.slice(1),
+  ];
 }
 
 /** mm. A nail or a string goes through. */

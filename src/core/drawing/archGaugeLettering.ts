@@ -1,7 +1,8 @@
 import { boundsOf, type Chain } from '../curve/index.ts';
-import type { ArchStation, EdgeState, PlateArch, StationName } from '../instrument/index.ts';
+import type { GaugePlace, PlateArch, StationName } from '../instrument/index.ts';
 import { longArchHeight } from '../surface/index.ts';
 import { bridgePlace } from './archGaugeMarks.ts';
+import type { ArchGaugeOptions, GaugeStand } from './archGaugeOptions.ts';
 import type { Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 
@@ -13,9 +14,9 @@ const STATION_TEXT: Readonly<Record<StationName, string>> = {
   upperBout: 'upper bout',
 };
 
-/** A station as a maker calls it. */
-export function stationText(name: StationName): string {
-  return STATION_TEXT[name];
+/** A place as a maker calls it. */
+export function placeText({ name, yMm }: Pick<GaugePlace, 'name' | 'yMm'>): string {
+  return name === undefined ? `at ${Number(yMm.toFixed(1))} mm` : STATION_TEXT[name];
 }
 
 /** mm, heights of the lettering. */
@@ -36,33 +37,29 @@ const NEAR_MM = 1;
 /** mm from the centre line to the lettering, and from the lettering to back and sides. */
 const GAP_MM = 5;
 
-/** Everything written on a gauge. A station of null is the long gauge, which may carry the bridge. */
+/** Everything written on a gauge. A stand of null is the long gauge, which may carry the bridge. */
 export function gaugeLettering(
   arch: PlateArch,
-  station: ArchStation | null,
-  state: EdgeState,
-  instrumentName: string,
+  stand: GaugeStand | null,
+  options: ArchGaugeOptions,
   body: Chain<'drawing'>,
-  stopMm?: number,
 ): readonly Lettering[] {
   const box = boundsOf(body);
-  const middle = (box.min.x + box.max.x) / 2;
-  const roomMm = (box.max.x - box.min.x) / 2 - 2 * GAP_MM;
-  const where = station ? stationText(station.name) : 'centre line';
+  const middle = stand ? 0 : (arch.longArch.startMm + arch.longArch.endMm) / 2;
+  const roomMm = Math.min(middle - box.min.x, box.max.x - middle) - 2 * GAP_MM;
+  const place = stand?.place;
+  const where = place ? placeText(place) : 'centre line';
   const left = [
     `${arch.plate.toUpperCase()} · ${where}`,
-    ...nameLines(instrumentName, roomMm),
-    ...facing(arch, station),
+    ...nameLines(options.instrumentName, roomMm),
+    ...facing(stand),
   ];
-  const right = station ? crossFigures(arch, station, state) : longFigures(arch, state);
+  const right = place ? crossFigures(arch, place, options) : longFigures(arch, options);
   return [
     ...block(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
     ...block(right, { x: middle + GAP_MM, y: box.max.y - GAP_MM }, 'start', roomMm),
-    ...edgeNames(
-      arch,
-      station ? [-station.edgeHalfWidthMm, station.edgeHalfWidthMm] : [0, arch.bodyLengthMm],
-    ),
-    ...(station ? [] : alongNames(arch, body, stopMm)),
+    ...edgeNames(arch, place, options),
+    ...(place ? [] : alongNames(arch, body, options.stopMm)),
   ];
 }
 
@@ -80,43 +77,47 @@ function nameLines(name: string, roomMm: number): readonly string[] {
 }
 
 /** Which way the lettered face looks, so that the plate falls away behind the gauge. */
-function facing(arch: PlateArch, station: ArchStation | null): readonly string[] {
-  if (!station) return ['hold upright on the centre line'];
-  const middle = (arch.longArch.startMm + arch.longArch.endMm) / 2;
-  return [`this side to the ${station.yMm < middle ? 'neck' : 'lower end'}`];
+function facing(stand: GaugeStand | null): readonly string[] {
+  if (!stand) return ['hold upright on the centre line'];
+  return [`this side to the ${stand.stuff.behindMm < 0 ? 'neck' : 'lower end'}`];
 }
 
-function crossFigures(arch: PlateArch, station: ArchStation, state: EdgeState): readonly string[] {
+function crossFigures(arch: PlateArch, place: GaugePlace, options: ArchGaugeOptions): readonly string[] {
   return [
-    `rise ${mm(station.riseMm)} mm, channel ${mm(2 * station.halfWidthMm)}`,
-    `edge to edge ${mm(2 * station.edgeHalfWidthMm)}`,
-    `${mm(station.yMm)} from the lower end`,
-    restText(arch, state),
+    `rise ${mm(place.riseMm)} mm, channel ${mm(2 * place.halfWidthMm)}`,
+    `edge to edge ${mm(2 * place.edgeHalfWidthMm)}`,
+    `${mm(place.yMm)} from the lower end`,
+    restText(arch, options),
   ];
 }
 
-function longFigures(arch: PlateArch, state: EdgeState): readonly string[] {
+function longFigures(arch: PlateArch, options: ArchGaugeOptions): readonly string[] {
   const { startMm, endMm } = arch.longArch;
   return [
     `rise ${mm(arch.riseMm)} mm, channel ${mm(endMm - startMm)}`,
     `with edge ${mm(arch.archHeightMm)}, body ${mm(arch.bodyLengthMm)}`,
-    restText(arch, state),
+    restText(arch, options),
   ];
 }
 
-function restText(arch: PlateArch, state: EdgeState): string {
-  const { edgeHeightMm } = arch.numbers;
-  return state === 'arched'
-    ? `rests on flat edge ${mm(edgeHeightMm)}`
-    : `rests on edge crest ${mm(edgeHeightMm)}`;
+function restText(arch: PlateArch, { state, feet }: ArchGaugeOptions): string {
+  const edge = `${state === 'finished' ? 'edge crest' : 'flat edge'} ${mm(arch.numbers.edgeHeightMm)}`;
+  return feet === 'bench' ? `feet on the bench, ${edge}` : `rests on ${edge}`;
 }
 
 /** On the feet, beside the marks of the edge, read from below upwards. */
-function edgeNames(arch: PlateArch, edges: readonly [number, number]): readonly Lettering[] {
-  const y = arch.numbers.edgeHeightMm + NEAR_MM;
-  return [edges[0] - NEAR_MM - TAIL * SMALL_MM, edges[1] + NEAR_MM + SMALL_MM].map((x) => ({
+function edgeNames(
+  arch: PlateArch,
+  place: GaugePlace | undefined,
+  { feet }: ArchGaugeOptions,
+): readonly Lettering[] {
+  const [first, second] = place ? [-place.edgeHalfWidthMm, place.edgeHalfWidthMm] : [0, arch.bodyLengthMm];
+  const before = (x: number): number => x - NEAR_MM - TAIL * SMALL_MM;
+  // Beyond the neck end a gauge on the bench may step over a button: its name stands before the mark.
+  const last = !place && feet === 'bench' ? before(second) : second + NEAR_MM + SMALL_MM;
+  return [before(first), last].map((x) => ({
     text: 'edge',
-    at: { x, y },
+    at: { x, y: arch.numbers.edgeHeightMm + NEAR_MM },
     heightMm: SMALL_MM,
     turnRad: Math.PI / 2,
     anchor: 'start',
@@ -131,7 +132,7 @@ function alongNames(
   const box = boundsOf(body);
   const y = box.max.y - GAP_MM - TITLE_MM;
   const places: { text: string; yMm: number; before: boolean }[] = arch.stations.map(({ name, yMm }) => ({
-    text: stationText(name),
+    text: STATION_TEXT[name],
     yMm,
     // The bridge stands close after the lower corners, so their name goes before their mark.
     before: name === 'lowerCorner',

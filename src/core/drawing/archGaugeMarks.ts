@@ -1,6 +1,6 @@
 import { WELD_MM } from '../base/index.ts';
 import { boundsOf, type Chain } from '../curve/index.ts';
-import { type ArchStation, insideLine, type PlateArch } from '../instrument/index.ts';
+import { type GaugePlace, insideLine, type PlateArch } from '../instrument/index.ts';
 import type { DrawnLine } from './drawing.ts';
 
 /** mm that a mark reaches up from the working edge. */
@@ -12,11 +12,11 @@ const CLEAR_MM = 1.5;
 /** Centre line, and marks at the edges of the plate and at the channel's lowest points. */
 export function crossMarks(
   arch: PlateArch,
-  station: ArchStation,
+  place: GaugePlace,
   body: Chain<'drawing'>,
   holes: readonly Chain<'drawing'>[],
 ): readonly DrawnLine[] {
-  const { edgeHalfWidthMm, halfWidthMm } = station;
+  const { edgeHalfWidthMm, halfWidthMm } = place;
   return [
     ...centreLine(0, body, holes),
     ...[-edgeHalfWidthMm, edgeHalfWidthMm].map((x) => mark(x, arch.numbers.edgeHeightMm, MARK_MM)),

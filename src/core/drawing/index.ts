@@ -1,4 +1,6 @@
-export { type ArchGaugeOptions, archGaugeDrawings } from './archGaugeDrawings.ts';
+export type { GaugeFeet } from './archGaugeBody.ts';
+export { archGaugeDrawings } from './archGaugeDrawings.ts';
+export type { ArchGaugeOptions } from './archGaugeOptions.ts';
 export { blockDrawings } from './blockDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
 export type { MapPlace } from './deviationMapComb.ts';

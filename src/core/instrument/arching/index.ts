@@ -3,6 +3,8 @@ export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from '.
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
 export type { ChannelCorner, ChannelLine } from './channelLine.ts';
 export type { EdgeState } from './edgeShape.ts';
+export { type GaugePlace, gaugePlace } from './gaugePlace.ts';
+export { type GaugeStuff, gaugeProfile, gaugeStuff } from './gaugeProfile.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
 export { plateHeight } from './plateHeight.ts';

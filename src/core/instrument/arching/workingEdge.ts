@@ -1,23 +1,27 @@
 import { accept, type Checked } from '../../base/index.ts';
 import { type Chain, intersections, joinChains, subChain, type Vertex } from '../../curve/index.ts';
 import { longArchChain } from '../../surface/index.ts';
-import type { ArchStation, PlateArch } from './archedPlate.ts';
-import { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
+import type { PlateArch } from './archedPlate.ts';
+import { type ArchProfile, longProfile } from './archProfile.ts';
 import type { EdgeState } from './edgeShape.ts';
+import type { GaugePlace } from './gaugePlace.ts';
+import { gaugeProfile } from './gaugeProfile.ts';
 import { fitProfile } from './profileFit.ts';
 
 /**
- * The outside across a station as tangent arcs, from border to border of its profile (where a gauge's feet begin);
- * section frame, heights above the gluing face, x growing. Symmetric, the arc over the crest written once.
+ * The working edge of a cross gauge as tangent arcs, from foot to foot; section frame, heights above the gluing face, x
+ * growing. Symmetric, the arc over the crest written once.
+ *
+ * Without thickness it is the outside across the place; with it, the lowest edge that clears the plate within the
+ * thickness, to what arcs are fitted to (0.005 mm). `behindMm` is signed along the body. Faults: those of fitting.
  */
 export function stationArcs(
   arch: PlateArch,
-  station: ArchStation,
+  place: GaugePlace,
   state: EdgeState,
+  behindMm = 0,
 ): Checked<Chain<'section'>> {
-  const profile = stationProfile(arch, station, state);
-  const right = between(profile, 0, profile.borders[1]);
-  const fitted = fitProfile(right, { start: true });
+  const fitted = fitProfile(gaugeProfile(arch, place, state, behindMm), { start: true });
   return fitted.ok ? accept(mirroredBoth(fitted.value)) : fitted;
 }
 
