@@ -10,6 +10,9 @@ interface MakeWords {
   readonly paper: string;
   readonly printerBars?: string;
   readonly dxf: string;
+  readonly gaugeAt?: string;
+  readonly gaugeFeet?: string;
+  readonly gaugeEdge?: string;
   readonly force: boolean;
   readonly json: boolean;
 }
@@ -24,6 +27,12 @@ export function addMake(program: Command): void {
     .option('--paper <paper>', 'paper of the printer: A4, A3, A2, Letter or Tabloid', 'A4')
     .option('--printer-bars <x,y>', 'what the 150 mm bars of an earlier print measure, across and up')
     .option('--dxf <release>', 'R2000 or R12', 'R2000')
+    .option(
+      '--gauge-at <heights>',
+      'further cross gauges at these heights above the lower end, such as 95,150',
+    )
+    .option('--gauge-feet <where>', 'edge: gauges rest on the plate; bench: they stand beside it')
+    .option('--gauge-edge <form>', 'bevelled: the section itself; square: cleared over the whole thickness')
     .option('--force', 'replace files that are not from an earlier pack', false)
     .option('--json', 'the manifest as JSON', false)
     .action(async (path: string, words: MakeWords) => {

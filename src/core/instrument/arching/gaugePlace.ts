@@ -36,7 +36,7 @@ function offArch(arch: PlateArch, yMm: number) {
   const { startMm, endMm } = arch.longArch;
   return {
     code: 'gauge.place',
-    at: 'gauge-at',
+    at: '--gauge-at',
     found: `a gauge of the ${arch.plate} at ${yMm} mm above the lower end`,
     need: `a height at which the arch stands out above the edge; the channel ends at ${startMm.toFixed(1)} and ${endMm.toFixed(1)} mm`,
     remedy: 'name a height farther from the ends of the body',

@@ -7,10 +7,15 @@ import {
   outlineDrawings,
 } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
+import type { GaugeChoices } from './gaugeChoices.ts';
 
 /** Every piece of an instrument that is drawn so far, in the order a maker needs them. Faults: those of the gauges. */
-export function drawInstrument({ plan, plates, design }: Instrument): Checked<readonly Drawing[]> {
+export function drawInstrument(
+  { plan, plates, design }: Instrument,
+  gauges: GaugeChoices = {},
+): Checked<readonly Drawing[]> {
   const shared = {
+    ...gauges,
     instrumentName: plan.name,
     gaugeThicknessMm: design.values.gaugeThickness?.value ?? 0,
     ...(design.values.stop && { stopMm: design.values.stop.value }),
@@ -21,8 +26,11 @@ export function drawInstrument({ plan, plates, design }: Instrument): Checked<re
     archGaugeDrawings(plates.back, { ...shared, state: 'finished' }),
     archGaugeDrawings(plates.top, { ...shared, state: 'finished' }),
   ];
-  const faults = sets.flatMap((set) => (set.ok ? [] : set.faults));
-  if (faults.length > 0) return refuse(...faults);
+  // The same place is off the arch in both states of a plate: said once.
+  const faults = new Map(
+    sets.flatMap((set) => (set.ok ? [] : set.faults.map((fault) => [fault.found, fault]))),
+  );
+  if (faults.size > 0) return refuse(...faults.values());
   return accept([
     ...formDrawings(plan),
     ...outlineDrawings(plan),

@@ -38,7 +38,7 @@ export async function make(
 ): Promise<Checked<Pack>> {
   const instrument = deriveInstrument(design);
   if (!instrument.ok) return instrument;
-  const drawings = drawInstrument(instrument.value);
+  const drawings = drawInstrument(instrument.value, options.gauges);
   if (!drawings.ok) return drawings;
   const flaws = drawings.value.flatMap(preflight);
   const print = options.kinds.includes('print')

@@ -2,6 +2,7 @@ import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
 import { isPaperName, PAPERS, type PaperName, type PrinterMeasure } from '../../drawing/index.ts';
 import type { DxfRelease } from '../../files/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { type GaugeChoices, parseGaugeChoices } from './gaugeChoices.ts';
 
 /** What kinds of files a pack can hold so far. */
 export type MakeKind = 'print' | 'laser';
@@ -11,6 +12,8 @@ export interface MakeOptions {
   readonly paper: PaperName;
   readonly printer?: PrinterMeasure;
   readonly dxf: DxfRelease;
+  /** As in every pack unless chosen otherwise. */
+  readonly gauges?: GaugeChoices;
   /** SHA-256 of bytes, in hexadecimal. */
   readonly digest: (bytes: Uint8Array) => string;
 }
@@ -19,25 +22,30 @@ const KINDS: readonly MakeKind[] = ['print', 'laser'];
 const RELEASES: readonly DxfRelease[] = ['R2000', 'R12'];
 const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);
 
-/** Options as typed. Faults, all at once: `make.kind`, `make.paper`, `make.dxf`, `make.bars`. */
+/** Options as typed. Faults, all at once: `make.kind`, `make.paper`, `make.dxf`, `make.bars`, `make.gauge-…`. */
 export function parseMakeOptions(words: {
   readonly only?: string;
   readonly paper: string;
   readonly printerBars?: string;
   readonly dxf: string;
+  readonly gaugeAt?: string;
+  readonly gaugeFeet?: string;
+  readonly gaugeEdge?: string;
 }): Checked<Omit<MakeOptions, 'digest'>> {
   const only = words.only === undefined ? KINDS : words.only.split(',').map((kind) => kind.trim());
   const kinds = only.map((kind) => named('make.kind', '--only', kind, KINDS));
   const paper = named('make.paper', '--paper', words.paper, PAPER_NAMES);
   const dxf = named('make.dxf', '--dxf', words.dxf, RELEASES);
   const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
-  if (!paper.ok || !dxf.ok || !printer.ok || kinds.some((kind) => !kind.ok))
-    return refuse(...[...kinds, paper, dxf, printer].flatMap((one) => (one.ok ? [] : one.faults)));
+  const gauges = parseGaugeChoices(words);
+  if (!paper.ok || !dxf.ok || !printer.ok || !gauges.ok || kinds.some((kind) => !kind.ok))
+    return refuse(...[...kinds, paper, dxf, printer, gauges].flatMap((one) => (one.ok ? [] : one.faults)));
   return accept({
     kinds: KINDS.filter((kind) => kinds.some((one) => one.ok && one.value === kind)),
     paper: paper.value,
     dxf: dxf.value,
     ...(printer.value && { printer: printer.value }),
+    gauges: gauges.value,
   });
 }
 
