@@ -53,6 +53,12 @@ export const VALUES = {
 
   purflingToEdge: { unit: 'mm', says: 'edge of the plate to the outer line of the purfling' },
   purflingWidth: { unit: 'mm', says: 'width of the purfling' },
+  purflingDepth: { unit: 'mm', says: 'depth of the groove for the purfling' },
+  stingLength: { unit: 'mm', says: 'point of the purfling in a corner: how far it reaches beyond the mitre' },
+  stingAside: {
+    unit: 'mm',
+    says: 'how far that point bends from the middle of the corner toward the waist',
+  },
   edgeHeightBack: { unit: 'mm', says: 'thickness of the edge of the back' },
   edgeHeightTop: { unit: 'mm', says: 'thickness of the edge of the top' },
   archHeightBack: { unit: 'mm', says: 'height of the back over its gluing face at the crest' },
@@ -60,6 +66,7 @@ export const VALUES = {
   scoopDepthBack: { unit: 'mm', says: 'edge crest down to the channel, back' },
   scoopDepthTop: { unit: 'mm', says: 'edge crest down to the channel, top' },
   edgeCrestInset: { unit: 'mm', says: 'edge of the plate to the crest of the edge' },
+  edgeUnderRounding: { unit: 'mm', says: 'radius that rounds the edge below, toward the ribs' },
   edgeLand: { unit: 'mm', says: 'flat edge left while arching, before the channel is cut' },
   channelAtBouts: { unit: 'mm', says: 'edge of the plate to the lowest line of the channel, bouts and ends' },
   channelAtWaist: { unit: 'mm', says: 'edge of the plate to the lowest line of the channel, waist' },
@@ -71,6 +78,21 @@ export const VALUES = {
   fullnessWaist: { unit: 'ratio', says: 'fullness of the cross arch at the waist' },
   fullnessLowerCorner: { unit: 'ratio', says: 'fullness of the cross arch at the lower corners' },
   fullnessLowerBout: { unit: 'ratio', says: 'fullness of the cross arch at the lower bout' },
+  roughAllowance: { unit: 'mm', says: 'wood left on the arch when it is roughed out' },
+  roughStep: { unit: 'mm', says: 'height of a step of the roughed-out arch' },
+  drillPitch: { unit: 'mm', says: 'distance between the holes drilled to depth' },
+  drillDiameter: { unit: 'mm', says: 'diameter of the bit that drills to depth' },
+  drillPoint: { unit: 'mm', says: 'how far the point of that bit stands out beyond its full width' },
+  blankHeightBack: {
+    unit: 'mm',
+    optional: true,
+    says: 'thickness of the board for the back, outside planed level',
+  },
+  blankHeightTop: {
+    unit: 'mm',
+    optional: true,
+    says: 'thickness of the board for the top, outside planed level',
+  },
   gaugeThickness: { unit: 'mm', says: 'thickness of the stuff that gauges are cut from' },
 } as const satisfies Record<string, { unit: Unit; optional?: boolean; says: string }>;
 

@@ -1,3 +1,4 @@
+import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
 
 /** The full-size cello. Most figures are from memory: no full table of one author is held. */
@@ -52,6 +53,11 @@ export const CELLO_SIZES: readonly Size[] = [
     fullnessWaist: practised(0, 'the cycloid itself'),
     fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
     fullnessLowerBout: practised(0, 'the cycloid itself'),
+    purflingDepth: recalled(2.5, 'the violin, scaled; weak'),
+    stingLength: recalled(3, 'the violin, scaled; weak'),
+    stingAside: recalled(1.2, 'the violin, scaled; weak'),
+    edgeUnderRounding: recalled(1.8, 'the violin, scaled; weak'),
     gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+    ...ROUGHING,
   }),
 ];

@@ -1,3 +1,4 @@
+import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
 
 const table = (value: number) => read(value, 'violaTable');
@@ -53,7 +54,12 @@ const large: Size = sizeOf('viola', 'large', {
   fullnessWaist: practised(0, 'the cycloid itself'),
   fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
   fullnessLowerBout: practised(0, 'the cycloid itself'),
+  purflingDepth: recalled(1.8, '1.5 to 2'),
+  stingLength: recalled(1.7, 'the violin, scaled'),
+  stingAside: recalled(0.7, 'the violin, scaled'),
+  edgeUnderRounding: recalled(1.3, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  ...ROUGHING,
 });
 
 const medium = scaledSize(large, 'medium', {

@@ -1,3 +1,4 @@
+import { ROUGHING } from './roughing.ts';
 import {
   type Cell,
   ours,
@@ -76,7 +77,12 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   fullnessWaist: practised(0, 'the cycloid itself'),
   fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
   fullnessLowerBout: practised(0, 'the cycloid itself'),
+  purflingDepth: recalled(1.8, '1.5 to 2'),
+  stingLength: recalled(1.5),
+  stingAside: recalled(0.6, 'a third to a half of the length'),
+  edgeUnderRounding: recalled(1.2, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  ...ROUGHING,
 });
 
 const sevenEighths = scaledSize(fullSize, '7/8', {
