@@ -90,11 +90,11 @@ test('no part of a bit, flat or pointed, comes below the arched plate and its al
           maxLength: 20,
         },
       ),
-      fc.nat(),
+      fc.double({ min: 0, max: 0.999, noNaN: true }),
       ({ arch, rough }, diameterMm, pointMm, probes, pick) => {
         const drill = { pitchMm: 30, diameterMm, pointMm };
         const holes = drillPoints(arch, { ...rough, drill });
-        const hole = holes[pick % holes.length];
+        const hole = holes[Math.floor(pick * holes.length)];
         if (!hole) throw new Error('no hole');
         for (const { turn, out } of probes) {
           const [x, y] = [
