@@ -1,3 +1,11 @@
+export { type ContourLine, contourLevels, contourLines } from './contourLines.ts';
+export {
+  contourOnSurface,
+  placesOf,
+  type SurfaceContour,
+  type SurfaceContourTask,
+} from './contourOnSurface.ts';
+export { trimContour } from './contourTrim.ts';
 export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
 export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
