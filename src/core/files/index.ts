@@ -10,4 +10,6 @@ export { type HoleDocument, readTrace, type TraceDocument } from './traceDocumen
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { writePictureSvg } from './writePictureSvg.ts';
+export { writeSheetPdf } from './writeSheetPdf.ts';
+export { writeSheetSvg } from './writeSheetSvg.ts';
 export { escapeXml, writeSvg } from './writeSvg.ts';

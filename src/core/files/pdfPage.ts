@@ -57,7 +57,7 @@ export function pdfPageContent(page: Page): string {
 }
 
 function pageOwn(page: Page): string {
-  const lines = page.lines.map((line) => stroke(STROKES[line.pen]) + path(line.chain) + paint(line.chain));
+  const lines = page.lines.map((line) => stroke(STROKES[line.pen]) + pdfPath(line.chain) + paint(line.chain));
   return lines.join('') + page.texts.map(textRun).join('');
 }
 
@@ -66,14 +66,14 @@ function placedLayer(placed: PlacedDrawing, layer: Exclude<PdfLayer, 'page'>): s
   const chains: string[] = [];
   const add = (style: Stroke, chain: Chain<'drawing'>): void => {
     const onPage = placedChain(placed, chain);
-    chains.push(stroke(style) + path(onPage) + paint(onPage));
+    chains.push(stroke(style) + pdfPath(onPage) + paint(onPage));
   };
   for (const line of drawing.lines) if (line.meaning === layer) add(STROKES[styleOf(line)], line.chain);
   if (layer === 'text')
     for (const lettering of drawing.lettering)
       for (const chain of letteringStrokes(lettering)) add(STROKES.text, chain);
   if (layer === 'cut')
-    for (const chain of drawing.filled ?? []) chains.push(`0 g\n${path(placedChain(placed, chain))}f\n`);
+    for (const chain of drawing.filled ?? []) chains.push(`0 g\n${pdfPath(placedChain(placed, chain))}f\n`);
   if (chains.length === 0) return '';
   const clip = [window.min.x, window.min.y, window.max.x - window.min.x, window.max.y - window.min.y];
   return `q\n${clip.map(millimetres).join(' ')} re W n\n${chains.join('')}Q\n`;
@@ -91,7 +91,8 @@ function paint(chain: Chain<Frame>): string {
   return chain.closed ? 's\n' : 'S\n';
 }
 
-function path(chain: Chain<'page'>): string {
+/** The path of a chain in PDF's own words, its arcs as cubics. */
+export function pdfPath<F extends Frame>(chain: Chain<F>): string {
   const first = chain.vertices[0];
   if (!first) return '';
   const short = shortArcs(chain, cubicTurn);
@@ -104,7 +105,7 @@ function cubicTurn(radiusMm: number): number {
   return (Math.PI / 2) * Math.min(1, share ** (1 / 6));
 }
 
-function curve(segment: Segment<'page'>): string {
+function curve<F extends Frame>(segment: Segment<F>): string {
   const { start, end } = segment;
   const arc = arcOf(segment);
   const to = `${millimetres(end.x)} ${millimetres(end.y)}`;

@@ -26,4 +26,6 @@ export type { Estimate } from './measuredFit.ts';
 export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
+export { type Lamp, lampPlace } from './shadingLamp.ts';
+export { lampLight } from './shadingLight.ts';
 export { principalCurvatures, type SurfaceShape, upwardNormal } from './surfaceShape.ts';

@@ -1,0 +1,59 @@
+import { type Box, point } from '../base/index.ts';
+import type { HeightField } from '../surface/index.ts';
+import type { Colour, Raster } from './pictureSheet.ts';
+
+/** The layout of a field without its heights. */
+export type FieldGrid = Omit<HeightField, 'zMm'>;
+
+/**
+ * A field of values as a raster, one pixel a place, the highest y on top. Places without a value take the colour of a
+ * neighbour, so that an outline cut into the raster has colour up to its edge; those farther off that of the ground.
+ */
+export function fieldRaster(
+  { columns, rows }: FieldGrid,
+  values: ArrayLike<number>,
+  colourOf: (value: number) => Colour,
+  ground: Colour,
+): Raster {
+  const rgb = new Uint8Array(3 * columns * rows);
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column < columns; column++) {
+      const value = valueNear(values, columns, rows, column, row);
+      rgb.set(Number.isNaN(value) ? ground : colourOf(value), 3 * ((rows - 1 - row) * columns + column));
+    }
+  return { widthPx: columns, heightPx: rows, rgb };
+}
+
+/** The box that the pixels of a field fill: half a step more than its places on every side. */
+export function fieldBox({ fromXMm, fromYMm, stepMm, columns, rows }: FieldGrid): Box<'drawing'> {
+  return {
+    min: point(fromXMm - stepMm / 2, fromYMm - stepMm / 2),
+    max: point(fromXMm + (columns - 0.5) * stepMm, fromYMm + (rows - 0.5) * stepMm),
+  };
+}
+
+/** Places that a value reaches out to where there is none. */
+const NEAR = 2;
+
+function valueNear(
+  values: ArrayLike<number>,
+  columns: number,
+  rows: number,
+  column: number,
+  row: number,
+): number {
+  const own = values[row * columns + column] as number;
+  if (!Number.isNaN(own)) return own;
+  let found = Number.NaN;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (let down = -NEAR; down <= NEAR; down++)
+    for (let across = -NEAR; across <= NEAR; across++) {
+      const [c, r] = [column + across, row + down];
+      if (c < 0 || r < 0 || c >= columns || r >= rows) continue;
+      const value = values[r * columns + c] as number;
+      const far = across * across + down * down;
+      if (Number.isNaN(value) || far >= nearest) continue;
+      [found, nearest] = [value, far];
+    }
+  return found;
+}

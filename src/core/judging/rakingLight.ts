@@ -1,0 +1,117 @@
+import { point } from '../base/index.ts';
+import { boundsOf, type Chain, circleChain } from '../curve/index.ts';
+import type { Lettering } from '../drawing/index.ts';
+import { type HeightField, type Lamp, lampLight } from '../surface/index.ts';
+import { fieldBox, fieldRaster } from './fieldRaster.ts';
+import type { Colour, InkedLettering, PictureSheet } from './pictureSheet.ts';
+
+/** A plate under one lamp: its surface as a field, its outline, and words for the foot. */
+export interface RakingLightPlan {
+  readonly title: string;
+  readonly says: string;
+  readonly field: HeightField;
+  readonly outline: Chain<'drawing'>;
+  readonly lamp: Lamp;
+}
+
+/** The room behind the plate, and what is written on it. */
+const DARK: Colour = [22, 20, 19];
+const DIM: Colour = [150, 141, 128];
+const LAMP_INK: Colour = [255, 224, 160];
+
+/** The plate as it looks with one lamp low in a dark room: bare wood, shadows that it casts on itself, nothing polished away. */
+export function rakingLight({ title, says, field, outline, lamp }: RakingLightPlan): PictureSheet {
+  const light = lampLight(field, lamp);
+  const { min, max } = boundsOf(outline);
+  const size = (max.y - min.y) / LETTERED_FOR_MM;
+  const margin = MARGIN_MM * size;
+  const footMm = FOOT_MM * size;
+  const box = {
+    min: point<'drawing'>(min.x - margin, min.y - margin - footMm),
+    max: point<'drawing'>(max.x + margin, max.y + margin),
+  };
+  const write = (text: string, line: number, heightMm: number): InkedLettering => ({
+    lettering: {
+      text,
+      at: point((min.x + max.x) / 2, min.y - margin - line * LINE_MM * size),
+      heightMm: heightMm * size,
+      turnRad: 0,
+      anchor: 'middle',
+    } satisfies Lettering,
+    ink: DIM,
+  });
+  return {
+    title,
+    box,
+    ground: DARK,
+    rasters: [{ raster: fieldRaster(field, light, woodUnder, DARK), box: fieldBox(field), within: outline }],
+    lines: lampMark(outline, lamp, size),
+    lettering: [write(title, 0, TITLE_MM), write(says, 1, WORDS_MM)],
+  };
+}
+
+/** mm on an instrument of this length; others are scaled. */
+const LETTERED_FOR_MM = 355;
+const MARGIN_MM = 16;
+const FOOT_MM = 9;
+const LINE_MM = 7.5;
+const TITLE_MM = 4;
+const WORDS_MM = 3;
+
+/** Light of a level place comes out as this share of what a picture can show; stronger light nears the whole of it. */
+const LEVEL_SHOWN = 0.34;
+/** What a shadow still shows, of the walls of the room. */
+const ROOM_LIGHT = 0.016;
+/** Bare wood, grey and a little warm; shadows are colder. */
+const WOOD: Colour = [255, 243, 226];
+const SHADE: Colour = [226, 236, 255];
+
+/** Colour of bare wood under so much light, 1 being what falls on a level place. */
+function woodUnder(light: number): Colour {
+  const strength = -Math.log(1 - LEVEL_SHOWN);
+  const shown = 1 - Math.exp(-strength * light);
+  const share = ROOM_LIGHT + (1 - ROOM_LIGHT) * shown;
+  const channel = (index: 0 | 1 | 2): number =>
+    Math.round(
+      255 *
+        encoded(
+          (share * (shown * WOOD[index] + (1 - shown) * (0.5 * WOOD[index] + 0.5 * SHADE[index]))) / 255,
+        ),
+    );
+  return [channel(0), channel(1), channel(2)];
+}
+
+/** Linear light as eight-bit sRGB holds it (IEC 61966-2-1). */
+function encoded(linear: number): number {
+  return linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
+}
+
+/** A small sun at the rim of the picture where the lamp stands. */
+function lampMark(outline: Chain<'drawing'>, lamp: Lamp, size: number): PictureSheet['lines'] {
+  const { min, max } = boundsOf(outline);
+  const [dx, dy] = [Math.sin(lamp.fromRad), Math.cos(lamp.fromRad)];
+  const halfWidth = (max.x - min.x) / 2 + LAMP_OFF_MM * size;
+  const halfHeight = (max.y - min.y) / 2 + LAMP_OFF_MM * size;
+  const way = Math.min(
+    dx === 0 ? Number.POSITIVE_INFINITY : halfWidth / Math.abs(dx),
+    dy === 0 ? Number.POSITIVE_INFINITY : halfHeight / Math.abs(dy),
+  );
+  const centre = point<'drawing'>((min.x + max.x) / 2 + way * dx, (min.y + max.y) / 2 + way * dy);
+  const rays = Array.from({ length: RAYS }, (_, index) => {
+    const turn = (2 * Math.PI * index) / RAYS;
+    const at = (far: number) => ({
+      x: centre.x + far * size * Math.cos(turn),
+      y: centre.y + far * size * Math.sin(turn),
+      bulge: 0,
+    });
+    return { closed: false, vertices: [at(2.6), at(4)] };
+  });
+  const disc = circleChain<'drawing'>(centre, 1.7 * size, false);
+  return [
+    { chain: disc, ink: LAMP_INK, widthMm: 0, fill: LAMP_INK },
+    ...rays.map((chain) => ({ chain, ink: LAMP_INK, widthMm: 0.5 * size })),
+  ];
+}
+
+const LAMP_OFF_MM = 8;
+const RAYS = 8;
