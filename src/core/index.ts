@@ -26,6 +26,7 @@ export {
 export { type Design, type Family, readDesign } from './design/index.ts';
 export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
 export { type Instrument, STATION_NAMES } from './instrument/index.ts';
+export type { Raster } from './judging/index.ts';
 export {
   blackBoxesOfMarker,
   type CalibrationSheet,

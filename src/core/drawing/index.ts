@@ -6,8 +6,9 @@ export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
 export type { MapPlace } from './deviationMapComb.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
+export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
 export { formDrawings } from './formDrawings.ts';
-export { letteringStrokes } from './lettering.ts';
+export { letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { marginTextWidthMm, plainMarginText } from './marginText.ts';
 export { outlineDrawings } from './outlineDrawings.ts';
 export {
@@ -23,6 +24,8 @@ export {
 export type { PageOptions } from './pageGroup.ts';
 export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
+export { roughArchingDrawing } from './roughArchingDrawing.ts';
+export { roughDrillDrawing } from './roughDrillDrawing.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
 export { cardsDrawing } from './sheetDrawingCards.ts';
 export { wearMapDrawing } from './wearMapDrawing.ts';

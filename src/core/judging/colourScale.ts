@@ -5,9 +5,9 @@ export type ColourScale = readonly Colour[];
 
 /** From paper to walnut: heights and thicknesses, dark where there is most wood. */
 export const WOOD_SCALE: ColourScale = [
-  [253, 250, 242],
-  [246, 233, 204],
-  [234, 207, 158],
+  [251, 245, 231],
+  [244, 229, 199],
+  [232, 205, 156],
   [214, 172, 112],
   [183, 130, 75],
   [143, 92, 52],
@@ -34,4 +34,10 @@ export function colourAt(scale: ColourScale, share: number): Colour {
   const between = (channel: 0 | 1 | 2): number =>
     Math.round(low[channel] + part * (high[channel] - low[channel]));
   return [between(0), between(1), between(2)];
+}
+
+/** A colour under so much light: 1 leaves it. */
+export function shaded([red, green, blue]: Colour, light: number): Colour {
+  const channel = (value: number): number => Math.max(0, Math.min(255, Math.round(value * light)));
+  return [channel(red), channel(green), channel(blue)];
 }
