@@ -55,7 +55,7 @@ function benchText(arch: PlateArch, stand: GaugeStand | null, state: EdgeState):
 
 /** How the working edge is to be made, and what a square one would read wrongly. */
 function edgeText({ rideMm, rideAtMm }: GaugeStuff, { workingEdge }: ArchGaugeOptions): string {
-  const most = `${rideMm.toFixed(2)} mm, ${rideAtMm === 0 ? 'on the centre line' : `${rideAtMm} mm from the centre line`}`;
+  const most = `${rideMm.toFixed(2)} mm, ${rideAtMm === 0 ? 'on the centre line' : `${rideAtMm.toFixed(0)} mm from the centre line`}`;
   if (rideMm < NO_RIDE_MM)
     return `Its edge may stay square: nowhere within its thickness does the plate rise more than ${NO_RIDE_MM} mm above the line.`;
   return workingEdge === 'square'

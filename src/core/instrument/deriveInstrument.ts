@@ -5,6 +5,8 @@ import { makeRegister, type Register, type RegisterEntry } from '../quantity/ind
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
 import { plateArch } from './arching/plateArch.ts';
+import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
+import { roughRegister } from './arching/roughRegister.ts';
 import type { PlanParts } from './plan.ts';
 import { planParts } from './planParts.ts';
 
@@ -14,6 +16,8 @@ export interface Instrument {
   readonly half: HalfOutline;
   readonly plan: PlanParts;
   readonly plates: { readonly back: PlateArch; readonly top: PlateArch };
+  /** What the plates are roughed out with. */
+  readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
   readonly findings: readonly Finding[];
 }
@@ -31,11 +35,21 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
   const top = plateArch(design.values, half, 'top');
   if (!plan.ok || !back.ok || !top.ok)
     return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
+  const rough = {
+    back: roughNumbers(design.values, back.value),
+    top: roughNumbers(design.values, top.value),
+  };
+  if (!rough.back.ok || !rough.top.ok)
+    return refuse(...[rough.back, rough.top].flatMap((part) => (part.ok ? [] : part.faults)));
+  const roughing = { back: rough.back.value, top: rough.top.value };
   const register = makeRegister([
     ...designEntries(design),
     ...plan.value.registerEntries,
     ...archRegister(back.value),
     ...archRegister(top.value),
+    ...[back.value, top.value].flatMap((arch) =>
+      roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
+    ),
     ...outlineEntry(design, plan.value),
   ]);
   if (!register.ok) return register;
@@ -44,6 +58,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
     half,
     plan: plan.value,
     plates: { back: back.value, top: top.value },
+    roughing,
     register: register.value,
     findings: [
       ...outline.value.findings,

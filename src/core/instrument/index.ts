@@ -2,6 +2,10 @@ export {
   type ArchChoices,
   type ArchProfile,
   type ArchStation,
+  boardValueName,
+  type DrillBit,
+  type DrillPoint,
+  drillPoints,
   type EdgeState,
   type GaugePlace,
   type GaugeStuff,
@@ -10,6 +14,7 @@ export {
   gaugeStuff,
   longArcs,
   longProfile,
+  lowestTip,
   type Plate,
   type PlateArch,
   type PlateRecord,
@@ -18,10 +23,14 @@ export {
   plateHeight,
   plateRecord,
   plateShape,
+  type RoughNumbers,
+  roughNumbers,
   STATION_NAMES,
   type StationName,
   stationArcs,
   stationProfile,
+  type Terrace,
+  terraces,
 } from './arching/index.ts';
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';

@@ -59,5 +59,8 @@ export const CELLO_SIZES: readonly Size[] = [
     edgeUnderRounding: recalled(1.8, 'the violin, scaled; weak'),
     gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
     ...ROUGHING,
+    drillPitch: ours(20, 'room for the figures between the holes'),
+    drillDiameter: recalled(8, '6 to 10'),
+    drillPoint: recalled(2.4, 'a twist drill of 8 mm with a point of 118°'),
   }),
 ];

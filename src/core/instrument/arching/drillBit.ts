@@ -7,12 +7,11 @@ export interface DrillBit {
   readonly pointMm: number;
 }
 
-/** Directions and shares of the radius in which the wood under a bit is looked at. */
-const DIRECTIONS = 16;
-const RINGS = [0.25, 0.5, 0.75, 1] as const;
+/** mm between two places at which the wood under a bit is looked at, about. */
+const BETWEEN_MM = 1.5;
 
 /** mm. What so smooth a surface can rise between the places looked at, and more. */
-const BETWEEN_MM = 0.05;
+const RISE_MM = 0.05;
 
 /**
  * The lowest height that the tip of a bit may reach over a place, so that no part of the bit goes below `floorAt`: mm,
@@ -24,12 +23,16 @@ export function lowestTip(
   { diameterMm, pointMm }: DrillBit,
 ): number {
   let least = floorAt(at);
-  for (const ring of RINGS)
-    for (let step = 0; step < DIRECTIONS; step++) {
-      const angle = (2 * Math.PI * step) / DIRECTIONS;
-      const reach = (ring * diameterMm) / 2;
+  const radiusMm = diameterMm / 2;
+  const rings = Math.ceil(radiusMm / BETWEEN_MM);
+  for (let ring = 1; ring <= rings; ring++) {
+    const reach = (radiusMm * ring) / rings;
+    const steps = Math.ceil((2 * Math.PI * reach) / BETWEEN_MM);
+    for (let step = 0; step < steps; step++) {
+      const angle = (2 * Math.PI * step) / steps;
       const floor = floorAt(point(at.x + reach * Math.cos(angle), at.y + reach * Math.sin(angle)));
-      least = Math.max(least, floor - ring * pointMm);
+      least = Math.max(least, floor - (ring / rings) * pointMm);
     }
-  return least + BETWEEN_MM;
+  }
+  return least + RISE_MM;
 }

@@ -19,6 +19,11 @@ function placeAt(yMm: number): GaugePlace {
   return place.value;
 }
 
+/** Even over an interval, which fast-check's own doubles are not. */
+function even(from: number, to: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: 1_000_000 }).map((share) => from + ((to - from) * share) / 1_000_000);
+}
+
 test('a gauge at the height of a station is that of the station', () => {
   for (const station of arch.stations) {
     const place = placeAt(station.yMm);
@@ -36,11 +41,11 @@ test.each([-3, 0, 6, 352, 355, 400, Number.NaN])('a gauge at %s mm is refused in
 test('the edge of a square gauge lies nowhere below the plate within its thickness', () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 20, max: 335, noNaN: true }),
-      fc.double({ min: 0.8, max: 6, noNaN: true }),
+      even(20, 335),
+      even(0.8, 6),
       fc.constantFrom('arched' as const, 'finished' as const),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
+      even(0, 1),
+      even(0, 1),
       (yMm, thicknessMm, state, across, within) => {
         const place = placeAt(yMm);
         const { behindMm } = gaugeStuff(arch, place, state, thicknessMm);
@@ -74,7 +79,7 @@ test('with thickness the profile is nowhere lower than without, and higher by wh
       ({ x, y }) => y - plateHeight(arch, x, yMm, 'arched'),
     );
     expect(Math.min(...rises)).toBeGreaterThan(-1e-9);
-    expect(Math.max(...rises)).toBeGreaterThanOrEqual(stuff.rideMm - 1e-9);
+    expect(Math.max(...rises)).toBeGreaterThan(stuff.rideMm - 0.001);
     expect(Math.max(...rises)).toBeLessThan(stuff.rideMm + 0.01);
   }
 });

@@ -5,7 +5,7 @@ import type { GaugePlace } from './gaugePlace.ts';
 import { plateHeight } from './plateHeight.ts';
 
 /** mm between two sections through the stuff of a gauge, at most; between them the highest is sought out. */
-const SECTION_MM = 0.5;
+const SECTION_MM = 1;
 
 /** mm between two points of the profile, at most. */
 const STEP_MM = 0.25;
@@ -55,13 +55,14 @@ export function gaugeStuff(
   return toNeck.rideMm < toLowerEnd.rideMm ? toNeck : toLowerEnd;
 }
 
-/** mm between two places where the ride is looked at. */
-const RIDE_STEP_MM = 2;
+/** Places across half a plate where the ride is looked at. */
+const RIDE_PLACES = 40;
 
 function squareRide(arch: PlateArch, place: GaugePlace, state: EdgeState, behindMm: number): GaugeStuff {
   const border = footBegins(arch, place, state, 0);
   let most: GaugeStuff = { behindMm, rideMm: 0, rideAtMm: 0 };
-  for (let x = 0; x <= border; x += RIDE_STEP_MM) {
+  for (let step = 0; step <= RIDE_PLACES; step++) {
+    const x = (border * step) / RIDE_PLACES;
     const ride = highestWithin(arch, x, place.yMm, behindMm, state) - plateHeight(arch, x, place.yMm, state);
     if (ride > most.rideMm) most = { behindMm, rideMm: ride, rideAtMm: x };
   }

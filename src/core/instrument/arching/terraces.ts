@@ -1,5 +1,6 @@
-import { accept, Bug, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
-import { type Chain, fitArcs } from '../../curve/index.ts';
+import { type Point, point } from '../../base/index.ts';
+import { boundsOf, type Chain, chainThrough } from '../../curve/index.ts';
+import { type ContourLine, contourLines, contourOnSurface, heightField } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import { plateHeight } from './plateHeight.ts';
 import type { RoughNumbers } from './roughNumbers.ts';
@@ -11,118 +12,82 @@ export interface Terrace {
   readonly levelMm: number;
   /** From the upper face of the board. */
   readonly depthMm: number;
-  /** Treble half, from the centre line at the lower end up to the centre line; the other half is its mirror image. */
+  /**
+   * Treble half, from the centre line at the lower end up to the centre line; the other half is its mirror image. The wood
+   * on its left stays.
+   */
   readonly half: Chain<'body'>;
 }
 
 /** mm. A last step lower than this under the crest is left to the gouge. */
 const LEAST_CROWN_MM = 0.4;
 
-/** mm. Lines are drawn so much lower on the arch that arcs fitted to them still enclose it. */
-const OUTSIDE_MM = 0.03;
+/** mm. Lines are drawn so much lower on the arch that straight pieces along them still enclose it. */
+const OUTSIDE_MM = 0.05;
 
-/** mm. Arcs leave the line by no more than this: on a slope of 45° still within what it is drawn outside. */
-const ARC_FIT_MM = 0.02;
+/** mm. Straight pieces leave the line by no more than this: on a slope of 45° still within what it is drawn outside. */
+const CHORD_ERROR_MM = 0.04;
+
+/** Steps of the grid along the body: 4 mm on a violin. */
+const STEPS_ALONG = 90;
 
 /**
  * The terraces of a plate, lowest first: the first level with the flat edge and its allowance, each next a step higher.
  * Nowhere does one reach below the arched outside and the allowance.
- *
- * Faults: those of fitting arcs.
  */
-export function terraces(arch: PlateArch, rough: RoughNumbers): Checked<readonly Terrace[]> {
+export function terraces(arch: PlateArch, rough: RoughNumbers): readonly Terrace[] {
   const crownMm = arch.archHeightMm + rough.allowanceMm;
-  const faults: Fault[] = [];
-  const found: Terrace[] = [];
   const first = arch.numbers.edgeHeightMm + rough.allowanceMm;
-  for (let step = 0; first + step * rough.stepMm < crownMm - LEAST_CROWN_MM; step++) {
-    const levelMm = first + step * rough.stepMm;
-    const half = levelLine(arch, levelMm - rough.allowanceMm - OUTSIDE_MM);
-    if (half.ok) found.push({ levelMm, depthMm: rough.boardMm - levelMm, half: half.value });
-    else faults.push(...half.faults);
-  }
-  return faults.length > 0 ? refuse(...faults) : accept(found);
+  const count = Math.ceil((crownMm - LEAST_CROWN_MM - first) / rough.stepMm);
+  const levels = Array.from({ length: Math.max(0, count) }, (_, step) => first + step * rough.stepMm);
+  const lines = levelLines(
+    arch,
+    levels.map((levelMm) => levelMm - rough.allowanceMm - OUTSIDE_MM),
+  );
+  return levels.map((levelMm, index) => ({
+    levelMm,
+    depthMm: rough.boardMm - levelMm,
+    half: lines[index] ?? { closed: false, vertices: [] },
+  }));
 }
 
-/** Places on one half of a line: the same share of a half turn apart, dense where the line runs across the body. */
-const PLACES = 160;
-
-/** The line on which the outside inside the channel has a height, treble half, as tangent arcs. */
-function levelLine(arch: PlateArch, zMm: number): Checked<Chain<'body'>> {
-  const [fromMm, toMm] = endsOnCentre(arch, zMm);
-  const middle = (fromMm + toMm) / 2;
-  const points: Point<'body'>[] = [point(0, fromMm)];
-  let x = 0;
-  for (let place = 1; place < PLACES; place++) {
-    const yMm = middle - ((toMm - fromMm) / 2) * Math.cos((Math.PI * place) / PLACES);
-    x = crossingNear(arch, yMm, zMm, x);
-    points.push(point(x, yMm));
-  }
-  points.push(point(0, toMm));
-  const fitted = fitArcs(points, {
-    toleranceMm: ARC_FIT_MM,
-    startHeadingRad: 0,
-    endHeadingRad: Math.PI,
+/** The lines on which the outside inside the channel has some heights, treble half, from centre line to centre line. */
+function levelLines(arch: PlateArch, levelsMm: readonly number[]): readonly Chain<'body'>[] {
+  const stepMm = arch.bodyLengthMm / STEPS_ALONG;
+  const widthMm = Math.max(...arch.edge.map((member) => boundsOf(member).max.x));
+  const heightAt = (x: number, y: number): number => heightInside(arch, x, y);
+  const grid = {
+    fromXMm: 0,
+    fromYMm: 0,
+    stepMm,
+    columns: Math.ceil(widthMm / stepMm) + 1,
+    rows: STEPS_ALONG + 1,
+  };
+  const found = contourLines(heightField(grid, heightAt), levelsMm);
+  return levelsMm.map((levelMm) => {
+    const over = found.filter((line) => line.levelMm === levelMm && !line.closed);
+    // The line over the crest spans most of the body.
+    const longest = over.toSorted((a, b) => b.xyMm.length - a.xyMm.length)[0];
+    if (longest === undefined) return { closed: false, vertices: [] };
+    const task = { heightAt, reachMm: stepMm, chordErrorMm: CHORD_ERROR_MM };
+    return toCentre(contourOnSurface(longest, task).line);
   });
-  return fitted.ok ? accept(fitted.value.chain) : fitted;
 }
 
-/** Where the outside comes down to a height on the centre line, at both ends. */
-function endsOnCentre(arch: PlateArch, zMm: number): readonly [number, number] {
-  const { startMm, endMm } = arch.longArch;
-  const crest = (startMm + endMm) / 2;
-  const above = (yMm: number): number => plateHeight(arch, 0, yMm, 'finished') - zMm;
-  return [root(above, crest, startMm), root(above, crest, endMm)];
-}
-
-/** mm. First reach to both sides of where the line ran before; doubled until the line lies between. */
-const REACH_MM = 1;
-
-/** Where the outside across a place comes down to a height, near where it did so a little before. */
-function crossingNear(arch: PlateArch, yMm: number, zMm: number, nearMm: number): number {
-  const above = (x: number): number => heightInside(arch, x, yMm) - zMm;
-  let reach = REACH_MM;
-  let inner = Math.max(0, nearMm - reach);
-  while (inner > 0 && above(inner) <= 0) {
-    reach *= 2;
-    inner = Math.max(0, nearMm - reach);
-  }
-  if (above(inner) <= 0) return 0;
-  let outer = nearMm + REACH_MM;
-  for (reach = REACH_MM; above(outer) > 0; reach *= 2) {
-    if (reach > arch.bodyLengthMm) throw new Bug(`no end of the arch across ${yMm} mm`);
-    inner = outer;
-    outer += reach;
-  }
-  return root(above, inner, outer);
+/** Straight pieces along a line, its ends brought on to the centre line. */
+function toCentre({ xyMm }: ContourLine): Chain<'body'> {
+  const count = xyMm.length / 2;
+  const points = Array.from({ length: count }, (_, index): Point<'body'> => {
+    const atEnd = index === 0 || index === count - 1;
+    return point(atEnd ? 0 : (xyMm[2 * index] as number), xyMm[2 * index + 1] as number);
+  });
+  return chainThrough(points, false);
 }
 
 /** The finished outside; beyond the channel as low as the channel, so that the edge's crest is not taken for the arch. */
 function heightInside(arch: PlateArch, xMm: number, yMm: number): number {
-  return footOn(arch.channel.line, xMm, yMm).distanceMm > 0
-    ? plateHeight(arch, xMm, yMm, 'finished')
-    : arch.channelZMm;
-}
-
-/** mm of height. A crossing met this nearly is found. */
-const FOUND_MM = 0.0005;
-
-/** A place between one where a line is above and one where it is not: false position, the older end's weight halved. */
-function root(above: (at: number) => number, high: number, low: number): number {
-  let [a, fa, b, fb] = [high, above(high), low, above(low)];
-  let stayed: 'a' | 'b' | undefined;
-  for (;;) {
-    const middle = (a * fb - b * fa) / (fb - fa);
-    const value = above(middle);
-    if (Math.abs(value) <= FOUND_MM) return middle;
-    if (value > 0) {
-      [a, fa] = [middle, value];
-      if (stayed === 'b') fb /= 2;
-      stayed = 'b';
-    } else {
-      [b, fb] = [middle, value];
-      if (stayed === 'a') fa /= 2;
-      stayed = 'a';
-    }
-  }
+  const zMm = plateHeight(arch, xMm, yMm, 'finished');
+  // Only the arch stands higher than the edge.
+  if (zMm > arch.numbers.edgeHeightMm) return zMm;
+  return footOn(arch.channel.line, Math.abs(xMm), yMm).distanceMm > 0 ? zMm : arch.channelZMm;
 }

@@ -7,13 +7,15 @@ import {
   outlineDrawings,
 } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
+import { drawRoughing } from './drawRoughing.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
 
 /** Every piece of an instrument that is drawn so far, in the order a maker needs them. Faults: those of the gauges. */
 export function drawInstrument(
-  { plan, plates, design }: Instrument,
+  instrument: Instrument,
   gauges: GaugeChoices = {},
 ): Checked<readonly Drawing[]> {
+  const { plan, plates, design } = instrument;
   const shared = {
     ...gauges,
     instrumentName: plan.name,
@@ -35,6 +37,8 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
+    ...drawRoughing(instrument, 'back'),
+    ...drawRoughing(instrument, 'top'),
     ...sets.flatMap((set) => (set.ok ? set.value : [])),
   ]);
 }

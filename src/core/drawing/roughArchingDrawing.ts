@@ -1,0 +1,126 @@
+import {
+  boundsOf,
+  type Chain,
+  closeChain,
+  containsPoint,
+  joinChains,
+  nearestOn,
+  sampleChain,
+} from '../curve/index.ts';
+import type { PlateArch, RoughNumbers, Terrace } from '../instrument/index.ts';
+import { captionBelow } from './caption.ts';
+import type { Drawing, Lettering } from './drawing.ts';
+import { letteringStrokes, letteringWidthMm } from './lettering.ts';
+import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
+import { ROUGHING_CAUTION } from './roughingCaution.ts';
+
+/** mm at the usual size: height of the figures, and of the smallest that can be read on the wood. */
+const FIGURE_MM = 2.6;
+const LEAST_FIGURE_MM = 1.4;
+
+/** mm from the straight edge to the figures, and free around them. */
+const BESIDE_CENTRE_MM = 2.5;
+const CLEAR_MM = 0.8;
+
+/** mm. Strokes are followed this finely. */
+const FINE_MM = 0.1;
+
+/**
+ * The terraces of a plate as half a plan at true size: its straight edge is laid on the centre joint, the lines are pricked
+ * through, and it is turned over for the other side. Drawing frame: the outside, treble half of the body frame.
+ */
+export function roughArchingDrawing(
+  arch: PlateArch,
+  rough: RoughNumbers,
+  steps: readonly Terrace[],
+  instrumentName: string,
+): Drawing {
+  const edge = onDrawing(closeChain(joinChains(...arch.edge)));
+  const box = boundsOf(edge);
+  const lines = steps.map(({ half }) => onDrawing(half));
+  const scale = letteringScale(arch.bodyLengthMm);
+  return {
+    name: `rough-arching-plan-${arch.plate}`,
+    title: `Rough arching, ${arch.plate}, terraces`,
+    part: 'arching',
+    lines: [drawnLine('draw', edge), ...lines.map((line) => drawnLine('draw', line))],
+    lettering: [
+      ...steps.flatMap((step, index) => figures(step, lines, index, scale)),
+      ...captionBelow(
+        [
+          `ROUGH ARCHING · ${arch.plate.toUpperCase()}`,
+          instrumentName,
+          'straight edge on the centre joint, outside up',
+          `at each line: wood left / cut down from a board of ${mm(rough.boardMm)}`,
+        ],
+        { x: 0, y: box.min.y },
+        { scale, mostMm: box.max.x },
+      ),
+    ],
+    notes: notes(rough, steps),
+    count: 1,
+    routes: ['print'],
+    checks: [
+      { name: 'width', valueMm: box.max.x - box.min.x },
+      { name: 'height', valueMm: box.max.y - box.min.y },
+    ],
+  };
+}
+
+/** What is left and what comes off outside a line, written just inside it at the lower end, where it clears all lines. */
+function figures(
+  { levelMm, depthMm }: Terrace,
+  lines: readonly Chain<'drawing'>[],
+  index: number,
+  scale: number,
+): readonly Lettering[] {
+  const own = lines[index];
+  const start = own?.vertices[0];
+  if (!own || !start) return [];
+  const above = lines[index + 1];
+  const text = `${levelMm.toFixed(1)} / ${depthMm.toFixed(1)}`;
+  for (let heightMm = FIGURE_MM * scale; heightMm >= LEAST_FIGURE_MM; heightMm -= 0.2) {
+    const widthMm = letteringWidthMm({ text, heightMm });
+    for (let up = CLEAR_MM; up < widthMm; up += CLEAR_MM) {
+      const written: Lettering = {
+        text,
+        at: { x: BESIDE_CENTRE_MM, y: start.y + up },
+        heightMm,
+        turnRad: 0,
+        anchor: 'start',
+      };
+      if (liesBetween(written, own, above)) return [written];
+    }
+  }
+  return [];
+}
+
+/** Whether lettering stands inside one line and outside the next, clear of both. */
+function liesBetween(
+  written: Lettering,
+  inside: Chain<'drawing'>,
+  outside: Chain<'drawing'> | undefined,
+): boolean {
+  const places = letteringStrokes(written).flatMap((stroke) => sampleChain(stroke, FINE_MM));
+  const clear = (line: Chain<'drawing'>, within: boolean): boolean => {
+    const closed = closeChain(line);
+    return places.every(
+      (at) => containsPoint(closed, at) === within && nearestOn(line, at).distanceMm > CLEAR_MM,
+    );
+  };
+  return clear(inside, true) && (outside === undefined || clear(outside, false));
+}
+
+function notes(rough: RoughNumbers, steps: readonly Terrace[]): readonly string[] {
+  const levels = steps.map(({ levelMm, depthMm }) => `${mm(levelMm)} (${mm(depthMm)} down)`).join(', ');
+  return [
+    `Outside each line the wood comes down to its level, the lowest last: ${levels}. The flat edge keeps the first.`,
+    `Everywhere ${mm(rough.allowanceMm)} and more is left over the arch, edge included; gouge and planes take it down to the gauges. Levels count from the gluing face, depths from the upper face of a board planed level at ${mm(rough.boardMm)}.`,
+    'Lay the straight edge on the centre joint, prick the lines through, turn over for the other side. Leave the outline with its margin until the arch is roughed out.',
+    ROUGHING_CAUTION,
+  ];
+}
+
+function mm(value: number): string {
+  return `${Number(value.toFixed(1))} mm`;
+}
