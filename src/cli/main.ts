@@ -6,6 +6,7 @@ import { addDemo } from './commands/demo.ts';
 import { addDerive } from './commands/derive.ts';
 import { addDraft } from './commands/draft.ts';
 import { addMake } from './commands/make.ts';
+import { addPicture } from './commands/picture.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTrace } from './commands/trace.ts';
 
@@ -30,7 +31,8 @@ Examples:
 Exit codes: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write.`,
   );
 
-for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addCheck]) add(program);
+for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addPicture, addCheck])
+  add(program);
 
 /** Who reads us may stop early, as `head` does: then we are done, with nothing left to say. */
 for (const stream of [process.stdout, process.stderr])

@@ -58,6 +58,10 @@ const WORDS: ReadonlySet<string> = new Set([
   'profile.right-is',
   'profile.ends',
   'profile.one-photograph',
+  'picture.interval',
+  'picture.lamp',
+  'picture.line',
+  'picture.pixels',
 ]);
 
 const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;

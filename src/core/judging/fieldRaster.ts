@@ -10,15 +10,16 @@ export type FieldGrid = Omit<HeightField, 'zMm'>;
  * neighbour, so that an outline cut into the raster has colour up to its edge; those farther off that of the ground.
  */
 export function fieldRaster(
-  { columns, rows }: FieldGrid,
+  grid: FieldGrid,
   values: ArrayLike<number>,
   colourOf: (value: number) => Colour,
   ground: Colour,
 ): Raster {
+  const { columns, rows } = grid;
   const rgb = new Uint8Array(3 * columns * rows);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {
-      const value = valueNear(values, columns, rows, column, row);
+      const value = nearestValue(values, grid, column, row);
       rgb.set(Number.isNaN(value) ? ground : colourOf(value), 3 * ((rows - 1 - row) * columns + column));
     }
   return { widthPx: columns, heightPx: rows, rgb };
@@ -35,17 +36,18 @@ export function fieldBox({ fromXMm, fromYMm, stepMm, columns, rows }: FieldGrid)
 /** Places that a value reaches out to where there is none. */
 const NEAR = 2;
 
-function valueNear(
+/** The value at a place of a field, or the nearest within two places of it; NaN where there is none. */
+export function nearestValue(
   values: ArrayLike<number>,
-  columns: number,
-  rows: number,
+  { columns, rows }: FieldGrid,
   column: number,
   row: number,
 ): number {
-  const own = values[row * columns + column] as number;
-  if (!Number.isNaN(own)) return own;
   let found = Number.NaN;
   let nearest = Number.POSITIVE_INFINITY;
+  const onField = column >= 0 && row >= 0 && column < columns && row < rows;
+  const own = onField ? (values[row * columns + column] as number) : Number.NaN;
+  if (!Number.isNaN(own)) return own;
   for (let down = -NEAR; down <= NEAR; down++)
     for (let across = -NEAR; across <= NEAR; across++) {
       const [c, r] = [column + across, row + down];

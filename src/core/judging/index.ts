@@ -1,7 +1,10 @@
 export { BOTH_WAYS_SCALE, type ColourScale, colourAt, WOOD_SCALE } from './colourScale.ts';
+export { compareDesigns, type DesignDifference } from './compareDesigns.ts';
 export { contourDrawing } from './contourDrawing.ts';
 export { contourPicture } from './contourPicture.ts';
 export { type ContourPlan, contourPlan } from './contourPlan.ts';
+export { curvaturePicture } from './curvaturePicture.ts';
+export { differencePicture } from './differencePicture.ts';
 export type {
   Colour,
   InkedLettering,
@@ -10,4 +13,7 @@ export type {
   PlacedRaster,
   Raster,
 } from './pictureSheet.ts';
+export { type PlateContours, plateContours } from './plateContours.ts';
+export { type PlateMapPlan, plateMap } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
+export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';

@@ -4,23 +4,27 @@ import type { Lettering } from '../drawing/index.ts';
 import { type HeightField, type Lamp, lampLight } from '../surface/index.ts';
 import { fieldBox, fieldRaster } from './fieldRaster.ts';
 import type { Colour, InkedLettering, PictureSheet } from './pictureSheet.ts';
+import { asDrawn } from './plateMap.ts';
 
 /** A plate under one lamp: its surface as a field, its outline, and words for the foot. */
 export interface RakingLightPlan {
   readonly title: string;
   readonly says: string;
   readonly field: HeightField;
-  readonly outline: Chain<'drawing'>;
+  readonly outline: Chain<'body'>;
   readonly lamp: Lamp;
 }
 
 /** The room behind the plate, and what is written on it. */
 const DARK: Colour = [22, 20, 19];
+/** The edge in a thin dark line, so that it is one line. */
+const EDGE: Colour = [46, 41, 37];
 const DIM: Colour = [150, 141, 128];
 const LAMP_INK: Colour = [255, 224, 160];
 
 /** The plate as it looks with one lamp low in a dark room: bare wood, shadows that it casts on itself, nothing polished away. */
-export function rakingLight({ title, says, field, outline, lamp }: RakingLightPlan): PictureSheet {
+export function rakingLight({ title, says, field, outline: edge, lamp }: RakingLightPlan): PictureSheet {
+  const outline = asDrawn(edge);
   const light = lampLight(field, lamp);
   const { min, max } = boundsOf(outline);
   const size = (max.y - min.y) / LETTERED_FOR_MM;
@@ -45,7 +49,7 @@ export function rakingLight({ title, says, field, outline, lamp }: RakingLightPl
     box,
     ground: DARK,
     rasters: [{ raster: fieldRaster(field, light, woodUnder, DARK), box: fieldBox(field), within: outline }],
-    lines: lampMark(outline, lamp, size),
+    lines: [...lampMark(outline, lamp, size), { chain: outline, ink: EDGE, widthMm: 0.35 * size }],
     lettering: [write(title, 0, TITLE_MM), write(says, 1, WORDS_MM)],
   };
 }

@@ -1,3 +1,9 @@
+export {
+  compareFields,
+  type DifferencePlace,
+  type FieldDifference,
+  type WorstChoice,
+} from './compareFields.ts';
 export { type ContourLine, contourLevels, contourLines } from './contourLines.ts';
 export {
   contourOnSurface,
@@ -11,7 +17,7 @@ export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from '.
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
 export { type HeightField, heightField } from './heightField.ts';
-export { type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
+export { bodyHalfWidth, type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
 export {
   chordCircleRadius,
   type LongArch,
@@ -26,6 +32,7 @@ export type { Estimate } from './measuredFit.ts';
 export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
+export { sectionLine } from './sectionLine.ts';
 export { type Lamp, lampPlace } from './shadingLamp.ts';
 export { lampLight } from './shadingLight.ts';
 export { principalCurvatures, type SurfaceShape, upwardNormal } from './surfaceShape.ts';

@@ -8,6 +8,14 @@ export { type Drafted, type DraftInput, designText, draft } from './draft.ts';
 export { drawInstrument } from './make/drawInstrument.ts';
 export { make, type Pack } from './make/make.ts';
 export { type MakeKind, type MakeOptions, parseMakeOptions } from './make/makeOptions.ts';
+export { type PictureFile, type PictureTools, pictureFile } from './picture/pictureFile.ts';
+export {
+  PICTURE_KINDS,
+  type PictureRequest,
+  type PictureWords,
+  parsePicture,
+} from './picture/pictureRequest.ts';
+export { type PlatePicture, platePicture } from './picture/platePicture.ts';
 export { type ArchWords, parseArchWords } from './profile/profileWords.ts';
 export { type ProfileOutcome, traceArchProfile } from './profile/traceArchProfile.ts';
 export { traceScroll } from './profile/traceScroll.ts';
