@@ -24,7 +24,7 @@ export interface SurfacePoint {
 const FLAT: SurfacePoint = { zMm: 0, slopeX: 0, slopeY: 0 };
 
 /** Half width of the body that the loft spans at y, mm. */
-function bodyHalfWidth(loft: Loft, yMm: number): number {
+export function bodyHalfWidth(loft: Loft, yMm: number): number {
   return Math.sqrt(Math.max(0, splineValue(loft.squaredHalfWidth, yMm)));
 }
 

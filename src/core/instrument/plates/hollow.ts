@@ -1,0 +1,88 @@
+import { accept, type Checked, type Point, point, refuse, SETTLED } from '../../base/index.ts';
+import { type Chain, containsPoint, nearestOn, offsetChain } from '../../curve/index.ts';
+import { upwardNormal } from '../../surface/index.ts';
+import { type PlateArch, plateShape } from '../arching/index.ts';
+import { type ThicknessMap, thicknessAt } from './thicknessMap.ts';
+
+/** A plate hollowed out: its outside, how thick it is left, and where its gluing face ends. Heights above that face. */
+export interface HollowPlate {
+  readonly arch: PlateArch;
+  readonly thickness: ThicknessMap;
+  /** The line inside which the plate is hollowed: inside linings and blocks. Closed, body frame. */
+  readonly line: Chain<'body'>;
+  /** How far inside that line the hollow has its full depth. */
+  readonly rampMm: number;
+}
+
+/** Share of the body length, 3 mm on a violin, over which the hollow goes down to its depth: a thumb plane's radius. */
+const RAMP_SHARE = 3 / 355;
+
+/**
+ * A plate with the map of its thickness and the edge of the form, whose recesses are the blocks; linings stand inside it.
+ *
+ * Fault: `hollow.linings` when the linings leave nothing to hollow.
+ */
+export function hollowPlate(
+  arch: PlateArch,
+  thickness: ThicknessMap,
+  formEdge: Chain<'body'>,
+  liningMm: number,
+): Checked<HollowPlate> {
+  const [line] = offsetChain(formEdge, -liningMm, { join: 'mitre' });
+  if (!line)
+    return refuse({
+      code: 'hollow.linings',
+      at: 'liningThickness',
+      found: `linings ${liningMm} mm thick, which fill the whole body`,
+      need: 'linings that leave room',
+      remedy: 'make them thinner',
+    });
+  return accept({ arch, thickness, line, rampMm: RAMP_SHARE * arch.bodyLengthMm });
+}
+
+/** A place of the inside surface and the place of the outside that it is measured from. */
+export interface InsidePlace {
+  /** Height over the gluing face; below 0 where the arch is too low for its thickness. */
+  readonly zMm: number;
+  readonly outside: Point<'body'>;
+}
+
+/** Rounds after which the foot on the outside is found: each leaves at most a third of what was off. */
+const MOST_ROUNDS = 40;
+
+/**
+ * The inside of a plate at its full depth, as if there were no gluing face: the outside less its thickness, measured
+ * square to the outside. NaN where the thickness is more than the outside is rounded, so that no such place is found.
+ */
+export function fullDepthAt({ arch, thickness }: HollowPlate, xMm: number, yMm: number): InsidePlace {
+  let [x, y] = [xMm, yMm];
+  const settledMm = SETTLED * arch.bodyLengthMm;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const shape = plateShape(arch, x, y, 'finished');
+    const [normalX, normalY, normalZ] = upwardNormal(shape);
+    const t = thicknessAt(thickness, x, y);
+    const [missX, missY] = [xMm - (x - t * normalX), yMm - (y - t * normalY)];
+    if (Math.hypot(missX, missY) < settledMm || round === MOST_ROUNDS - 1) {
+      const found = Math.hypot(missX, missY) < FOOT_MM;
+      return { zMm: found ? shape.zMm - t * normalZ : Number.NaN, outside: point(x, y) };
+    }
+    x += missX;
+    y += missY;
+  }
+  return { zMm: Number.NaN, outside: point(x, y) };
+}
+
+/** mm to which a foot counts as found: a hundredth of what a calliper tells. */
+const FOOT_MM = 0.001;
+
+/**
+ * Height of a plate's inside over its gluing face, mm: 0 on the gluing face, from its edge down a short ramp to the full
+ * depth, never below the gluing face. NaN where the thickness has no inside.
+ */
+export function insideHeight(plate: HollowPlate, xMm: number, yMm: number): number {
+  const at = point<'body'>(xMm, yMm);
+  if (!containsPoint(plate.line, at)) return 0;
+  const full = Math.max(0, fullDepthAt(plate, xMm, yMm).zMm);
+  const t = nearestOn(plate.line, at).distanceMm / plate.rampMm;
+  return t >= 1 ? full : full * t * t * (3 - 2 * t);
+}

@@ -1,0 +1,65 @@
+import { type Fault, type Point, WELD_MM } from '../../base/index.ts';
+import type { PlateArch } from '../arching/index.ts';
+import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
+
+/** What is wrong with the numbers of a map: `thickness.number`, `thickness.order`. */
+export function numberFaults(arch: PlateArch, numbers: ThicknessNumbers): readonly Fault[] {
+  const faults = Object.entries(numbers)
+    .filter(([, value]) => !(value > 0 && Number.isFinite(value)))
+    .map(([name, value]) => ({
+      code: 'thickness.number',
+      at: `${arch.plate}, ${name.replace(/Mm$/, '')}`,
+      found: `a thickness of ${value} mm`,
+      need: 'a thickness above 0 mm',
+      remedy: 'give it in millimetres',
+    }));
+  const { middleMm, boutsMm, flanksMm, channelMm } = numbers;
+  if (faults.length > 0 || channelMm <= Math.min(middleMm, boutsMm, flanksMm)) return faults;
+  return [
+    {
+      code: 'thickness.order',
+      at: `${arch.plate}, channel`,
+      found: `${channelMm} mm in the channel, with ${middleMm} in the middle, ${boutsMm} in the bouts and ${flanksMm} at the flanks`,
+      need: 'a channel no thicker than the rest',
+      remedy: 'make the channel thinner, or ask for more at single places with points',
+    },
+  ];
+}
+
+/** What is wrong with its points: `thickness.point`, `thickness.twice`. */
+export function pointFaults(
+  arch: PlateArch,
+  points: readonly ThicknessPoint[],
+  isOnPlate: (at: Point<'body'>) => boolean,
+): readonly Fault[] {
+  return points.flatMap((point, index): readonly Fault[] => {
+    const { x, y, thicknessMm } = point;
+    const at = `${arch.plate}, thickness point ${index + 1}`;
+    if (!(thicknessMm > 0 && Number.isFinite(thicknessMm) && isOnPlate(point)))
+      return [
+        {
+          code: 'thickness.point',
+          at,
+          found: `${thicknessMm} mm at ${x}, ${y}`,
+          need: 'a thickness above 0 mm at a place on the plate, across from the centre line and up from the lower end',
+          remedy: 'correct it',
+        },
+      ];
+    const same = points.slice(0, index).some((other) => sameOnHalf(other, point));
+    return same ? [twice(arch, point)] : [];
+  });
+}
+
+function sameOnHalf(a: Point<'body'>, b: Point<'body'>): boolean {
+  return Math.hypot(Math.abs(a.x) - Math.abs(b.x), a.y - b.y) < WELD_MM;
+}
+
+export function twice(arch: PlateArch, point: Point<'body'> | undefined): Fault {
+  return {
+    code: 'thickness.twice',
+    at: `${arch.plate}, thickness points`,
+    found: `two thicknesses at ${point?.x ?? '?'}, ${point?.y ?? '?'}, or at that place on both sides`,
+    need: 'one thickness at a place; both halves are alike',
+    remedy: 'leave one of them out',
+  };
+}
