@@ -10,13 +10,14 @@ import {
 import type { PlateArch, RoughNumbers, Terrace } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
 import type { Drawing, Lettering } from './drawing.ts';
-import { letteringStrokes, letteringWidthMm } from './lettering.ts';
+import { letteringStrokes } from './lettering.ts';
 import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
 import { ROUGHING_CAUTION } from './roughingCaution.ts';
 
 /** mm at the usual size: height of the figures, and of the smallest that can be read on the wood. */
 const FIGURE_MM = 2.6;
-const LEAST_FIGURE_MM = 1.4;
+const LEAST_FIGURE_MM = 1.8;
+const SHRINK_MM = 0.2;
 
 /** mm from the straight edge to the figures, and free around them. */
 const BESIDE_CENTRE_MM = 2.5;
@@ -78,20 +79,16 @@ function figures(
   const start = own?.vertices[0];
   if (!own || !start) return [];
   const above = lines[index + 1];
+  const roomMm = (above?.vertices[0]?.y ?? ((own.vertices.at(-1)?.y ?? start.y) + start.y) / 2) - start.y;
   const text = `${levelMm.toFixed(1)} / ${depthMm.toFixed(1)}`;
-  for (let heightMm = FIGURE_MM * scale; heightMm >= LEAST_FIGURE_MM; heightMm -= 0.2) {
-    const widthMm = letteringWidthMm({ text, heightMm });
-    for (let up = CLEAR_MM; up < widthMm; up += CLEAR_MM) {
-      const written: Lettering = {
-        text,
-        at: { x: BESIDE_CENTRE_MM, y: start.y + up },
-        heightMm,
-        turnRad: 0,
-        anchor: 'start',
-      };
-      if (liesBetween(written, own, above)) return [written];
-    }
-  }
+  // A narrow crown holds them only along the centre line.
+  for (const turnRad of [0, Math.PI / 2])
+    for (let heightMm = FIGURE_MM * scale; heightMm >= LEAST_FIGURE_MM * scale; heightMm -= SHRINK_MM)
+      for (let up = CLEAR_MM; up < roomMm; up += CLEAR_MM) {
+        const x = BESIDE_CENTRE_MM + heightMm * Math.sin(turnRad);
+        const written: Lettering = { text, at: { x, y: start.y + up }, heightMm, turnRad, anchor: 'start' };
+        if (liesBetween(written, own, above)) return [written];
+      }
   return [];
 }
 
