@@ -25,6 +25,16 @@ export function progress(text: string): void {
   if (process.stderr.isTTY) process.stderr.write(`${text}\n`);
 }
 
+/** Tells each stage of a long work once, with the share that is done when it begins. */
+export function stageProgress(): (stage: string, share: number) => void {
+  let last = '';
+  return (stage, share) => {
+    if (stage === last) return;
+    last = stage;
+    progress(`${Math.round(100 * share)} %: ${stage} …`);
+  };
+}
+
 /** One sentence a fault on stderr (and the same as JSON when asked), and the exit code of their kind. */
 export function reportFaults(voice: Voice, faults: readonly Fault[]): ExitCode {
   if (voice.json) voice.data(JSON.stringify({ faults }, null, 2));

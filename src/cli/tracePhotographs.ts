@@ -22,7 +22,7 @@ import {
 } from '../core/index.ts';
 import { readJson, readPhotograph } from '../host/index.ts';
 import { oneOf } from './oneOf.ts';
-import { progress } from './report.ts';
+import { progress, stageProgress } from './report.ts';
 
 /** The words of a command that say how photographs are to be traced. */
 export interface TraceWords {
@@ -56,8 +56,7 @@ export async function traceFiles(
   const request: TraceRequest = repeated
     ? { ...repeated.request, ...given(wishes.value, words) }
     : { ...wishes.value, photographs: photographs.value };
-  progress('Looking for the calibration sheet and the body …');
-  const traced = trace(request, markerFinder());
+  const traced = trace(request, markerFinder(), stageProgress());
   if (!traced.ok) return traced;
   const outcome = traceOutcome(traced.value);
   const said: readonly Finding[] = repeated ? repeated.findings : [];

@@ -93,6 +93,7 @@ export {
   sheet,
   type Traced,
   type TraceOutcome,
+  type TraceProgress,
   type TraceRequest,
   trace,
   traceArchProfile,

@@ -129,6 +129,10 @@ export const traceSchema = z
     fit: z.looseObject({ rms: z.number(), max: z.number() }).optional(),
     request: traceRecordSchema.optional(),
     bodyLength: z.looseObject({ value: z.number(), plusMinus: z.number() }).optional(),
+    edgeHeight: z
+      .looseObject({ value: z.number(), plusMinus: z.number() })
+      .describe("middle of the near plate's edge above the sheet, where one was photographed; k = 2")
+      .optional(),
   })
   .describe('A trace: an outline restored from a photograph. Body frame, mm.');
 

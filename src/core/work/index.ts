@@ -24,6 +24,7 @@ export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type Traced, trace } from './trace/trace.ts';
 export { type TraceOutcome, traceOutcome } from './trace/traceOutcome.ts';
+export type { TraceProgress } from './trace/traceProgress.ts';
 export { requestOf } from './trace/traceRecord.ts';
 export type { KnownLength, Photograph, TraceRequest } from './trace/traceRequest.ts';
 export { parseKnownLength, parseScan, parseSheetBar } from './trace/traceWords.ts';

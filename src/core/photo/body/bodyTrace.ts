@@ -27,8 +27,8 @@ export interface TraceOptions {
   readonly mmPerPixel?: number;
   /** Which of several bodies, as a trace without a choice numbers them: 1 is the first from the left, or from above. */
   readonly body?: number;
-  /** Told how far the work has come, 0 to 1, and with what it goes on. */
-  readonly progress?: (share: number, words: string) => void;
+  /** Told with what the work goes on, and how far it has come, 0 to 1. */
+  readonly progress?: (stage: string, share: number) => void;
 }
 
 /** A body found in the picture. */

@@ -52,7 +52,7 @@ export function traceBody(picture: Picture, options: TraceOptions = {}): Checked
 
 function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTrace> {
   const progress = options.progress ?? (() => undefined);
-  progress(0, 'looking for the body');
+  progress('looking for the body', 0);
   const levels = traceLevels(picture, options);
   const known = (level: TraceLevels['fit']) => ({ level, known: knowledgeAt(level, options) });
   const found = findBodies(
@@ -60,13 +60,13 @@ function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTr
     known(levels.coarse),
     known(levels.fit),
     lengthRange(levels, options),
-    (share) => progress(FOUND_AT * share, 'looking for the body'),
+    (share) => progress('looking for the body', FOUND_AT * share),
   );
   if (found.length === 0) return refuse(unsolved());
   const chosen = chooseBody(found, levels, options);
   if (!chosen.ok) return chosen;
   const { body, bodies, number } = chosen.value;
-  progress(FOUND_AT, 'following its edge');
+  progress('following its edge', FOUND_AT);
   const edge = followEdge(
     levels.finish,
     body.candidates[0].fit,
@@ -76,7 +76,7 @@ function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTr
   if (edge === null) return refuse(unsolved());
   const isAsked = bodies.length > 1 && options.body === undefined && !isMarkedInside(options);
   const trace = believe(picture, levels, edge, body, isAsked ? severalBodies(bodies) : null, options);
-  progress(1, 'the outline is found');
+  progress('the outline is found', 1);
   return trace.ok ? accept({ ...trace.value, bodies, body: number }) : trace;
 }
 
@@ -138,7 +138,7 @@ function believe(
   const cutOff = frameFault(picture, nativeFit);
   if (cutOff) return refuse(cutOff);
   if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
-  progress?.(MEASURING_AT, 'measuring its edge');
+  progress?.('measuring its edge', MEASURING_AT);
   const { places, placed } = measureEdge(picture, edge, levels.finish.factor);
   const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, face ?? 'top');
   return accept({

@@ -122,7 +122,7 @@ describe('two bodies in one picture, a larger one on the left', () => {
 
 test('a trace tells how far it has come, from nothing to all, never backwards', () => {
   const shares: number[] = [];
-  valueOf(traceBody(plain.picture, { progress: (share) => shares.push(share) }));
+  valueOf(traceBody(plain.picture, { progress: (_, share) => shares.push(share) }));
   expect([shares[0], shares.at(-1)]).toEqual([0, 1]);
   expect([...shares].sort((a, b) => a - b)).toEqual(shares);
 });

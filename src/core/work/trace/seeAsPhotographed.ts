@@ -7,6 +7,7 @@ import {
   tracePurfling,
 } from '../../photo/index.ts';
 import type { SeenBody } from './seenBody.ts';
+import type { TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /** Share, k = 2. How far the first scale may be off where nothing but a length checks it. */
@@ -16,7 +17,11 @@ const SCALE_SPREAD = 0.02;
  * The body in a photograph without a sheet, scale and stretch still open; or in a scan or a picture of a life-size
  * print, whose scale is given. Faults: those of the tracing, `known.none`. Finding of its own: `trace.no-sheet`.
  */
-export function seeAsPhotographed(request: TraceRequest, photograph: Photograph): Checked<SeenBody> {
+export function seeAsPhotographed(
+  request: TraceRequest,
+  photograph: Photograph,
+  progress: TraceProgress,
+): Checked<SeenBody> {
   const { scan } = request;
   if (!scan) {
     const usable = scaleFromKnown(request.known, request.known, NO_SHEET_TRUST);
@@ -28,6 +33,7 @@ export function seeAsPhotographed(request: TraceRequest, photograph: Photograph)
     ...(scan && { mmPerPixel: scan.mmPerPixel }),
     ...(request.body !== undefined && { body: request.body }),
     ...(photograph.hints && { hints: photograph.hints }),
+    progress,
   });
   if (!trace.ok) return trace;
   const mmPerPixel = scan?.mmPerPixel ?? firstScale(request, trace.value);

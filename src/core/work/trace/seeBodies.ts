@@ -3,6 +3,7 @@ import { type MarkerFinder, readSheets, type SheetsReading } from '../../photo/i
 import { seeAsPhotographed } from './seeAsPhotographed.ts';
 import type { SeenBody } from './seenBody.ts';
 import { named, type ReadPhotograph, seeOnSheets } from './seeOnSheets.ts';
+import { partOf, type TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /**
@@ -14,22 +15,28 @@ import type { Photograph, TraceRequest } from './traceRequest.ts';
 export function seeBodies(
   request: TraceRequest,
   finder: MarkerFinder,
+  progress: TraceProgress,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const { photographs } = request;
   const isOneOfSeveral = photographs.length > 1;
+  const traced = partOf(progress, READ_AT, 1);
   const read: { photograph: Photograph; reading: SheetsReading | null }[] = [];
   for (const photograph of photographs) {
+    progress('looking for the calibration sheet', (READ_AT * read.length) / photographs.length);
     const reading = request.scan ? accept(null) : sheetsIn(photograph, finder);
     if (!reading.ok) return named(photograph, reading, isOneOfSeveral);
     read.push({ photograph, reading: reading.value });
   }
   const bare = read.find(({ reading }) => reading === null);
   if (bare === undefined)
-    return seeOnSheets(request, read as unknown as readonly [ReadPhotograph, ...ReadPhotograph[]]);
+    return seeOnSheets(request, read as unknown as readonly [ReadPhotograph, ...ReadPhotograph[]], traced);
   if (isOneOfSeveral) return refuse(noSheet(bare.photograph));
-  const seen = seeAsPhotographed(request, bare.photograph);
+  const seen = seeAsPhotographed(request, bare.photograph, traced);
   return seen.ok ? accept([seen.value]) : seen;
 }
+
+/** Share of the work that is done when the sheets are read. */
+const READ_AT = 0.2;
 
 function sheetsIn({ picture }: Photograph, finder: MarkerFinder): Checked<SheetsReading | null> {
   const reading = readSheets(picture, finder);

@@ -22,6 +22,7 @@ import {
 import { movedHints } from './movedHints.ts';
 import type { SeenBody } from './seenBody.ts';
 import { sheetNumberInScene } from './sheetNumber.ts';
+import type { TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /** mm of the scene kept round the sheets: a body may stand out over them. */
@@ -46,6 +47,7 @@ export function seeOnSheet(
   request: TraceRequest,
   photograph: Photograph,
   sight: SheetSight,
+  progress: TraceProgress,
 ): Checked<SeenBody> {
   const { picture, hints } = photograph;
   const seen = viewOf(sight);
@@ -57,6 +59,7 @@ export function seeOnSheet(
   const trace = traceBody(rectified.picture, {
     face: request.face,
     mmPerPixel,
+    progress,
     ...(request.body !== undefined && { body: request.body }),
     masked: maskedSquares(view, sight).map((square) =>
       square.map((corner) => sceneToRectified(rectified, corner)),

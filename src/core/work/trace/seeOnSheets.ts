@@ -15,6 +15,7 @@ import { heightMisfit } from './heightMisfit.ts';
 import { type SeenBody, sceneWay } from './seenBody.ts';
 import { atPlane, seeOnSheet } from './seeOnSheet.ts';
 import { sheetNumberInScene } from './sheetNumber.ts';
+import { partOf, type TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
 /** A photograph and the sheets and height cards that were read in it. */
@@ -39,6 +40,7 @@ const TRACE_AGAIN_MM = 12;
 export function seeOnSheets(
   request: TraceRequest,
   read: readonly [ReadPhotograph, ...ReadPhotograph[]],
+  progress: TraceProgress,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const scene = solveShots(read.map(shotOf), { sheetBarMm: request.sheetBarMm });
   if (!scene.ok) return scene;
@@ -46,8 +48,8 @@ export function seeOnSheets(
   if (!planes && read.length === 1) return refuse(noHeight());
   const length = request.known.find(({ name }) => name === 'bodyLength')?.mm ?? USUAL_LENGTH_MM;
   const seen = planes
-    ? seeAt(request, read, scene.value, planes)
-    : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length);
+    ? seeAt(request, read, scene.value, planes, progress)
+    : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length, progress);
   if (!seen.ok) return seen;
   const [first, ...others] = seen.value;
   const sceneFindings = [...scene.value.findings, ...otherHeights(request, seen.value, scene.value)];
@@ -101,15 +103,21 @@ function seeAt(
   read: readonly [ReadPhotograph, ...ReadPhotograph[]],
   scene: SolvedScene,
   planes: readonly ScenePlane[],
+  progress: TraceProgress,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const seen: SeenBody[] = [];
   for (const [shot, { photograph, reading }] of read.entries()) {
-    const one = seeOnSheet(request, photograph, { reading, scene, shot, plane: planes[shot] as ScenePlane });
+    const part = partOf(progress, shot / read.length, (shot + 1) / read.length);
+    const sight = { reading, scene, shot, plane: planes[shot] as ScenePlane };
+    const one = seeOnSheet(request, photograph, sight, part);
     if (!one.ok) return named(photograph, one, read.length > 1);
     seen.push(one.value);
   }
   return accept(seen as unknown as readonly [SeenBody, ...SeenBody[]]);
 }
+
+/** Share of the work that is done when the first height is told. */
+const FIRST_AT = 0.6;
 
 /** Traced at a first height, the edges of two photographs tell the true one; traced again where that is far off. */
 function seeAtOwnHeight(
@@ -117,14 +125,16 @@ function seeAtOwnHeight(
   read: readonly [ReadPhotograph, ...ReadPhotograph[]],
   scene: SolvedScene,
   guessMm: number,
+  progress: TraceProgress,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
-  const first = seeAt(request, read, scene, atHeight(scene, guessMm));
+  const first = seeAt(request, read, scene, atHeight(scene, guessMm), partOf(progress, 0, FIRST_AT));
   if (!first.ok) return first;
   const found = heightOf(first.value, scene, request.face);
   if (!found.ok) return found;
   const { heightMm } = found.value[0] as ScenePlane;
   if (Math.abs(heightMm - guessMm) <= TRACE_AGAIN_MM) return movedTo(first.value, read, scene, found.value);
-  const second = seeAt(request, read, scene, atHeight(scene, heightMm));
+  const again = partOf(progress, FIRST_AT, 1);
+  const second = seeAt(request, read, scene, atHeight(scene, heightMm), again);
   if (!second.ok) return second;
   const refined = heightOf(second.value, scene, request.face);
   return refined.ok ? movedTo(second.value, read, scene, refined.value) : refined;

@@ -20,6 +20,7 @@ import { familyOfSeen, restoreSeen } from './restoreSeen.ts';
 import { seeBodies } from './seeBodies.ts';
 import type { SeenBody } from './seenBody.ts';
 import { type SeenLines, seenLines } from './seenLines.ts';
+import { partOf, type TraceProgress } from './traceProgress.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
 /** What photographs gave: the restored outline with everything it was found from. */
@@ -44,16 +45,21 @@ export interface Traced {
 /**
  * Photographs to restored outline: scene, body, edge, mirror axis, halves merged, arcs, and the scale checked and
  * corrected by the lengths that are known. Faults: those of the stages; a trace that the picture leaves in doubt is
- * given with findings that ask.
+ * given with findings that ask. `progress` is told each stage as it begins, and the share done.
  */
-export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Traced> {
+export function trace(
+  request: TraceRequest,
+  finder: MarkerFinder,
+  progress: TraceProgress = () => undefined,
+): Checked<Traced> {
   const absurd = scaleFromKnown([], request.known, SHEET_TRUST);
   const heightFaults = edgeHeightFaults(request.edgeHeightMm);
   if (!absurd.ok || heightFaults.length > 0)
     return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults);
-  const all = seeBodies(request, finder);
+  const all = seeBodies(request, finder, partOf(progress, 0, SEEN_AT));
   if (!all.ok) return all;
   const [seen, ...others] = all.value;
+  progress('restoring the outline', SEEN_AT);
   const first = restoreSeen(all.value, null, request.face, request.meant);
   if (!first.ok) return first;
   const known = knownAsDrawn(request.known, familyOfSeen(seen));
@@ -68,7 +74,9 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
   if (!second.ok) return second;
   const view: View = { ...seen.view, stretch };
   const { outline, apart } = second.value;
+  progress('following purfling, sound holes and joint', RESTORED_AT);
   const lines = seenLines(seen, view, outline, request.face);
+  progress('the outline is restored', 1);
   return accept({
     request,
     seen,
@@ -94,6 +102,9 @@ export function trace(request: TraceRequest, finder: MarkerFinder): Checked<Trac
     ],
   });
 }
+
+/** Shares of the work that are done when the edges are found, and when the outline is restored. */
+const [SEEN_AT, RESTORED_AT] = [0.7, 0.9];
 
 /**
  * How far the scene's own millimetres go before callipers: with a sheet what camera, print and height leave open, in a

@@ -59,6 +59,12 @@ function traceDocument(traced: Traced): TraceDocument {
         misfit: toFile(misfitMm),
       })),
     }),
+    ...(seen.view.kind === 'camera' && {
+      edgeHeight: {
+        value: toFile(seen.view.planeHeightMm),
+        plusMinus: toFile(seen.view.planeHeightPlusMinusMm),
+      },
+    }),
     scale: { mmPerPixel: seen.mmPerPixel * correction.along, uncertainty: lengthPlusMinusMm / bodyLengthMm },
     axis: {
       through: [toFile(axis.through.x), toFile(axis.through.y)],
