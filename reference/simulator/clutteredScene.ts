@@ -32,6 +32,9 @@ const GROUNDS: readonly GroundName[] = [
   'bench',
 ];
 
+/** Grounds have a stream of their own, so that no run of seeds, odd or even, has a ground to itself. */
+const GROUND_SEEDS = 5000011;
+
 /** A dressed instrument on some ground, perhaps with its other side beside it, perhaps with a bow, in any light. */
 export function drawClutteredScene(seed: number, megapixels: number): ClutteredScene {
   const chance = chanceFrom(seed);
@@ -60,7 +63,7 @@ export function drawClutteredScene(seed: number, megapixels: number): ClutteredS
     fineTuners: chance.isHappening(0.5),
   };
   const standing: Standing[] = bodies.map((body) => ({ body, slabs: fittings(body, dress, chance) }));
-  const ground = GROUNDS[seed % GROUNDS.length] as GroundName;
+  const ground = chanceFrom(seed + GROUND_SEEDS).oneOf(GROUNDS);
   const light = drawLight(chance);
   const hasBow = chance.isHappening(0.3);
   const tiltDegrees = 20 * chance.next() ** 1.5;

@@ -14,13 +14,16 @@ export interface SoundHole {
 
 const CELL_MM = 0.4;
 
-/** A sound hole of our own drawing: two eyes, and a stem that swings from one to the other and is widest in the middle. */
-export function drawSoundHole({ lengthMm, widths }: MeantShape, chance: Chance): SoundHole {
+/**
+ * A sound hole of our own drawing: two eyes, and a stem that swings from one to the other and is widest in the middle.
+ * Its middle lies level with the bridge.
+ */
+export function drawSoundHole({ lengthMm }: MeantShape, chance: Chance): SoundHole {
   const scale = lengthMm / 355;
-  const middle = { x: scale * chance.between(34, 36.5), y: scale * chance.between(193, 197) };
-  const high = { x: scale * chance.between(20.5, 22), y: middle.y + scale * chance.between(28, 31) };
+  const middle = { x: scale * chance.between(39.5, 42.5), y: scale * chance.between(158, 162) };
+  const high = { x: scale * chance.between(22.5, 25), y: middle.y + scale * chance.between(28, 31) };
   const low = {
-    x: Math.min(scale * chance.between(46, 50), widths.waistMm / 2 - 9),
+    x: scale * chance.between(56, 60),
     y: middle.y - scale * chance.between(30, 33),
   };
   const path = swing([
