@@ -2,6 +2,7 @@ import type { Point } from '../base/index.ts';
 import { type Chain, containsPoint, nearestOn, outlineChain, sampleChain } from '../curve/index.ts';
 import { type EdgeState, type Instrument, type Plate, plateField } from '../instrument/index.ts';
 import { compareFields, type DifferencePlace, type FieldDifference } from '../surface/index.ts';
+import { channelArea, insideArea } from './channelArea.ts';
 import { placeWords } from './placeWords.ts';
 
 /** One plate of two designs, lower end on lower end and centre line on centre line. */
@@ -20,14 +21,11 @@ export interface OutlinePlace {
 
 /** mm between the places compared, and between two places that are told apart (on an instrument of the usual length). */
 const STEP_MM = 1;
-const APART_MM = 40;
+const APART_MM = 60;
 const PLACES_TOLD = 3;
 /** mm. Smaller differences of height and outline are not told. */
 const LEAST_MM = 0.05;
-/** mm. The edge's rounding is steep: beside it heights differ as soon as outlines do. Outlines are compared by themselves. */
-const EDGE_MM = 5;
-
-/** The other design less the first: heights of one plate, and outlines. */
+/** The other design less the first: heights of one plate inside the first's channel, and outlines. */
 export function compareDesigns(
   first: Instrument,
   other: Instrument,
@@ -35,8 +33,9 @@ export function compareDesigns(
   state: EdgeState,
 ): DesignDifference {
   const [one, two] = [outlineChain(first.half), outlineChain(other.half)];
-  const inner = plateField(first.plates[plate], state, STEP_MM);
-  const heights = compareFields(offEdge(inner, one), plateField(other.plates[plate], state, STEP_MM), {
+  const arch = first.plates[plate];
+  const inner = insideArea(plateField(arch, state, STEP_MM), channelArea(arch));
+  const heights = compareFields(inner, plateField(other.plates[plate], state, STEP_MM), {
     most: PLACES_TOLD,
     apartMm: APART_MM,
     leastMm: LEAST_MM,
@@ -45,23 +44,7 @@ export function compareDesigns(
   return { heights, outline, says: sentences(first, plate, heights, outline) };
 }
 
-function offEdge(field: ReturnType<typeof plateField>, outline: Chain<'body'>): typeof field {
-  const { columns, fromXMm, fromYMm, stepMm } = field;
-  const edge = sampleChain(outline, EDGE_CHORD_MM);
-  const near = new Set<number>();
-  const reach = Math.ceil(EDGE_MM / stepMm);
-  for (const { x, y } of edge) {
-    const column = Math.round((x - fromXMm) / stepMm);
-    const row = Math.round((y - fromYMm) / stepMm);
-    for (let down = -reach; down <= reach; down++)
-      for (let across = -reach; across <= reach; across++)
-        if (Math.hypot(down, across) * stepMm <= EDGE_MM && column + across >= 0 && column + across < columns)
-          near.add((row + down) * columns + column + across);
-  }
-  return { ...field, zMm: field.zMm.map((z, index) => (near.has(index) ? Number.NaN : z)) };
-}
-
-/** mm. Fine enough that edge samples follow each other more closely than they reach. */
+/** mm that stretches between the compared places of an outline leave it. */
 const EDGE_CHORD_MM = 0.01;
 
 function outlineDifference(one: Chain<'body'>, two: Chain<'body'>): DesignDifference['outline'] {

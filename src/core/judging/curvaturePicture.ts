@@ -1,6 +1,7 @@
 import { outlineChain } from '../curve/index.ts';
 import { type EdgeState, type Instrument, type Plate, plateField, plateShape } from '../instrument/index.ts';
 import { type HeightField, principalCurvatures } from '../surface/index.ts';
+import { channelArea, insideArea } from './channelArea.ts';
 import { BOTH_WAYS_SCALE } from './colourScale.ts';
 import type { PictureSheet } from './pictureSheet.ts';
 import { plateMap } from './plateMap.ts';
@@ -14,7 +15,7 @@ export interface PlateCurvatures {
 
 const PER_METRE = 1000;
 
-/** Curvatures of a plate's outside over a grid, the same on both sides. */
+/** Curvatures of a plate's arch over a grid, inside the channel, the same on both sides. */
 export function plateCurvatures(
   instrument: Instrument,
   plate: Plate,
@@ -22,7 +23,7 @@ export function plateCurvatures(
   stepMm: number,
 ): PlateCurvatures {
   const arch = instrument.plates[plate];
-  const field = plateField(arch, state, stepMm);
+  const field = insideArea(plateField(arch, state, stepMm), channelArea(arch));
   const { columns, rows, fromXMm, fromYMm, zMm } = field;
   const mean = new Float64Array(zMm.length).fill(Number.NaN);
   const larger = new Float64Array(zMm.length).fill(Number.NaN);
@@ -54,6 +55,7 @@ export function curvaturePicture(instrument: Instrument, plate: Plate, state: Ed
   const { mean, larger } = plateCurvatures(instrument, plate, state, MAP_STEP_MM);
   const shared = {
     outline,
+    area: channelArea(instrument.plates[plate]),
     scale: BOTH_WAYS_SCALE.toReversed(),
     from: -MOST,
     to: MOST,

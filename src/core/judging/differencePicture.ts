@@ -1,5 +1,6 @@
 import { outlineChain } from '../curve/index.ts';
 import type { Instrument, Plate } from '../instrument/index.ts';
+import { channelArea } from './channelArea.ts';
 import { BOTH_WAYS_SCALE } from './colourScale.ts';
 import type { DesignDifference } from './compareDesigns.ts';
 import type { PictureSheet } from './pictureSheet.ts';
@@ -25,6 +26,7 @@ export function differencePicture(
     title: `${plate === 'back' ? 'Back' : 'Top'}: ${other.plan.name} less ${first.plan.name}`,
     says: ['rust: the other is higher; blue: lower; dashed: the other outline', ...says],
     outline: outlineChain(first.half),
+    area: channelArea(first.plates[plate]),
     values: heights.field,
     scale: BOTH_WAYS_SCALE,
     from: -end,
@@ -33,11 +35,9 @@ export function differencePicture(
     textOf: (value) => signed(value, end),
     legend: steps,
     unit: 'mm',
-    marks: heights.worst.map(({ xMm, yMm, differenceMm }) => ({
-      xMm,
-      yMm,
-      text: signed(differenceMm, 0),
-    })),
+    marks: heights.worst.flatMap(({ xMm, yMm, differenceMm }) =>
+      (xMm === 0 ? [0] : [-xMm, xMm]).map((x) => ({ xMm: x, yMm, text: signed(differenceMm, 0) })),
+    ),
     guides: [asDrawn(outlineChain(other.half))],
   });
 }

@@ -16,6 +16,8 @@ export interface PlateMapPlan {
   /** Lines of words under the legend. */
   readonly says: readonly string[];
   readonly outline: Chain<'body'>;
+  /** The part of the plate that the values are of: the whole plate where none is given. */
+  readonly area?: Chain<'body'>;
   /** Of any unit; NaN off the plate and where nothing is known. */
   readonly values: HeightField;
   readonly scale: ColourScale;
@@ -48,23 +50,31 @@ const WORDS_DOWN_MM = 6;
 
 /** A map of values over a plate at true size. */
 export function plateMap(plan: PlateMapPlan): PictureSheet {
-  const { outline, values, scale, from, to } = plan;
+  const { outline, area = outline, values, scale, from, to } = plan;
   const { min, max } = boundsOf(outline);
   const size = (max.y - min.y) / LETTERED_FOR_MM;
   const numbered = numberedLines(valueLines(plan), plan.textOf, NUMBER_MM * size, plateLadders(outline));
   const onSheet = asDrawn(outline);
   const colourOf = (value: number): Colour => colourAt(scale, (value - from) / (to - from));
   const legend = legendOf(plan, size);
+  const shown = plan.guides.map((chain) => boundsOf(chain));
   const footMm = (TITLE_DOWN_MM + WORDS_DOWN_MM * plan.says.length + MARGIN_MM / 2) * size;
   return {
     title: plan.title,
     box: {
-      min: point(min.x - MARGIN_MM * size, min.y - footMm),
-      max: point(max.x + MARGIN_MM * size, max.y + MARGIN_MM * size),
+      min: point(Math.min(min.x, ...shown.map((box) => box.min.x)) - MARGIN_MM * size, min.y - footMm),
+      max: point(
+        Math.max(max.x, ...shown.map((box) => box.max.x)) + MARGIN_MM * size,
+        Math.max(max.y, ...shown.map((box) => box.max.y)) + MARGIN_MM * size,
+      ),
     },
     ground: PAPER,
     rasters: [
-      { raster: fieldRaster(values, values.zMm, colourOf, PAPER), box: fieldBox(values), within: onSheet },
+      {
+        raster: fieldRaster(values, values.zMm, colourOf, PAPER),
+        box: fieldBox(values),
+        within: asDrawn(area),
+      },
       ...legend.rasters,
     ],
     lines: [
@@ -76,6 +86,7 @@ export function plateMap(plan: PlateMapPlan): PictureSheet {
         }),
       ),
       ...plan.guides.map((chain) => ({ chain, ink: GUIDE, widthMm: 0.3 * size, dashMm: [2, 1.5] })),
+      ...(plan.area ? [{ chain: asDrawn(area), ink: LINE, widthMm: 0.2 * size }] : []),
       { chain: onSheet, ink: INK, widthMm: 0.5 * size },
       ...legend.lines,
       ...plan.marks.map(({ xMm, yMm }) => ({ chain: cross(xMm, yMm, size), ink: INK, widthMm: 0.4 * size })),
@@ -96,8 +107,8 @@ export function plateMap(plan: PlateMapPlan): PictureSheet {
   };
 }
 
-/** Lines of equal value up to the outline: beyond it values are thought to go on as at the nearest place. */
-function valueLines({ values, outline, levels }: PlateMapPlan): readonly ContourLine[] {
+/** Lines of equal value up to the edge of their area: beyond it values are thought to go on as at the nearest place. */
+function valueLines({ values, outline, area = outline, levels }: PlateMapPlan): readonly ContourLine[] {
   const wide = widenedField(values, (x, y) =>
     nearestValue(
       values.zMm,
@@ -106,7 +117,7 @@ function valueLines({ values, outline, levels }: PlateMapPlan): readonly Contour
       Math.round((y - values.fromYMm) / values.stepMm),
     ),
   );
-  return contourLines(wide, levels).flatMap((line) => trimContour(line, outline));
+  return contourLines(wide, levels).flatMap((line) => trimContour(line, area));
 }
 
 function legendOf(plan: PlateMapPlan, size: number): Pick<PictureSheet, 'rasters' | 'lines' | 'lettering'> {
