@@ -1,4 +1,5 @@
 import { Bug, type Point } from '../../base/index.ts';
+import { nearestInGrid, type PointGrid, pointGrid } from './nearestOfPoints.ts';
 
 /** A point of a line together with its heading. */
 export interface LinePoint extends Point<'body'> {
@@ -14,6 +15,8 @@ export interface SmoothLine {
   readonly points: readonly LinePoint[];
   /** Greatest distance between two neighbours. */
   readonly widestGapMm: number;
+  /** Finds the nearest point without asking all. */
+  readonly grid: PointGrid;
 }
 
 export function smoothLine(points: readonly LinePoint[]): SmoothLine {
@@ -21,7 +24,7 @@ export function smoothLine(points: readonly LinePoint[]): SmoothLine {
     const from = points[index - 1];
     return from ? Math.max(widest, Math.hypot(to.x - from.x, to.y - from.y)) : widest;
   }, 0);
-  return { points, widestGapMm };
+  return { points, widestGapMm, grid: pointGrid(points) };
 }
 
 /** The nearest place on a line; the distance is positive to the left of travel. */
@@ -31,7 +34,18 @@ export interface Foot extends LinePoint {
 
 /** Foot of the perpendicular from a point on the line, or the nearer end. */
 export function footOn(line: SmoothLine, x: number, y: number): Foot {
-  const { points, widestGapMm } = line;
+  const { points } = line;
+  const best = nearestInGrid(line.grid, points, x, y) ?? nearestOfAll(line, x, y);
+  const interval = ahead(points[best], x, y) >= 0 ? best : best - 1;
+  const at =
+    interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);
+  const foot = pointAt(line, at);
+  const side = (y - foot.y) * Math.cos(foot.headingRad) - (x - foot.x) * Math.sin(foot.headingRad);
+  const distance = Math.hypot(x - foot.x, y - foot.y);
+  return { ...foot, distanceMm: side < 0 ? -distance : distance };
+}
+
+function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number): number {
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   for (let index = 0; index < points.length; ) {
@@ -44,13 +58,7 @@ export function footOn(line: SmoothLine, x: number, y: number): Foot {
     // No nearer point can stand within fewer steps than it takes to walk the difference.
     index += Math.max(1, Math.floor((distance - least) / widestGapMm));
   }
-  const interval = ahead(points[best], x, y) >= 0 ? best : best - 1;
-  const at =
-    interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);
-  const foot = pointAt(line, at);
-  const side = (y - foot.y) * Math.cos(foot.headingRad) - (x - foot.x) * Math.sin(foot.headingRad);
-  const distance = Math.hypot(x - foot.x, y - foot.y);
-  return { ...foot, distanceMm: side < 0 ? -distance : distance };
+  return best;
 }
 
 /** The place `at` counted in points (3.5 is half way from the fourth to the fifth). */
