@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
+import { thicknessSchema } from './thickness.ts';
 import { traceRecordSchema } from './traceRecord.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
 
@@ -20,10 +21,12 @@ const measure = {
   plusMinus: z.number().nonnegative({ error: 'a half interval, zero or more' }).optional(),
 };
 const lengthQuantity = z.looseObject({ ...measure, unit: z.literal('mm') }).meta({ id: 'Length' });
+const densityQuantity = z.looseObject({ ...measure, unit: z.literal('kg/m³') }).meta({ id: 'Density' });
 const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
 
 function quantity(name: ValueName) {
   const { unit, says } = VALUES[name];
+  if (unit === 'kg/m³') return densityQuantity.describe(says);
   return (unit === 'mm' ? lengthQuantity : ratioQuantity).describe(says);
 }
 
@@ -63,6 +66,7 @@ export const designSchema = z
       bodyLength: quantity('bodyLength'),
     }),
     outline,
+    thickness: thicknessSchema.optional(),
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

@@ -54,6 +54,7 @@ export function draftDesign(
     family,
     values: filled(given, size, length.value),
     outline: traced?.outline ?? { kind: 'drafted' },
+    ...(measurements.thickness && { thickness: measurements.thickness }),
   };
   return accept({ design, findings: [...questions.findings, ...disagreements(measurements, traced)] });
 }

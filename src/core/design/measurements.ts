@@ -5,6 +5,7 @@ import { measured, parseLength, type Quantity } from '../quantity/index.ts';
 import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
+import { type ThicknessLayouts, thicknessSchema } from './thickness.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
 
 /** What a maker holds: given values in mm, straight and edge to edge, each with its origin. */
@@ -14,6 +15,8 @@ export interface Measurements {
   readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
   /** Arches as they were read, still to be fitted. */
   readonly arches?: ArchReadings;
+  /** How the thicknesses are laid out, where something is said. */
+  readonly thickness?: ThicknessLayouts | undefined;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -52,6 +55,7 @@ export const measurementsSchema = z
       .optional(),
     sources: z.strictObject(byName(() => z.string().optional())).optional(),
     arches: archesSchema.optional(),
+    thickness: thicknessSchema.optional(),
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
@@ -66,6 +70,7 @@ const TOP_KEYS: readonly string[] = [
   'taken',
   'sources',
   'arches',
+  'thickness',
 ];
 
 /**
@@ -94,6 +99,7 @@ export function readMeasurements(
       name: file.name ?? file.family,
       values: drawn.values,
       ...(file.arches && { arches: archReadingsOf(file.arches) }),
+      ...(file.thickness && { thickness: file.thickness }),
     },
     findings: [...unreadKeys(json), ...drawn.findings],
   });
@@ -117,7 +123,7 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
   const value = readNumber(name, parts.value);
   if (!value.ok) return value;
   const unit = VALUES[name].unit;
-  if (unit === 'mm' && !MAY_BE_NEGATIVE.has(name) && value.value <= 0) return notPositive(name, parts.value);
+  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= 0) return notPositive(name, parts.value);
   const quantity = { value: value.value, unit, origin: measured(source ?? 'the table of measurements') };
   if (parts.plusMinus === undefined) return accept(quantity);
   const plusMinus = readNumber(name, parts.plusMinus);

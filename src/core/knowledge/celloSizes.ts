@@ -1,5 +1,6 @@
 import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
+import { WOODS } from './woods.ts';
 
 /** The full-size cello. Most figures are from memory: no full table of one author is held. */
 export const CELLO_SIZES: readonly Size[] = [
@@ -54,10 +55,19 @@ export const CELLO_SIZES: readonly Size[] = [
     fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
     fullnessLowerBout: practised(0, 'the cycloid itself'),
     purflingDepth: recalled(2.5, 'the violin, scaled; weak'),
-    stingLength: recalled(3, 'the violin, scaled; weak'),
-    stingAside: recalled(1.2, 'the violin, scaled; weak'),
+    stingLength: recalled(1.2, 'the violin, scaled; weak'),
+    stingAside: recalled(1, 'the violin, scaled; weak'),
     edgeUnderRounding: recalled(1.8, 'the violin, scaled; weak'),
     gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+    thicknessBackMiddle: recalled(7, '6.5 to 8'),
+    thicknessBackBouts: recalled(4, '3.7 to 4.3'),
+    thicknessBackFlanks: recalled(4.5, 'between middle and bouts; weak'),
+    thicknessBackChannel: recalled(3.4, 'weak'),
+    thicknessTopMiddle: recalled(5, '5 at the post'),
+    thicknessTopBouts: recalled(4, '3.7 to 4.2'),
+    thicknessTopFlanks: recalled(4.3, '4 to 5'),
+    thicknessTopChannel: recalled(3.6, 'weak'),
+    ...WOODS,
     ...ROUGHING,
     drillPitch: ours(20, 'room for the figures between the holes'),
     drillDiameter: recalled(8, '6 to 10'),

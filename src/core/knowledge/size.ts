@@ -44,6 +44,9 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'clampHoleWall',
   'pinDiameter',
   'gaugeThickness',
+  'hollowAllowance',
+  'densityBack',
+  'densityTop',
   'roughAllowance',
   'roughStep',
   'drillPitch',
@@ -63,7 +66,8 @@ const FOLLOWS_LENGTH: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowe
 const SAME_SIZE = 0.03;
 
 function unitOfValue(name: string): Unit {
-  return name.startsWith('fullness') ? 'ratio' : 'mm';
+  if (name.startsWith('fullness')) return 'ratio';
+  return name.startsWith('density') ? 'kg/m³' : 'mm';
 }
 
 /** A size from its cells, every value with its unit. */

@@ -1,5 +1,6 @@
 import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
+import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violaTable');
 
@@ -55,10 +56,19 @@ const large: Size = sizeOf('viola', 'large', {
   fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
   fullnessLowerBout: practised(0, 'the cycloid itself'),
   purflingDepth: recalled(1.8, '1.5 to 2'),
-  stingLength: recalled(1.7, 'the violin, scaled'),
-  stingAside: recalled(0.7, 'the violin, scaled'),
+  stingLength: recalled(0.9, 'the violin, scaled'),
+  stingAside: recalled(0.8, 'the violin, scaled'),
   edgeUnderRounding: recalled(1.3, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  thicknessBackMiddle: table(5),
+  thicknessBackFlanks: table(3),
+  thicknessBackChannel: table(2.5),
+  thicknessBackBouts: table(3),
+  thicknessTopMiddle: table(3.3),
+  thicknessTopFlanks: table(3),
+  thicknessTopChannel: table(2.8),
+  thicknessTopBouts: table(3),
+  ...WOODS,
   ...ROUGHING,
 });
 
@@ -82,6 +92,14 @@ const medium = scaledSize(large, 'medium', {
   edgeHeightTop: table(4),
   archHeightBack: table(16),
   archHeightTop: table(17),
+  thicknessBackMiddle: table(4.5),
+  thicknessBackFlanks: table(2.7),
+  thicknessBackChannel: table(2.3),
+  thicknessBackBouts: table(2.6),
+  thicknessTopMiddle: table(3.2),
+  thicknessTopFlanks: table(2.6),
+  thicknessTopChannel: table(2.4),
+  thicknessTopBouts: table(2.6),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
 });
@@ -106,6 +124,14 @@ const small = scaledSize(large, 'small', {
   edgeHeightTop: table(3.9),
   archHeightBack: table(15),
   archHeightTop: table(16),
+  thicknessBackMiddle: table(4),
+  thicknessBackFlanks: table(2.4),
+  thicknessBackChannel: table(2),
+  thicknessBackBouts: table(2.4),
+  thicknessTopMiddle: table(3.1),
+  thicknessTopFlanks: table(2.5),
+  thicknessTopChannel: table(2.3),
+  thicknessTopBouts: table(2.5),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
 });

@@ -11,6 +11,7 @@ import {
   valueAtLength,
   worked,
 } from './size.ts';
+import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violinAverages');
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
@@ -36,6 +37,14 @@ const TABLE = {
   archHeightTop: [13.7, 14.3, 14.9, 15.2, 15.5],
   edgeHeightBack: [3.1, 3.2, 3.4, 3.7, 3.8],
   edgeHeightTop: [3.2, 3.3, 3.5, 3.9, 4],
+  thicknessBackMiddle: [3.2, 3.5, 3.9, 4.1, 4.3],
+  thicknessBackBouts: [2, 2, 2.2, 2.3, 2.5],
+  thicknessBackFlanks: [2, 2, 2.2, 2.3, 2.5], // printed for the channel of the waist
+  thicknessBackChannel: [1.8, 1.8, 2, 2.1, 2.3],
+  thicknessTopMiddle: [2.5, 2.5, 2.8, 2.9, 3],
+  thicknessTopBouts: [2.2, 2.2, 2.4, 2.5, 2.7],
+  thicknessTopFlanks: [2.3, 2.4, 2.4, 2.6, 2.7], // printed for the channel of the waist
+  thicknessTopChannel: [2, 2, 2.1, 2.3, 2.4],
   purflingToEdge: [3, 3.1, 3.2, 3.3, 3.75], // 4/4 printed 3.5 to 3.8
   purflingWidth: [1.1, 1.1, 1.1, 1.1, 1.2],
 } as const;
@@ -78,10 +87,11 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   fullnessLowerCorner: ours(-0.08, 'keeps the arch from creasing at the corners'),
   fullnessLowerBout: practised(0, 'the cycloid itself'),
   purflingDepth: recalled(1.8, '1.5 to 2'),
-  stingLength: recalled(1.5),
-  stingAside: recalled(0.6, 'a third to a half of the length'),
+  stingLength: recalled(0.8, 'a point of little more than 1 mm, as it runs'),
+  stingAside: recalled(0.7, 'nearly as much as its length'),
   edgeUnderRounding: recalled(1.2, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  ...WOODS,
   ...ROUGHING,
 });
 
