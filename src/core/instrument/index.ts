@@ -23,6 +23,7 @@ export {
   plateHeight,
   plateRecord,
   plateShape,
+  plateSlopes,
   type RoughNumbers,
   roughNumbers,
   STATION_NAMES,

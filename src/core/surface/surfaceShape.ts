@@ -9,7 +9,9 @@ export interface SurfaceShape {
 }
 
 /** The unit normal on the upper side. */
-export function upwardNormal(shape: SurfaceShape): readonly [number, number, number] {
+export function upwardNormal(
+  shape: Pick<SurfaceShape, 'slopeX' | 'slopeY'>,
+): readonly [number, number, number] {
   const { slopeX, slopeY } = shape;
   const length = Math.hypot(slopeX, slopeY, 1);
   return [-slopeX / length, -slopeY / length, 1 / length];

@@ -11,7 +11,7 @@ export { type ArchChoices, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
 export { plateHeight } from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
-export { plateShape } from './plateShape.ts';
+export { plateShape, plateSlopes } from './plateShape.ts';
 export { boardValueName, type RoughNumbers, roughNumbers } from './roughNumbers.ts';
 export { type Terrace, terraces } from './terraces.ts';
 export { longArcs, stationArcs } from './workingEdge.ts';

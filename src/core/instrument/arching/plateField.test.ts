@@ -5,7 +5,7 @@ import { areaOf, outlineChain } from '../../curve/index.ts';
 import { plateArch } from './plateArch.ts';
 import { plateField } from './plateField.ts';
 import { plateHeight } from './plateHeight.ts';
-import { plateShape } from './plateShape.ts';
+import { plateShape, plateSlopes } from './plateShape.ts';
 
 const half = violinHalf();
 const made = plateArch(archValues(), half, 'top');
@@ -39,4 +39,19 @@ test('slopes and bends at the crest of the waist: level, and bent as the cycloid
     throwMm: waist.riseMm / 2,
   };
   expect(shape.bendXX).toBeCloseTo((-b / (a + b) ** 2) * (1 - 4 * waist.fullness), 4);
+});
+
+test('the quick slopes are those of the surface, deep inside and beside the channel', () => {
+  for (const [x, y] of [
+    [0, 170],
+    [-40, 80],
+    [61, 70],
+    [40, 181],
+    [90, 72],
+  ] as const) {
+    const [quick, whole] = [plateSlopes(top, x, y), plateShape(top, x, y, 'finished')];
+    expect(quick.zMm).toBeCloseTo(whole.zMm, 12);
+    expect(quick.slopeX).toBeCloseTo(whole.slopeX, 4);
+    expect(quick.slopeY).toBeCloseTo(whole.slopeY, 4);
+  }
 });

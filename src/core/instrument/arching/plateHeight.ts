@@ -38,6 +38,17 @@ function insideHeight(arch: PlateArch, x: number, yMm: number, foot: Foot): numb
   return height - (miss.zMm + foot.distanceMm * inwardSlope) * (1 - t) ** 2 * (1 + 2 * t);
 }
 
+/**
+ * Height above the gluing face and slopes of the arch where it is deep enough inside the channel for loft and correction
+ * alone, exactly; null nearer to the channel and outside it.
+ */
+export function deepPlaceAt(arch: PlateArch, xMm: number, yMm: number): SurfacePoint | null {
+  const foot = footOn(arch.channel.line, Math.abs(xMm), yMm);
+  if (foot.distanceMm < FADE_SHARE * arch.bodyLengthMm) return null;
+  const { zMm, slopeX, slopeY } = bodyAt(arch, Math.abs(xMm), yMm);
+  return { zMm: arch.channelZMm + zMm, slopeX: Math.sign(xMm) * slopeX || 0, slopeY };
+}
+
 /** Loft and correction together: height above the channel and slopes. */
 function bodyAt(arch: PlateArch, x: number, yMm: number): SurfacePoint {
   const loft = loftAt(arch.loft, x, yMm);

@@ -1,7 +1,7 @@
-import type { SurfaceShape } from '../../surface/index.ts';
+import type { SurfacePoint, SurfaceShape } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import type { EdgeState } from './edgeShape.ts';
-import { plateHeight } from './plateHeight.ts';
+import { deepPlaceAt, plateHeight } from './plateHeight.ts';
 
 /** mm on either side from which slopes and bends are taken. */
 const REACH_MM = 0.05;
@@ -23,4 +23,9 @@ export function plateShape(arch: PlateArch, xMm: number, yMm: number, state: Edg
     bendXY: (z(1, 1) - z(1, -1) - z(-1, 1) + z(-1, -1)) / (4 * REACH_MM ** 2),
     bendYY: (up - 2 * here + down) / REACH_MM ** 2,
   };
+}
+
+/** Height and slopes of a plate's finished outside at a place on it: {@link plateShape} without its bends, and quicker. */
+export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
+  return deepPlaceAt(arch, xMm, yMm) ?? plateShape(arch, xMm, yMm, 'finished');
 }

@@ -1,7 +1,7 @@
 import { accept, type Checked, type Point, point, refuse, SETTLED } from '../../base/index.ts';
 import { type Chain, containsPoint, nearestOn, offsetChain } from '../../curve/index.ts';
 import { upwardNormal } from '../../surface/index.ts';
-import { type PlateArch, plateShape } from '../arching/index.ts';
+import { type PlateArch, plateSlopes } from '../arching/index.ts';
 import { type ThicknessMap, thicknessAt } from './thicknessMap.ts';
 
 /** A plate hollowed out: its outside, how thick it is left, and where its gluing face ends. Heights above that face. */
@@ -58,7 +58,7 @@ export function fullDepthAt({ arch, thickness }: HollowPlate, xMm: number, yMm: 
   let [x, y] = [xMm, yMm];
   const settledMm = SETTLED * arch.bodyLengthMm;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const shape = plateShape(arch, x, y, 'finished');
+    const shape = plateSlopes(arch, x, y);
     const [normalX, normalY, normalZ] = upwardNormal(shape);
     const t = thicknessAt(thickness, x, y);
     const [missX, missY] = [xMm - (x - t * normalX), yMm - (y - t * normalY)];
