@@ -13,6 +13,7 @@ const READERS = [
   ['python3-ezdxf', '/usr/bin/python3', ['-c', 'import ezdxf']],
   ['python3-scipy', '/usr/bin/python3', ['-c', 'import scipy.optimize']],
   ['python3-opencv', '/usr/bin/python3', ['-c', 'import cv2']],
+  ['python3-skimage', '/usr/bin/python3', ['-c', 'import skimage.measure']],
   ['python3-shapely', '/usr/bin/python3', ['-c', 'import shapely']],
   ['opencv-doc', 'test', ['-e', '/usr/share/doc/opencv-doc/examples/data/left01.jpg']],
   ['visp-images-data', 'test', ['-e', '/usr/share/visp-images-data/ViSP-images/calibration/grid36-01.pgm']],
