@@ -48,6 +48,7 @@ export {
   type TraceHints,
 } from './photo/index.ts';
 export { registerText } from './quantity/index.ts';
+export { type ContourLine, contourLines, type HeightField, heightField } from './surface/index.ts';
 export { GARLAND_VERSION } from './version.ts';
 export {
   type BuiltOutcome,
