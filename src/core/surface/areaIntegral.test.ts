@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { violinHalf } from '../../../test/fixtures/violinHalf.ts';
+import { point } from '../base/index.ts';
+import { areaOf, type Chain, circleChain, momentsOf, outlineChain, reverseChain } from '../curve/index.ts';
+import { integrateInside } from './areaIntegral.ts';
+
+function sums(
+  chains: readonly Chain<'body'>[],
+  panelMm: number,
+  of: (x: number, y: number) => number,
+): number {
+  let sum = 0;
+  integrateInside(chains, panelMm, (x, y, areaMm2) => {
+    sum += of(x, y) * areaMm2;
+  });
+  return sum;
+}
+
+const square: Chain<'body'> = {
+  closed: true,
+  vertices: [
+    [0, 0],
+    [2, 0],
+    [2, 2],
+    [0, 2],
+  ].map(([x, y]) => ({ ...point<'body'>(x ?? 0, y ?? 0), bulge: 0 })),
+};
+
+test('powers over a square come out as they are integrated by hand', () => {
+  expect(sums([square], 5, () => 1)).toBeCloseTo(4, 12);
+  expect(sums([square], 5, (x) => x ** 5)).toBeCloseTo(64 / 3, 10);
+  expect(sums([square], 0.1, (x, y) => x ** 5 * y ** 4)).toBeCloseTo((64 / 6) * (32 / 5), 6);
+});
+
+test('a disc with a hole holds what its radii say, also of the square of the distance', () => {
+  const ring = [circleChain(point<'body'>(3, -2), 10), reverseChain(circleChain(point<'body'>(3, -2), 4))];
+  const polar = (Math.PI * (10 ** 4 - 4 ** 4)) / 2;
+  expect(sums(ring, 0.5, () => 1) / (Math.PI * 84)).toBeCloseTo(1, 6);
+  expect(sums(ring, 0.5, (x, y) => (x - 3) ** 2 + (y + 2) ** 2) / polar).toBeCloseTo(1, 6);
+});
+
+test("a violin's outline has the area and the middle that its arcs have", () => {
+  const body = outlineChain(violinHalf());
+  const area = sums([body], 4, () => 1);
+  expect(Math.abs(area / areaOf(body) - 1)).toBeLessThan(1e-6);
+  expect(sums([body], 4, (_x, y) => y) / area).toBeCloseTo(momentsOf(body).centroid.y, 2);
+  expect(sums([body], 4, (x) => x) / area).toBeCloseTo(0, 6);
+});

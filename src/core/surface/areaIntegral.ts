@@ -1,0 +1,80 @@
+import type { Frame } from '../base/index.ts';
+import { arcOf, boundsOf, type Chain, type Segment, segments } from '../curve/index.ts';
+
+/** Gauss's three places in a panel from −1 to 1, and their weights. */
+const PLACES = [-Math.sqrt(0.6), 0, Math.sqrt(0.6)] as const;
+const WEIGHTS = [5 / 9, 8 / 9, 5 / 9] as const;
+
+/**
+ * Integrals of several quantities at once over the inside of closed chains (holes run the other way): `add` is given each
+ * place and the area (mm²) that it stands for, and sums what it wants.
+ *
+ * Panels no longer than `panelMm`, three places each way, cut exactly at the chains: smooth quantities come out to the
+ * sixth order in the panel, the area itself to better than a millionth at panels of a fiftieth of the width.
+ */
+export function integrateInside<F extends Frame>(
+  chains: readonly Chain<F>[],
+  panelMm: number,
+  add: (x: number, y: number, areaMm2: number) => void,
+): void {
+  const sides = chains.flatMap((chain) => segments(chain));
+  const boxes = chains.map((chain) => boundsOf(chain));
+  const [lowest, highest] = [
+    Math.min(...boxes.map(({ min }) => min.y)),
+    Math.max(...boxes.map(({ max }) => max.y)),
+  ];
+  const heights = [lowest, highest, ...sides.flatMap((side) => [side.start.y, ...turnsOf(side)])];
+  const levels = [...new Set(heights)].filter((y) => y >= lowest && y <= highest).sort((a, b) => a - b);
+  levels.slice(1).forEach((top, index) => {
+    const bottom = levels[index] as number;
+    // Toward a level where an arc turns, widths close like a root: slow steps there make them smooth again.
+    forPanels(0, 1, panelMm / (top - bottom), (t, share) => {
+      const y = bottom + (top - bottom) * t * t * (3 - 2 * t);
+      const rowMm = (top - bottom) * 6 * t * (1 - t) * share;
+      const crossings = sides.flatMap((side) => crossingsOf(side, y)).sort((a, b) => a - b);
+      for (let at = 0; at + 1 < crossings.length; at += 2)
+        forPanels(crossings[at] as number, crossings[at + 1] as number, panelMm, (x, columnMm) =>
+          add(x, y, rowMm * columnMm),
+        );
+    });
+  });
+}
+
+/** Heights at which the circle of an arc turns back. */
+function turnsOf<F extends Frame>(side: Segment<F>): readonly number[] {
+  const arc = arcOf(side);
+  return arc ? [arc.centre.y - arc.radiusMm, arc.centre.y + arc.radiusMm] : [];
+}
+
+function forPanels(
+  from: number,
+  to: number,
+  panelMm: number,
+  at: (place: number, weightMm: number) => void,
+): void {
+  const count = Math.max(1, Math.ceil((to - from) / panelMm));
+  const half = (to - from) / (2 * count);
+  for (let panel = 0; panel < count; panel++)
+    PLACES.forEach((place, index) => {
+      at(from + half * (2 * panel + 1 + place), half * (WEIGHTS[index] as number));
+    });
+}
+
+/** Where a line or arc passes a height; levels lie between its ends or its extremes, never on them. */
+function crossingsOf<F extends Frame>(side: Segment<F>, y: number): readonly number[] {
+  const { start, end, bulge } = side;
+  const arc = arcOf(side);
+  if (!arc) {
+    if (start.y > y === end.y > y) return [];
+    return [start.x + ((end.x - start.x) * (y - start.y)) / (end.y - start.y)];
+  }
+  const { centre, radiusMm } = arc;
+  const reach = radiusMm ** 2 - (y - centre.y) ** 2;
+  if (!(reach > 0)) return [];
+  const across = Math.sqrt(reach);
+  return [centre.x - across, centre.x + across].filter((x) => {
+    // On the arc's side of its chord: to the right of it for an arc that turns left.
+    const left = (end.x - start.x) * (y - start.y) - (end.y - start.y) * (x - start.x);
+    return bulge > 0 ? left < 0 : left > 0;
+  });
+}
