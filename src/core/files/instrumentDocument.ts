@@ -1,4 +1,4 @@
-import { type Instrument, plateRecord } from '../instrument/index.ts';
+import { type Instrument, type PurflingCorner, plateRecord } from '../instrument/index.ts';
 import { dependsOn, originText } from '../quantity/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
 
@@ -15,6 +15,12 @@ export function instrumentDocument(instrument: Instrument) {
     purfling: {
       outer: chainToDocument(plan.purfling.outer.chain),
       inner: chainToDocument(plan.purfling.inner.chain),
+      centre: chainToDocument(plan.purfling.centre.chain),
+      depth: instrument.design.values.purflingDepth?.value,
+      corners: {
+        lower: mitreRecord(plan.purfling.corners.lower),
+        upper: mitreRecord(plan.purfling.corners.upper),
+      },
     },
     form: {
       chain: chainToDocument(plan.form.outline),
@@ -43,6 +49,17 @@ export function instrumentDocument(instrument: Instrument) {
       ...(entry.plusMinus !== undefined && { plusMinus: entry.plusMinus }),
       dependsOn: [...dependsOn(entry)],
     })),
+  };
+}
+
+/** A mitre on the treble side; the bass one is its mirror image. */
+function mitreRecord({ apex, outwardRad, sting, shape }: PurflingCorner) {
+  return {
+    apex: [toFile(apex.x), toFile(apex.y)],
+    outwardDeg: toFile((outwardRad * 180) / Math.PI),
+    stingLength: toFile(sting.lengthMm),
+    stingAside: toFile(sting.asideMm),
+    ...(shape && { sting: chainToDocument(shape) }),
   };
 }
 

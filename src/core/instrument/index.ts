@@ -42,6 +42,7 @@ export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
 export { insideLine } from './outline/insideLine.ts';
 export { type PurflingLines } from './outline/purflingLines.ts';
+export type { PurflingCorner } from './outline/purflingSting.ts';
 export { type CornerTip, type SectionLines } from './outline/sectionLines.ts';
 export { type Station } from './outline/stations.ts';
 export type { TemplateParts } from './outline/templates.ts';

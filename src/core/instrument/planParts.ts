@@ -23,7 +23,10 @@ export function planParts(design: Design, half: HalfOutline): Checked<PlanParts>
   const outline = bodyOutline(half);
   if (!values.ok || !outline.ok)
     return refuse(...[values, outline].flatMap((each) => (each.ok ? [] : each.faults)));
-  const purfling = purflingLines(half, outline.value.bodyLengthMm, values.value);
+  const purfling = purflingLines(half, outline.value.bodyLengthMm, values.value, {
+    lengthMm: design.values.stingLength?.value ?? 0,
+    asideMm: design.values.stingAside?.value ?? 0,
+  });
   const ribs = ribLines(outline.value, values.value);
   if (!ribs.ok) return purfling.ok ? ribs : refuse(...purfling.faults, ...ribs.faults);
   const blocks = blockParts(ribs.value, values.value);

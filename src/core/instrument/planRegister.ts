@@ -53,6 +53,20 @@ function outlineEntries({ outline, purfling }: Omit<PlanParts, 'registerEntries'
     entry('outline.perimeter', outline.perimeterMm, OUTLINE, 'round the edge of the plate'),
     entry('purfling.lowerMitreDepth', purfling.inner.lowerCorner.depthMm, purflingFrom, mitre),
     entry('purfling.upperMitreDepth', purfling.inner.upperCorner.depthMm, purflingFrom, mitre),
+    ...(['lower', 'upper'] as const).flatMap((which) => [
+      entry(
+        `purfling.${which}Apex`,
+        purfling.outer[`${which}Corner`].depthMm,
+        ['outline', 'purflingToEdge'],
+        'where the outer lines meet, inside the corner end',
+      ),
+      entry(
+        `purfling.${which}Sting`,
+        purfling.corners[which].sting.lengthMm,
+        ['outline', 'purflingToEdge', 'stingLength', 'stingAside'],
+        'length of the point beyond the mitre, as far as the corner has room',
+      ),
+    ]),
   ];
 }
 
