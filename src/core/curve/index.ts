@@ -29,5 +29,6 @@ export {
   segmentLength,
   segments,
   sweepOf,
+  wrapAngle,
 } from './segment.ts';
 export { type Place, placeAlong, pointAlong, subChain } from './subChain.ts';

@@ -1,5 +1,5 @@
 import type { Frame } from '../base/index.ts';
-import { arcOf, boundsOf, type Chain, type Segment, segments } from '../curve/index.ts';
+import { arcOf, type Chain, headingOn, type Segment, segments, wrapAngle } from '../curve/index.ts';
 
 /** Gauss's three places in a panel from −1 to 1, and their weights. */
 const PLACES = [-Math.sqrt(0.6), 0, Math.sqrt(0.6)] as const;
@@ -18,13 +18,7 @@ export function integrateInside<F extends Frame>(
   add: (x: number, y: number, areaMm2: number) => void,
 ): void {
   const sides = chains.flatMap((chain) => segments(chain));
-  const boxes = chains.map((chain) => boundsOf(chain));
-  const [lowest, highest] = [
-    Math.min(...boxes.map(({ min }) => min.y)),
-    Math.max(...boxes.map(({ max }) => max.y)),
-  ];
-  const heights = [lowest, highest, ...sides.flatMap((side) => [side.start.y, ...turnsOf(side)])];
-  const levels = [...new Set(heights)].filter((y) => y >= lowest && y <= highest).sort((a, b) => a - b);
+  const levels = [...new Set(chains.flatMap(levelsOf))].sort((a, b) => a - b);
   levels.slice(1).forEach((top, index) => {
     const bottom = levels[index] as number;
     // Toward a level where an arc turns, widths close like a root: slow steps there make them smooth again.
@@ -40,10 +34,25 @@ export function integrateInside<F extends Frame>(
   });
 }
 
-/** Heights at which the circle of an arc turns back. */
+/** No unit. Sharper turns of a chain than this are corners, where widths change their course. */
+const CORNER_RAD = 0.1;
+
+/** Heights between which widths run smoothly: where an arc turns back, and where the chain has a corner. */
+function levelsOf<F extends Frame>(chain: Chain<F>): readonly number[] {
+  const sides = segments(chain);
+  return sides.flatMap((side, index) => {
+    const before = sides.at(index - 1) ?? side;
+    const turn = Math.abs(wrapAngle(headingOn(side, 0) - headingOn(before, 1)));
+    return [...turnsOf(side), ...(turn > CORNER_RAD ? [side.start.y] : [])];
+  });
+}
+
+/** Heights at which an arc turns back up or down. */
 function turnsOf<F extends Frame>(side: Segment<F>): readonly number[] {
   const arc = arcOf(side);
-  return arc ? [arc.centre.y - arc.radiusMm, arc.centre.y + arc.radiusMm] : [];
+  if (!arc) return [];
+  const { centre, radiusMm } = arc;
+  return [centre.y - radiusMm, centre.y + radiusMm].filter((y) => isBeyondChord(side, centre.x, y));
 }
 
 function forPanels(
@@ -62,7 +71,7 @@ function forPanels(
 
 /** Where a line or arc passes a height; levels lie between its ends or its extremes, never on them. */
 function crossingsOf<F extends Frame>(side: Segment<F>, y: number): readonly number[] {
-  const { start, end, bulge } = side;
+  const { start, end } = side;
   const arc = arcOf(side);
   if (!arc) {
     if (start.y > y === end.y > y) return [];
@@ -72,9 +81,11 @@ function crossingsOf<F extends Frame>(side: Segment<F>, y: number): readonly num
   const reach = radiusMm ** 2 - (y - centre.y) ** 2;
   if (!(reach > 0)) return [];
   const across = Math.sqrt(reach);
-  return [centre.x - across, centre.x + across].filter((x) => {
-    // On the arc's side of its chord: to the right of it for an arc that turns left.
-    const left = (end.x - start.x) * (y - start.y) - (end.y - start.y) * (x - start.x);
-    return bulge > 0 ? left < 0 : left > 0;
-  });
+  return [centre.x - across, centre.x + across].filter((x) => isBeyondChord(side, x, y));
+}
+
+/** Whether a place of an arc's circle is on the arc: to the right of its chord where it turns left. */
+function isBeyondChord<F extends Frame>({ start, end, bulge }: Segment<F>, x: number, y: number): boolean {
+  const left = (end.x - start.x) * (y - start.y) - (end.y - start.y) * (x - start.x);
+  return bulge > 0 ? left <= 0 : left >= 0;
 }

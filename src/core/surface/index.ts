@@ -1,3 +1,4 @@
+export { integrateInside } from './areaIntegral.ts';
 export {
   compareFields,
   type DifferencePlace,

@@ -27,5 +27,12 @@ export function plateShape(arch: PlateArch, xMm: number, yMm: number, state: Edg
 
 /** Height and slopes of a plate's finished outside at a place on it: {@link plateShape} without its bends, and quicker. */
 export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
-  return deepPlaceAt(arch, xMm, yMm) ?? plateShape(arch, xMm, yMm, 'finished');
+  const deep = deepPlaceAt(arch, xMm, yMm);
+  if (deep) return deep;
+  const z = (x: number, y: number): number => plateHeight(arch, xMm + x, yMm + y, 'finished');
+  return {
+    zMm: z(0, 0),
+    slopeX: (z(REACH_MM, 0) - z(-REACH_MM, 0)) / (2 * REACH_MM),
+    slopeY: (z(0, REACH_MM) - z(0, -REACH_MM)) / (2 * REACH_MM),
+  };
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse, SETTLED } from '../../base/index.ts';
+import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../../base/index.ts';
 import { type Chain, containsPoint, nearestOn, offsetChain } from '../../curve/index.ts';
 import { upwardNormal } from '../../surface/index.ts';
 import { type PlateArch, plateSlopes } from '../arching/index.ts';
@@ -56,13 +56,12 @@ const MOST_ROUNDS = 40;
  */
 export function fullDepthAt({ arch, thickness }: HollowPlate, xMm: number, yMm: number): InsidePlace {
   let [x, y] = [xMm, yMm];
-  const settledMm = SETTLED * arch.bodyLengthMm;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const shape = plateSlopes(arch, x, y);
     const [normalX, normalY, normalZ] = upwardNormal(shape);
     const t = thicknessAt(thickness, x, y);
     const [missX, missY] = [xMm - (x - t * normalX), yMm - (y - t * normalY)];
-    if (Math.hypot(missX, missY) < settledMm || round === MOST_ROUNDS - 1) {
+    if (Math.hypot(missX, missY) < WELD_MM || round === MOST_ROUNDS - 1) {
       const found = Math.hypot(missX, missY) < FOOT_MM;
       return { zMm: found ? shape.zMm - t * normalZ : Number.NaN, outside: point(x, y) };
     }
