@@ -69,9 +69,10 @@ async function run(path: string, words: Words) {
   const written = writeFiles([{ path: words.out, bytes: file.value.bytes }], words);
   if (!written.ok) return reportFaults(voice, written.faults);
   const { says } = picture.value;
+  // What was filled in is said by the commands that work on the numbers; a picture is not worth repeating it.
+  const read = [...design.value.findings, ...(other?.ok ? other.value.findings : [])];
   const findings = [
-    ...design.value.findings,
-    ...(other?.ok ? other.value.findings : []),
+    ...read.filter(({ weight }) => weight !== 'remark'),
     ...picture.value.findings,
     ...file.value.findings,
   ];

@@ -36,8 +36,13 @@ export function colourAt(scale: ColourScale, share: number): Colour {
   return [between(0), between(1), between(2)];
 }
 
-/** A colour under so much light: 1 leaves it. */
+/** A colour under so much light: 1 leaves it, more brings it nearer to white, less to black. */
 export function shaded([red, green, blue]: Colour, light: number): Colour {
-  const channel = (value: number): number => Math.max(0, Math.min(255, Math.round(value * light)));
+  const channel = (value: number): number => {
+    const lit = light > 1 ? value + (WHITE - value) * Math.min(1, light - 1) : value * Math.max(0, light);
+    return Math.round(lit);
+  };
   return [channel(red), channel(green), channel(blue)];
 }
+
+const WHITE = 255;

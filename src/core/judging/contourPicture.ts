@@ -22,7 +22,7 @@ const RELIEF_LAMP = {
   halfWidthRad: 0,
 } as const;
 /** Share of the relief's light and shade that is laid over the tints. */
-const RELIEF_SHARE = 0.6;
+const RELIEF_SHARE = 0.75;
 
 const MARGIN_MM = 7;
 const TITLE_MM = 4.2;
@@ -39,7 +39,7 @@ export function contourPicture(plan: ContourPlan): PictureSheet {
   const spanMm = arch.archHeightMm - low;
   const places = field.zMm.map((z, index) => (Number.isNaN(z) ? Number.NaN : index));
   const tint = (index: number): Colour => {
-    const shade = 1 - RELIEF_SHARE + RELIEF_SHARE * Math.min(MOST_LIGHT, light[index] ?? 1);
+    const shade = 1 - RELIEF_SHARE + RELIEF_SHARE * (light[index] ?? 1);
     const share = TINT_SHARE * (((field.zMm[index] as number) - low) / spanMm);
     return shaded(colourAt(WOOD_SCALE, share), shade);
   };
@@ -91,5 +91,3 @@ export function contourPicture(plan: ContourPlan): PictureSheet {
 
 /** Share of the scale that the highest place reaches: darker tints would swallow the numbers. */
 const TINT_SHARE = 0.72;
-/** Light beyond this makes nothing brighter. */
-const MOST_LIGHT = 1.06;

@@ -22,10 +22,13 @@ const EDGE: Colour = [46, 41, 37];
 const DIM: Colour = [150, 141, 128];
 const LAMP_INK: Colour = [255, 224, 160];
 
-/** The plate as it looks with one lamp low in a dark room: bare wood, shadows that it casts on itself, nothing polished away. */
+/** The plate as it looks with one lamp low in a dark room: bare wood, shadows that it casts on itself, and what the wall throws back. */
 export function rakingLight({ title, says, field, outline: edge, lamp }: RakingLightPlan): PictureSheet {
   const outline = asDrawn(edge);
   const light = lampLight(field, lamp);
+  const wall = lampLight(field, wallOpposite(lamp));
+  const places = field.zMm.map((z, index) => (Number.isNaN(z) ? Number.NaN : index));
+  const wood = (index: number): Colour => woodUnder(light[index] ?? 0, wall[index] ?? 0);
   const { min, max } = boundsOf(outline);
   const size = (max.y - min.y) / LETTERED_FOR_MM;
   const margin = MARGIN_MM * size;
@@ -48,7 +51,7 @@ export function rakingLight({ title, says, field, outline: edge, lamp }: RakingL
     title,
     box,
     ground: DARK,
-    rasters: [{ raster: fieldRaster(field, light, woodUnder, DARK), box: fieldBox(field), within: outline }],
+    rasters: [{ raster: fieldRaster(field, places, wood, DARK), box: fieldBox(field), within: outline }],
     lines: [...lampMark(outline, lamp, size), { chain: outline, ink: EDGE, widthMm: 0.35 * size }],
     lettering: [write(title, 0, TITLE_MM), write(says, 1, WORDS_MM)],
   };
@@ -63,25 +66,25 @@ const TITLE_MM = 4;
 const WORDS_MM = 3;
 
 /** Light of a level place comes out as this share of what a picture can show; stronger light nears the whole of it. */
-const LEVEL_SHOWN = 0.34;
-/** What a shadow still shows, of the walls of the room. */
-const ROOM_LIGHT = 0.016;
-/** Bare wood, grey and a little warm; shadows are colder. */
-const WOOD: Colour = [255, 243, 226];
-const SHADE: Colour = [226, 236, 255];
+const LEVEL_SHOWN = 0.32;
+/** What the wall opposite the lamp throws back, as a share of its light: shadows still have a shape. */
+const WALL_SHARE = 0.06;
+/** Bare wood under the lamp and under the light of the wall: linear red, green and blue. */
+const WOOD = [1, 0.89, 0.76] as const;
+const SHADE = [0.86, 0.9, 1] as const;
 
-/** Colour of bare wood under so much light, 1 being what falls on a level place. */
-function woodUnder(light: number): Colour {
+/** The wall of the room as a second, weak lamp, high and broad. */
+function wallOpposite({ fromRad, distanceMm }: Lamp): Lamp {
+  return { heightRad: Math.PI / 4, fromRad: fromRad + Math.PI, distanceMm, halfWidthRad: Math.PI / 8 };
+}
+
+/** Colour of bare wood, 1 being what falls on a level place from the lamp, and from the wall. */
+function woodUnder(light: number, wall: number): Colour {
   const strength = -Math.log(1 - LEVEL_SHOWN);
-  const shown = 1 - Math.exp(-strength * light);
-  const share = ROOM_LIGHT + (1 - ROOM_LIGHT) * shown;
+  const lit = 1 - Math.exp(-strength * light);
+  const thrown = LEVEL_SHOWN * WALL_SHARE * wall;
   const channel = (index: 0 | 1 | 2): number =>
-    Math.round(
-      255 *
-        encoded(
-          (share * (shown * WOOD[index] + (1 - shown) * (0.5 * WOOD[index] + 0.5 * SHADE[index]))) / 255,
-        ),
-    );
+    Math.round(255 * encoded(Math.min(1, lit * WOOD[index] + thrown * SHADE[index])));
   return [channel(0), channel(1), channel(2)];
 }
 
