@@ -214,8 +214,7 @@ function expectJoint(seen: Seen): void {
 test('on a simulated top at 0.14 mm a pixel, purfling, both sound holes and the joint lie within 0.1 mm rms of the truth', async () => {
   const seen = await see(1, 'top', 2, [2000, 3000]);
   expectPurfling(seen);
-  // The simulator cuts its holes 195 mm above the lower end of a body of 355.
-  const holes = traceSoundHoles(seen.picture, seen.trace, { nickShare: 195 / 355 });
+  const holes = traceSoundHoles(seen.picture, seen.trace);
   for (const hole of [holes.bass, holes.treble]) {
     expect(hole).not.toBeNull();
     if (hole === null) continue;

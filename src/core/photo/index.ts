@@ -52,7 +52,7 @@ export {
   traceCentreJoint,
 } from './lines/traceCentreJoint.ts';
 export { type PurflingOptions, tracePurfling } from './lines/tracePurfling.ts';
-export { type SoundHoleOptions, traceSoundHoles } from './lines/traceSoundHoles.ts';
+export { traceSoundHoles } from './lines/traceSoundHoles.ts';
 export { type JointOffAxis, jointOffAxis } from './meant/jointOffAxis.ts';
 export type { MeantWishes, PurflingSpot, SeenPurfling, StretchRule } from './meant/meantWishes.ts';
 export { type MirrorAxis, mirrorAxis } from './meant/mirrorAxis.ts';

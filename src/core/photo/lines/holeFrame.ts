@@ -13,21 +13,18 @@ export interface HoleFrame {
 
 const LENGTH_UNITS = 355;
 
-/**
- * @param right whether the half lies to the right of the centre line in the picture, the neck up
- * @param lowY where y = 0 lies above the lower end
- */
-export function holeFrame({ lowerEnd, upperEnd }: BodyPose, right: boolean, lowY = 0): HoleFrame {
+/** @param right whether the half lies to the right of the centre line in the picture, the neck up */
+export function holeFrame({ lowerEnd, upperEnd }: BodyPose, right: boolean): HoleFrame {
   const [ax, ay] = [(upperEnd.x - lowerEnd.x) / LENGTH_UNITS, (upperEnd.y - lowerEnd.y) / LENGTH_UNITS];
   const way = right ? 1 : -1;
   const [bx, by] = [-ay * way, ax * way];
   const square = ax * ax + ay * ay;
   return {
     pxPerUnit: Math.sqrt(square),
-    toPhoto: (x, y) => point(lowerEnd.x + x * bx + (y + lowY) * ax, lowerEnd.y + x * by + (y + lowY) * ay),
+    toPhoto: (x, y) => point(lowerEnd.x + x * bx + y * ax, lowerEnd.y + x * by + y * ay),
     fromPhoto: (at) => {
       const [dx, dy] = [at.x - lowerEnd.x, at.y - lowerEnd.y];
-      return [(dx * bx + dy * by) / square, (dx * ax + dy * ay) / square - lowY];
+      return [(dx * bx + dy * by) / square, (dx * ax + dy * ay) / square];
     },
   };
 }

@@ -11,14 +11,8 @@ import { holePatch, MOST_GAP } from './holePatch.ts';
 import { type LightSampler, lightSampler } from './lightSampler.ts';
 import type { HoleEye, HoleNick, HolePoint, SoundHole, SoundHolesTrace } from './soundHoleTrace.ts';
 
-export interface SoundHoleOptions {
-  /** Height of the inner nicks above the lower end as a share of the body length, where it is known to be unusual. */
-  readonly nickShare?: number;
-}
-
 /** 355ths of the body length from the lower end to the inner nicks: a stop of 195 on 355. */
 const USUAL_NICK_Y = 160;
-const LENGTH = 355;
 /** 355ths by which the holes must differ at a place to make it doubtful. */
 const UNLIKE = 1.2;
 /** Share by which the treble hole must be better seen to be drawn from. */
@@ -30,15 +24,10 @@ const PLAINLY_BETTER = 0.03;
  * Places are the photograph's own: a hole lies on the arch, higher than the edge; {@link soundHoleOnPlane} carries it.
  * Method: dark pieces near the usual course; the line half way between the light of hole and wood by marching squares.
  */
-export function traceSoundHoles(
-  picture: Picture,
-  seat: Pick<BodyTrace, 'pose' | 'edge'>,
-  options: SoundHoleOptions = {},
-): SoundHolesTrace {
+export function traceSoundHoles(picture: Picture, seat: Pick<BodyTrace, 'pose' | 'edge'>): SoundHolesTrace {
   const lightAt = lightSampler(picture);
-  const higher = options.nickShare === undefined ? 0 : LENGTH * options.nickShare - USUAL_NICK_Y;
-  const bass = seeHole(lightAt, seat, 'bass', higher);
-  const treble = seeHole(lightAt, seat, 'treble', higher);
+  const bass = seeHole(lightAt, seat, 'bass');
+  const treble = seeHole(lightAt, seat, 'treble');
   const difference = bass && treble ? compareHoles(bass.loop, treble.loop) : null;
   const holes = {
     bass: bass && soundHole(bass, 'bass', difference?.first ?? null),
@@ -68,9 +57,8 @@ function seeHole(
   lightAt: LightSampler,
   { pose, edge }: Pick<BodyTrace, 'pose' | 'edge'>,
   side: 'bass' | 'treble',
-  higher: number,
 ): SeenHole | null {
-  const frame = holeFrame(pose, side === 'treble', higher);
+  const frame = holeFrame(pose, side === 'treble');
   const patch = holePatch(
     lightAt,
     frame,
