@@ -5,6 +5,7 @@ import {
   type Drawing,
   formDrawings,
   outlineDrawings,
+  purflingPlanDrawing,
 } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
 import { drawRoughing } from './drawRoughing.ts';
@@ -37,6 +38,11 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
+    purflingPlanDrawing(plan, plates.back, {
+      toEdgeMm: plan.purfling.outer.insetMm,
+      widthMm: plan.purfling.inner.insetMm - plan.purfling.outer.insetMm,
+      depthMm: design.values.purflingDepth?.value ?? 0,
+    }),
     ...drawRoughing(instrument, 'back'),
     ...drawRoughing(instrument, 'top'),
     ...sets.flatMap((set) => (set.ok ? set.value : [])),
