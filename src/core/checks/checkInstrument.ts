@@ -1,6 +1,6 @@
 import type { Finding } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
-import { deriveInstrument } from '../instrument/index.ts';
+import { deriveInstrument, weighed } from '../instrument/index.ts';
 import { checkDesign, heaviestFirst } from './checkDesign.ts';
 
 /**
@@ -9,7 +9,8 @@ import { checkDesign, heaviestFirst } from './checkDesign.ts';
  */
 export function checkInstrument(design: Design): readonly Finding[] {
   const own = checkDesign(design);
-  const derived = deriveInstrument(design);
+  const instrument = deriveInstrument(design);
+  const derived = instrument.ok ? weighed(instrument.value) : instrument;
   const contradicts = own.some(({ weight }) => weight === 'contradiction');
   const added: readonly Finding[] = derived.ok
     ? derived.value.findings

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Finding, refuse } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import { type Design, designEntries, halfOf } from '../design/index.ts';
+import { type Design, designEntries, halfOf, type ValueName } from '../design/index.ts';
 import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
@@ -9,6 +9,7 @@ import { boardValueName, type RoughNumbers, roughNumbers } from './arching/rough
 import { roughRegister } from './arching/roughRegister.ts';
 import type { PlanParts } from './plan.ts';
 import { planParts } from './planParts.ts';
+import { type BoxNumbers, boxNumbers, type HollowPlate, hollowPlates } from './plates/index.ts';
 
 /** Every part that a design stands for, and every number that it was made from. */
 export interface Instrument {
@@ -16,6 +17,8 @@ export interface Instrument {
   readonly half: HalfOutline;
   readonly plan: PlanParts;
   readonly plates: { readonly back: PlateArch; readonly top: PlateArch };
+  /** The same plates, hollowed to their thicknesses. */
+  readonly hollows: { readonly back: HollowPlate; readonly top: HollowPlate };
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
@@ -42,6 +45,10 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
   if (!rough.back.ok || !rough.top.ok)
     return refuse(...[rough.back, rough.top].flatMap((part) => (part.ok ? [] : part.faults)));
   const roughing = { back: rough.back.value, top: rough.top.value };
+  const plates = { back: back.value, top: top.value };
+  const { outline: body, form } = plan.value;
+  const hollows = hollowPlates(design, plates, body.chain, form.outline);
+  if (!hollows.ok) return hollows;
   const register = makeRegister([
     ...designEntries(design),
     ...plan.value.registerEntries,
@@ -57,7 +64,8 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
     design,
     half,
     plan: plan.value,
-    plates: { back: back.value, top: top.value },
+    plates,
+    hollows: hollows.value,
     roughing,
     register: register.value,
     findings: [
@@ -66,6 +74,30 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
       ...back.value.findings,
       ...top.value.findings,
     ],
+  });
+}
+
+/**
+ * The instrument with what its plates weigh and hold added to register and findings: dear, so that only those who show the
+ * numbers ask for it.
+ */
+export function weighed(instrument: Instrument): Checked<Instrument & { readonly box: BoxNumbers }> {
+  const { design, plan, hollows } = instrument;
+  const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
+  const box = boxNumbers(design, hollows, plan.outline.chain, {
+    innerFace: plan.form.outline,
+    ribHeightTailMm: value('ribHeightTail'),
+    ribHeightNeckMm: value('ribHeightNeck'),
+    liningThicknessMm: value('liningThickness'),
+    liningWidthMm: value('liningWidth'),
+  });
+  const register = makeRegister([...instrument.register.entries, ...box.registerEntries]);
+  if (!register.ok) return register;
+  return accept({
+    ...instrument,
+    box,
+    register: register.value,
+    findings: [...instrument.findings, ...box.findings],
   });
 }
 

@@ -12,6 +12,11 @@ export {
   gaugePlace,
   gaugeProfile,
   gaugeStuff,
+  type InsideEdge,
+  type InsideHeight,
+  insideLongEdge,
+  insideStationEdge,
+  insideStuff,
   longArcs,
   longProfile,
   lowestTip,
@@ -36,7 +41,7 @@ export {
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';
 export type { EndBlock } from './blocks/endBlock.ts';
-export { deriveInstrument, type Instrument } from './deriveInstrument.ts';
+export { deriveInstrument, type Instrument, weighed } from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
@@ -49,4 +54,12 @@ export type { TemplateParts } from './outline/templates.ts';
 export type { PlanParts } from './plan.ts';
 export { planParts } from './planParts.ts';
 export { type PlanValues } from './planValues.ts';
+export {
+  type BoxNumbers,
+  type HollowPlate,
+  insideHeight,
+  type PlateNumbers,
+  type ThicknessMap,
+  thicknessAt,
+} from './plates/index.ts';
 export { type RibLength, type RibLines } from './ribs/ribLines.ts';

@@ -2,11 +2,12 @@ import type { Checked, Finding } from '../base/index.ts';
 import { checkInstrument } from '../checks/index.ts';
 import type { Design } from '../design/index.ts';
 import { documentText, instrumentDocument } from '../files/index.ts';
-import { deriveInstrument, type Instrument } from '../instrument/index.ts';
+import { deriveInstrument, type Instrument, weighed } from '../instrument/index.ts';
 
 /** Every part and number of a design. Faults: those of the parts. */
 export function derive(design: Design): Checked<Instrument> {
-  return deriveInstrument(design);
+  const instrument = deriveInstrument(design);
+  return instrument.ok ? weighed(instrument.value) : instrument;
 }
 
 /** The derived instrument as the text of its document. */

@@ -1,3 +1,8 @@
+export type { BoxWalls } from './boxAir.ts';
 export { fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
+export { hollowPlates, thicknessNames } from './hollowOfDesign.ts';
+export { type BoxNumbers, boxNumbers, type PlateNumbers } from './plateNumbers.ts';
+export type { PlateWood } from './plateWood.ts';
 export { type ThicknessMap, type ThicknessPattern, thicknessAt, thicknessMap } from './thicknessMap.ts';
 export type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
+export type { ThicknessSurvey, Zone, ZoneThickness } from './thicknessZones.ts';

@@ -11,7 +11,7 @@ import {
   writePdf,
   writeSvg,
 } from '../../files/index.ts';
-import { deriveInstrument, type Instrument } from '../../instrument/index.ts';
+import { deriveInstrument, type Instrument, weighed } from '../../instrument/index.ts';
 import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
 import type { MakeOptions } from './makeOptions.ts';
@@ -36,7 +36,8 @@ export async function make(
   options: MakeOptions,
   more: readonly PackFile[] = [],
 ): Promise<Checked<Pack>> {
-  const instrument = deriveInstrument(design);
+  const derived = deriveInstrument(design);
+  const instrument = derived.ok ? weighed(derived.value) : derived;
   if (!instrument.ok) return instrument;
   const drawings = drawInstrument(instrument.value, options.gauges);
   if (!drawings.ok) return drawings;

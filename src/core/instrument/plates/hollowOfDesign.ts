@@ -1,0 +1,96 @@
+import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { type Chain, containsPoint } from '../../curve/index.ts';
+import type { Design, ValueName } from '../../design/index.ts';
+import type { PlateArch } from '../arching/index.ts';
+import { type HollowPlate, hollowPlate } from './hollow.ts';
+import { thicknessMap } from './thicknessMap.ts';
+import type { ThicknessNumbers } from './thicknessNumbers.ts';
+import type { HollowTrouble, ThicknessSurvey } from './thicknessZones.ts';
+
+/** Names of the values that a plate's thickness is drawn through. */
+export function thicknessNames(
+  plate: PlateArch['plate'],
+): Readonly<Record<keyof ThicknessNumbers, ValueName>> {
+  return plate === 'back'
+    ? {
+        middleMm: 'thicknessBackMiddle',
+        boutsMm: 'thicknessBackBouts',
+        flanksMm: 'thicknessBackFlanks',
+        channelMm: 'thicknessBackChannel',
+      }
+    : {
+        middleMm: 'thicknessTopMiddle',
+        boutsMm: 'thicknessTopBouts',
+        flanksMm: 'thicknessTopFlanks',
+        channelMm: 'thicknessTopChannel',
+      };
+}
+
+/**
+ * One plate of a design, hollowed: its thickness from the design's values, layout and points; the middle stands under the
+ * bridge. Faults: those of {@link thicknessMap} and {@link hollowPlate}.
+ */
+export function hollowOfDesign(
+  design: Design,
+  arch: PlateArch,
+  outline: Chain<'body'>,
+  formEdge: Chain<'body'>,
+): Checked<HollowPlate> {
+  const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
+  const names = thicknessNames(arch.plate);
+  const layout = design.thickness?.[arch.plate] ?? {};
+  const map = thicknessMap(
+    arch,
+    arch.bodyLengthMm - value('stop'),
+    {
+      middleMm: value(names.middleMm),
+      boutsMm: value(names.boutsMm),
+      flanksMm: value(names.flanksMm),
+      channelMm: value(names.channelMm),
+    },
+    layout.pattern ?? 'concentric',
+    (layout.points ?? []).map(([x, y, thicknessMm]) => ({ ...point<'body'>(x, y), thicknessMm })),
+    (at) => containsPoint(outline, at),
+  );
+  return map.ok ? hollowPlate(arch, map.value, formEdge, value('liningThickness')) : map;
+}
+
+/** Where a plate cannot be what its thicknesses ask for, in words. */
+export function hollowFindings(plate: HollowPlate, survey: ThicknessSurvey): readonly Finding[] {
+  return survey.troubles.map((trouble) => findingOf(plate, trouble));
+}
+
+function findingOf({ arch }: HollowPlate, { kind, x, y, askedMm, leftMm }: HollowTrouble): Finding {
+  const where = `${y.toFixed(0)} mm above the lower end, ${x.toFixed(0)} mm from the centre line`;
+  const names = thicknessNames(arch.plate);
+  if (kind === 'too-round')
+    return {
+      code: 'thickness.too-round',
+      weight: 'contradiction',
+      at: names.channelMm,
+      found: `${askedMm.toFixed(1)} mm of ${arch.plate} under an outside that is rounder than that, ${where}`,
+      need: 'an outside whose round is larger than the thickness',
+      remedy: 'make the plate thinner there, or the arch less sharply rounded',
+    };
+  return {
+    code: 'thickness.too-low',
+    weight: 'caution',
+    at: names.channelMm,
+    found: `the ${arch.plate} comes out ${leftMm.toFixed(1)} mm thick instead of ${askedMm.toFixed(1)} mm, ${where}: its outside lies so low there that the inside would go through the gluing face`,
+    need: `an outside at least ${askedMm.toFixed(1)} mm over the gluing face`,
+    remedy: 'leave the edge thicker, make the channel shallower, or thin the plate less there',
+  };
+}
+
+/** Both plates of a design hollowed, or every fault of both. */
+export function hollowPlates(
+  design: Design,
+  arches: { readonly back: PlateArch; readonly top: PlateArch },
+  outline: Chain<'body'>,
+  formEdge: Chain<'body'>,
+): Checked<{ readonly back: HollowPlate; readonly top: HollowPlate }> {
+  const back = hollowOfDesign(design, arches.back, outline, formEdge);
+  const top = hollowOfDesign(design, arches.top, outline, formEdge);
+  if (!back.ok || !top.ok) return refuse(...[back, top].flatMap((plate) => (plate.ok ? [] : plate.faults)));
+  return accept({ back: back.value, top: top.value });
+}
