@@ -1,8 +1,18 @@
 import { expect, test } from 'vitest';
-import { sampleDesign } from '../../../../test/laws/partsSamples.ts';
-import type { Design } from '../../design/index.ts';
-import { dependsOn } from '../../quantity/index.ts';
+import { type Design, draftDesign, type Family, type ValueName } from '../../design/index.ts';
+import { chosen, dependsOn } from '../../quantity/index.ts';
 import { deriveInstrument, weighed } from '../deriveInstrument.ts';
+
+function sampleDesign(family: Family, changes: Partial<Record<ValueName, number>> = {}): Design {
+  const bodyLength = { violin: 355, viola: 406, cello: 755 }[family];
+  const given = Object.entries({ bodyLength, ...changes }).map(([name, value]) => [
+    name,
+    { value, unit: 'mm', origin: chosen('test') },
+  ]);
+  const drafted = draftDesign({ family, name: 'sample', values: Object.fromEntries(given) });
+  if (!drafted.ok) throw new Error('refused');
+  return drafted.value.design;
+}
 
 function box(design: Design) {
   const instrument = deriveInstrument(design);
