@@ -7,7 +7,7 @@ import { contentsOf, garland, newFolder, ROOT } from './runGarland.ts';
 const folder = newFolder();
 const inFolder = (...words: readonly string[]) => garland(folder.path, ...words);
 const DESIGN = 'viola.garland.json';
-const COMMANDS = ['demo', 'sheet', 'trace', 'draft', 'derive', 'make', 'check'];
+const COMMANDS = ['demo', 'sheet', 'trace', 'draft', 'derive', 'make', 'picture', 'check'];
 
 beforeAll(async () => {
   const table = readFileSync(join(ROOT, 'demo', 'small-viola.measurements.json'));

@@ -23,7 +23,7 @@ export const HEAVY_EVERY = 5;
 
 /** mm on an instrument of this length; others are scaled. */
 export const LETTERED_FOR_MM = 355;
-const NUMBER_MM = 2.2;
+const NUMBER_MM = 2.6;
 
 /** mm between the places of the grid that contours are found on. */
 const CONTOUR_STEP_MM = 0.5;

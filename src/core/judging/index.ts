@@ -17,3 +17,4 @@ export { type PlateContours, plateContours } from './plateContours.ts';
 export { type PlateMapPlan, plateMap } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';
+export { thicknessPicture } from './thicknessPicture.ts';

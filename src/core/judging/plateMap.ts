@@ -43,7 +43,7 @@ const GUIDE: Colour = [60, 96, 130];
 
 /** mm on an instrument of the usual length; others are scaled. */
 const MARGIN_MM = 8;
-const NUMBER_MM = 2.2;
+const NUMBER_MM = 2.6;
 const BAR = { downMm: 9, heightMm: 4, share: 0.62 } as const;
 const TITLE_DOWN_MM = 28;
 const WORDS_DOWN_MM = 6;
