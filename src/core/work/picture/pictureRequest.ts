@@ -4,7 +4,14 @@ import type { EdgeState, Plate } from '../../instrument/index.ts';
 import { parseLength } from '../../quantity/index.ts';
 
 /** What a picture can show of a plate. */
-export const PICTURE_KINDS = ['contours', 'raking-light', 'curvature', 'difference', 'section'] as const;
+export const PICTURE_KINDS = [
+  'contours',
+  'raking-light',
+  'curvature',
+  'thickness',
+  'difference',
+  'section',
+] as const;
 export type PictureKind = (typeof PICTURE_KINDS)[number];
 
 export interface PictureRequest {

@@ -13,6 +13,7 @@ import {
   type PictureSheet,
   rakingLight,
   sectionDrawing,
+  thicknessPicture,
 } from '../../judging/index.ts';
 import type { PictureRequest } from './pictureRequest.ts';
 
@@ -47,6 +48,8 @@ function pictureOf(
       return accept(underLamp(instrument, request));
     case 'curvature':
       return accept({ sheet: curvaturePicture(instrument, plate, state), says: [], findings: [] });
+    case 'thickness':
+      return accept({ sheet: thicknessPicture(instrument, plate), says: [], findings: [] });
     case 'difference':
       return difference(instrument, request, other);
     case 'section':
