@@ -3,6 +3,7 @@ import { type Chain, containsPoint, nearestOn, outlineChain, sampleChain } from 
 import { type EdgeState, type Instrument, type Plate, plateField } from '../instrument/index.ts';
 import { compareFields, type DifferencePlace, type FieldDifference } from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
+import { LETTERED_FOR_MM } from './contourPlan.ts';
 import { placeWords } from './placeWords.ts';
 
 /** One plate of two designs, lower end on lower end and centre line on centre line. */
@@ -19,7 +20,7 @@ export interface OutlinePlace {
   readonly offMm: number;
 }
 
-/** mm between the places compared, and between two places that are told apart (on an instrument of the usual length). */
+/** mm between the places compared, and between two places that are told apart, on an instrument of the usual length. */
 const STEP_MM = 1;
 const APART_MM = 60;
 const PLACES_TOLD = 3;
@@ -34,10 +35,11 @@ export function compareDesigns(
 ): DesignDifference {
   const [one, two] = [outlineChain(first.half), outlineChain(other.half)];
   const arch = first.plates[plate];
-  const inner = insideArea(plateField(arch, state, STEP_MM), channelArea(arch));
-  const heights = compareFields(inner, plateField(other.plates[plate], state, STEP_MM), {
+  const size = arch.bodyLengthMm / LETTERED_FOR_MM;
+  const inner = insideArea(plateField(arch, state, STEP_MM * size), channelArea(arch));
+  const heights = compareFields(inner, plateField(other.plates[plate], state, STEP_MM * size), {
     most: PLACES_TOLD,
-    apartMm: APART_MM,
+    apartMm: APART_MM * size,
     leastMm: LEAST_MM,
   });
   const outline = outlineDifference(one, two);

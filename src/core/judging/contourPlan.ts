@@ -25,7 +25,7 @@ export const HEAVY_EVERY = 5;
 export const LETTERED_FOR_MM = 355;
 const NUMBER_MM = 2.6;
 
-/** mm between the places of the grid that contours are found on. */
+/** mm between the places of the grid that contours are found on, at size 1. */
 const CONTOUR_STEP_MM = 0.5;
 
 export function contourPlan(
@@ -36,8 +36,8 @@ export function contourPlan(
 ): ContourPlan {
   const arch = instrument.plates[plate];
   const outline = outlineChain(instrument.half);
-  const found = plateContours(arch, outline, state, intervalMm, CONTOUR_STEP_MM);
   const size = arch.bodyLengthMm / LETTERED_FOR_MM;
+  const found = plateContours(arch, outline, state, intervalMm, CONTOUR_STEP_MM * size);
   const numbered = numberedLines(
     found.lines,
     (levelMm) => heightText(levelMm),

@@ -3,6 +3,7 @@ import { type EdgeState, type Instrument, type Plate, plateField, plateShape } f
 import { type HeightField, principalCurvatures } from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
 import { BOTH_WAYS_SCALE } from './colourScale.ts';
+import { LETTERED_FOR_MM } from './contourPlan.ts';
 import type { PictureSheet } from './pictureSheet.ts';
 import { plateMap } from './plateMap.ts';
 import { sheetsInARow } from './sheetsInARow.ts';
@@ -42,9 +43,9 @@ export function plateCurvatures(
   return { mean: { ...field, zMm: mean }, larger: { ...field, zMm: larger } };
 }
 
-/** mm between two places of the maps. */
+/** mm between two places of the maps, on an instrument of the usual length. */
 const MAP_STEP_MM = 1;
-/** Curvature, 1/m on an instrument of the usual length, at the ends of the scale: a radius of 50 mm. */
+/** Curvature, 1/m, at the ends of the scale: a radius of 50 mm. */
 const MOST = 20;
 const LINES = [-15, -10, -5, 0, 5, 10] as const;
 const LEGEND = [-20, -10, -5, 0, 5, 10, 20] as const;
@@ -52,7 +53,8 @@ const LEGEND = [-20, -10, -5, 0, 5, 10, 20] as const;
 /** Maps of both curvatures side by side: domed rust, hollow blue, white where the surface is straight. */
 export function curvaturePicture(instrument: Instrument, plate: Plate, state: EdgeState): PictureSheet {
   const outline = outlineChain(instrument.half);
-  const { mean, larger } = plateCurvatures(instrument, plate, state, MAP_STEP_MM);
+  const size = instrument.plates[plate].bodyLengthMm / LETTERED_FOR_MM;
+  const { mean, larger } = plateCurvatures(instrument, plate, state, MAP_STEP_MM * size);
   const shared = {
     outline,
     area: channelArea(instrument.plates[plate]),

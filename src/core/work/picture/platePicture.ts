@@ -76,8 +76,9 @@ function contours(instrument: Instrument, { plate, state, intervalMm }: PictureR
   return { sheet: contourPicture(plan), drawing: contourDrawing(plan), says: [], findings };
 }
 
-/** mm between the places of a field under the lamp; of the lamp from the middle, on an instrument of the usual length. */
-const LAMP_STEP_MM = 0.5;
+/** mm between the places of a field under the lamp, on an instrument of the usual length; body lengths from its middle to the lamp. */
+const LAMP_STEP_MM = 0.4;
+const USUAL_LENGTH_MM = 355;
 const LAMP_DISTANCE = 2;
 /** rad. A bulb of the size of a fist at arm's length. */
 const LAMP_HALF_WIDTH_RAD = 0.03;
@@ -89,7 +90,7 @@ function underLamp(instrument: Instrument, { plate, state, lamp }: PictureReques
     sheet: rakingLight({
       title: `${instrument.plan.name}: ${plate}, ${state}`,
       says: `lamp ${inDegrees(lamp.heightRad)}° above the plate, ${inDegrees(lamp.fromRad)}° clockwise from the neck end`,
-      field: plateField(arch, state, LAMP_STEP_MM),
+      field: plateField(arch, state, (LAMP_STEP_MM * arch.bodyLengthMm) / USUAL_LENGTH_MM),
       outline: outlineChain(instrument.half),
       lamp: {
         ...lamp,
