@@ -58,10 +58,7 @@ export function gaugeBody(workingEdge: Chain<'section'>, span: GaugeSpan): Chain
     ...leftFoot,
     ...below.vertices,
     ...rightFoot,
-    { x: right, y: top - CORNER_MM, bulge: QUARTER_BULGE },
-    { x: right - CORNER_MM, y: top, bulge: 0 },
-    { x: left + CORNER_MM, y: top, bulge: QUARTER_BULGE },
-    { x: left, y: top - CORNER_MM, bulge: 0 },
+    ...straightBack(left, right, top),
   ];
   return { closed: true, vertices };
 }
@@ -87,6 +84,39 @@ function benchFootBeyond(span: GaugeSpan, outer: number): readonly Vertex<'drawi
     { x: edges[1] + STEP_BEYOND_MM, y: over, bulge: 0 },
     { x: inner, y: over, bulge: 0 },
     ...foot.slice(1),
+  ];
+}
+
+/** mm of gauge above the gluing face, for the inside. */
+const ABOVE_FACE_MM = 28;
+
+/**
+ * The cut edge of a gauge for the inside: closed, anticlockwise. Feet level on the gluing face, the working edge between
+ * them hanging below it, above a straight back.
+ */
+export function insideGaugeBody(
+  workingEdge: Chain<'drawing'>,
+  ends: readonly [number, number],
+): Chain<'drawing'> {
+  const [left, right] = [ends[0] - BEYOND_EDGE_MM, ends[1] + BEYOND_EDGE_MM];
+  return {
+    closed: true,
+    vertices: [
+      { x: left, y: 0, bulge: 0 },
+      ...workingEdge.vertices,
+      { x: right, y: 0, bulge: 0 },
+      ...straightBack(left, right, ABOVE_FACE_MM),
+    ],
+  };
+}
+
+/** From the right side over the rounded back to the left side. */
+function straightBack(left: number, right: number, top: number): readonly Vertex<'drawing'>[] {
+  return [
+    { x: right, y: top - CORNER_MM, bulge: QUARTER_BULGE },
+    { x: right - CORNER_MM, y: top, bulge: 0 },
+    { x: left + CORNER_MM, y: top, bulge: QUARTER_BULGE },
+    { x: left, y: top - CORNER_MM, bulge: 0 },
   ];
 }
 

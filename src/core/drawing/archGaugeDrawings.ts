@@ -13,6 +13,7 @@ import { gaugeLettering, placeText } from './archGaugeLettering.ts';
 import { crossMarks, longMarks } from './archGaugeMarks.ts';
 import { gaugeNotes } from './archGaugeNotes.ts';
 import type { ArchGaugeOptions } from './archGaugeOptions.ts';
+import { placeName } from './archGaugePlaceName.ts';
 import type { Drawing } from './drawing.ts';
 
 /**
@@ -110,11 +111,4 @@ function frame(
       { name: 'height', valueMm: box.max.y - box.min.y },
     ],
   };
-}
-
-/** File-safe, and unlike for places a tenth of a millimetre apart. */
-function placeName({ name, yMm }: GaugePlace): string {
-  return name === undefined
-    ? `at-${Number(yMm.toFixed(1))}`.replace('.', '-')
-    : name.replace(/[A-Z]/g, (capital) => `-${capital.toLowerCase()}`);
 }

@@ -56,15 +56,15 @@ export function gaugeLettering(
   ];
   const right = place ? crossFigures(arch, place, options) : longFigures(arch, options);
   return [
-    ...block(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
-    ...block(right, { x: middle + GAP_MM, y: box.max.y - GAP_MM }, 'start', roomMm),
+    ...gaugeBlock(left, { x: middle - GAP_MM, y: box.max.y - GAP_MM }, 'end', roomMm),
+    ...gaugeBlock(right, { x: middle + GAP_MM, y: box.max.y - GAP_MM }, 'start', roomMm),
     ...edgeNames(arch, place, options),
     ...(place ? [] : alongNames(arch, body, options.stopMm)),
   ];
 }
 
 /** The instrument's name, in two lines where one would have to be written much smaller: between words where they allow. */
-function nameLines(name: string, roomMm: number): readonly string[] {
+export function nameLines(name: string, roomMm: number): readonly string[] {
   const width = (text: string): number => letteringWidthMm({ text, heightMm: TEXT_MM });
   if (LEAST_SHRINK * width(name) <= roomMm) return [name];
   const half = Math.ceil(name.length / 2);
@@ -154,7 +154,7 @@ function alongNames(
 }
 
 /** Lines under one another, the first larger; a line too long for its room is written smaller. */
-function block(
+export function gaugeBlock(
   texts: readonly string[],
   top: Lettering['at'],
   anchor: Lettering['anchor'],

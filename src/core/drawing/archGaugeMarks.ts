@@ -18,7 +18,7 @@ export function crossMarks(
 ): readonly DrawnLine[] {
   const { edgeHalfWidthMm, halfWidthMm } = place;
   return [
-    ...centreLine(0, body, holes),
+    ...centreMark(0, body, holes),
     ...[-edgeHalfWidthMm, edgeHalfWidthMm].map((x) => mark(x, arch.numbers.edgeHeightMm, MARK_MM)),
     ...[-halfWidthMm, halfWidthMm].flatMap((x) => upward(x, body, MARK_MM / 2)),
   ];
@@ -36,7 +36,7 @@ export function longMarks(
   const bridgeMm = bridgePlace(arch, stopMm);
   if (bridgeMm !== undefined) places.push(bridgeMm);
   return [
-    ...centreLine((startMm + endMm) / 2, body, holes),
+    ...centreMark((startMm + endMm) / 2, body, holes),
     ...[0, arch.bodyLengthMm].map((y) => mark(y, arch.numbers.edgeHeightMm, MARK_MM)),
     ...[startMm, endMm].flatMap((y) => upward(y, body, MARK_MM / 2)),
     ...places.flatMap((y) => upward(y, body, MARK_MM)),
@@ -48,7 +48,8 @@ export function bridgePlace(arch: PlateArch, stopMm: number | undefined): number
   return stopMm !== undefined && arch.plate === 'top' ? arch.bodyLengthMm - stopMm : undefined;
 }
 
-function centreLine(
+/** The centre line of a gauge, from its working edge to its back, clear of the hole. */
+export function centreMark(
   x: number,
   body: Chain<'drawing'>,
   holes: readonly Chain<'drawing'>[],

@@ -1,7 +1,8 @@
 import type { EdgeState, GaugeStuff, PlateArch } from '../instrument/index.ts';
 import type { ArchGaugeOptions, GaugeStand } from './archGaugeOptions.ts';
 
-const CAUTION =
+/** Stands wherever an arch is cut to a gauge. */
+export const EDGE_TOOLS_CAUTION =
   'Gouges, planes, scrapers, knives, routers and lasers can hurt: clamp the plate, keep both hands behind the edge, wear eye protection, draw off dust and fumes, and follow the manual of the machine.';
 
 /** mm. A square edge that rides by less is as good as a bevelled one: paper and kerf are coarser. */
@@ -17,7 +18,7 @@ export function gaugeNotes(
   const place = stand?.place;
   const made = `Made for stuff ${mm(options.gaugeThicknessMm)} thick.`;
   const where = stand
-    ? `The lettered face stands on the station line, ${mm(stand.place.yMm)} above the lower end; the stuff lies behind it. ${edgeText(stand.stuff, options)}`
+    ? `The lettered face stands on the station line, ${mm(stand.place.yMm)} above the lower end; the stuff lies behind it. ${squareEdgeText(stand.stuff, options)}`
     : 'Stands on the centre line. Thick stuff is bevelled off to one face, and that face is held on the line.';
   const wing =
     place && place.heldShare < 1
@@ -31,7 +32,7 @@ export function gaugeNotes(
     `${made} ${where}`,
     ...wing,
     'Light under the gauge shows where the wood is already low; where it rides, wood is still to go. Common practice.',
-    CAUTION,
+    EDGE_TOOLS_CAUTION,
   ];
 }
 
@@ -54,7 +55,7 @@ function benchText(arch: PlateArch, stand: GaugeStand | null, state: EdgeState):
 }
 
 /** How the working edge is to be made, and what a square one would read wrongly. */
-function edgeText({ rideMm, rideAtMm }: GaugeStuff, { workingEdge }: ArchGaugeOptions): string {
+export function squareEdgeText({ rideMm, rideAtMm }: GaugeStuff, { workingEdge }: ArchGaugeOptions): string {
   const most = `${rideMm.toFixed(2)} mm, ${rideAtMm === 0 ? 'on the centre line' : `${rideAtMm.toFixed(0)} mm from the centre line`}`;
   if (rideMm < NO_RIDE_MM)
     return `Its edge may stay square: nowhere within its thickness does the plate rise more than ${NO_RIDE_MM} mm above the line.`;

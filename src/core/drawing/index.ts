@@ -8,6 +8,7 @@ export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
 export { formDrawings } from './formDrawings.ts';
+export { insideGaugeDrawings } from './insideGaugeDrawings.ts';
 export { letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { marginTextWidthMm, plainMarginText } from './marginText.ts';
 export { outlineDrawings } from './outlineDrawings.ts';

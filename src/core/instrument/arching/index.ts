@@ -7,6 +7,13 @@ export { type DrillPoint, drillPoints } from './drillPoints.ts';
 export type { EdgeState } from './edgeShape.ts';
 export { type GaugePlace, gaugePlace } from './gaugePlace.ts';
 export { type GaugeStuff, gaugeProfile, gaugeStuff } from './gaugeProfile.ts';
+export {
+  type InsideEdge,
+  type InsideHeight,
+  insideLongEdge,
+  insideStationEdge,
+  insideStuff,
+} from './insideGauge.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
 export { plateHeight } from './plateHeight.ts';

@@ -1,11 +1,12 @@
 import { accept, type Checked } from '../../base/index.ts';
-import { type Chain, intersections, joinChains, subChain, type Vertex } from '../../curve/index.ts';
+import { type Chain, intersections, joinChains, subChain } from '../../curve/index.ts';
 import { longArchChain } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import { type ArchProfile, longProfile } from './archProfile.ts';
 import type { EdgeState } from './edgeShape.ts';
 import type { GaugePlace } from './gaugePlace.ts';
 import { gaugeProfile } from './gaugeProfile.ts';
+import { mirroredBoth } from './mirroredBoth.ts';
 import { fitProfile } from './profileFit.ts';
 
 /**
@@ -61,16 +62,4 @@ function aboveEdge(chain: Chain<'section'>, arch: PlateArch): Chain<'section'> {
 
 function between(profile: ArchProfile, from: number, to: number): ArchProfile['points'] {
   return profile.points.filter(({ x }) => x >= from && x <= to);
-}
-
-/** A half that starts level on the centre line, and its mirror, with one arc across the centre line. */
-function mirroredBoth(right: Chain<'section'>): Chain<'section'> {
-  const [first, ...rest] = right.vertices;
-  if (!first) return right;
-  const across = Math.tan(2 * Math.atan(first.bulge));
-  const left = rest.map((vertex, index): Vertex<'section'> => {
-    const bulge = index === 0 ? across : (rest[index - 1]?.bulge ?? 0);
-    return { x: -vertex.x, y: vertex.y, bulge };
-  });
-  return { closed: false, vertices: [...left.reverse(), ...rest] };
 }

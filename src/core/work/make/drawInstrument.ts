@@ -4,10 +4,11 @@ import {
   blockDrawings,
   type Drawing,
   formDrawings,
+  insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
 } from '../../drawing/index.ts';
-import type { Instrument } from '../../instrument/index.ts';
+import { type Instrument, insideHeight } from '../../instrument/index.ts';
 import { drawRoughing } from './drawRoughing.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
 
@@ -16,7 +17,7 @@ export function drawInstrument(
   instrument: Instrument,
   gauges: GaugeChoices = {},
 ): Checked<readonly Drawing[]> {
-  const { plan, plates, design } = instrument;
+  const { plan, plates, hollows, design } = instrument;
   const shared = {
     ...gauges,
     instrumentName: plan.name,
@@ -28,6 +29,9 @@ export function drawInstrument(
     archGaugeDrawings(plates.top, shared),
     archGaugeDrawings(plates.back, { ...shared, state: 'finished' }),
     archGaugeDrawings(plates.top, { ...shared, state: 'finished' }),
+    ...([hollows.back, hollows.top] as const).map((hollow) =>
+      insideGaugeDrawings(hollow.arch, (x, y) => insideHeight(hollow, x, y), shared),
+    ),
   ];
   // The same place is off the arch in both states of a plate: said once.
   const faults = new Map(
