@@ -5,6 +5,7 @@ import type { Candidate } from './bodyReading.ts';
 import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import type { FoundBody } from './findBody.ts';
 import { type FitScore, ZONES } from './fitScore.ts';
+import type { LineShares } from './followedLine.ts';
 
 /** What the verdict rests on. */
 export interface Confidence {
@@ -26,6 +27,8 @@ const ALIKE_SCORE = 0.06;
 const ALIKE_SETTINGS = 3;
 const ACCEPT_SPREAD = 0.03;
 const RIVAL_SCORE = 0.2;
+/** Share of a side that may be a line with one colour on either side of it. On 118 simulated pictures: right ones 0.08 at most, wrong ones from 0.21. */
+const ACCEPT_LINE_SHARE = 0.15;
 /** mm. On 114 simulated pictures all edges more than 1.5 mm off that a fingerboard could tell of had it farther aside. */
 const ACCEPT_BOARD_MM = 5.5;
 const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, number])[] = [
@@ -34,17 +37,24 @@ const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, n
   ['waist', 0.47, 0.565],
 ];
 
+/** What else than the fit tells for or against an outline. */
+export interface Signs {
+  /** The question which of several bodies is meant, where it is open. */
+  readonly several: Finding | null;
+  readonly board: BoardPlace | null;
+  readonly lines: LineShares;
+}
+
 /**
  * How far the found outline can be believed, and the one thing to ask when it cannot be believed outright.
  * Method: support by the picture, the worst of six zones, agreement of independent settings, plausible
- * proportions, the fingerboard's place, and no rival that ends elsewhere. One zone may be half hidden where all else is
- * plain. Limits set on 39 photographs and 114 simulated ones.
+ * proportions, the fingerboard's place, an edge and not a line all along either side, and no rival that ends elsewhere.
+ * One zone may be half hidden where all else is plain. Limits set on 39 photographs and 232 simulated ones.
  */
 export function judge(
   final: FitScore,
   { candidates, quick }: FoundBody,
-  several: Finding | null,
-  board: BoardPlace | null,
+  { several, board, lines }: Signs,
   sideNames: readonly [plus: string, minus: string],
 ): Confidence {
   const [leader] = candidates;
@@ -64,6 +74,7 @@ export function judge(
     rivalDoubt(candidates),
     ratioDoubt(final),
     boardDoubt(board),
+    lineDoubt(lines),
     strainDoubt(final),
   ].filter((one) => one !== null);
   const first = asks[0];
@@ -183,6 +194,18 @@ function boardDoubt(board: BoardPlace | null): Finding | null {
     `its middle stands ${Math.abs(board.offsetMm).toFixed(0)} mm beside the centre line`,
     `${ACCEPT_BOARD_MM} mm or less`,
     'check whether the instrument was turned about its long axis; photograph it squarely',
+  );
+}
+
+function lineDoubt({ bass, treble }: LineShares): Finding | null {
+  const most = Math.max(bass, treble);
+  if (most <= ACCEPT_LINE_SHARE) return null;
+  return doubt(
+    'line-not-edge',
+    `${bass > treble ? 'bass' : 'treble'} side`,
+    `${Math.round(100 * most)} % of what was followed here is a line with one colour on either side: it may be the purfling`,
+    'an edge between the body and what it lies on',
+    'drag two points there onto the true edge, or photograph it on a ground of another colour',
   );
 }
 

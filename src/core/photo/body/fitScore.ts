@@ -33,7 +33,7 @@ const UNDETERMINED = new Set([14, 23]);
 
 export function scoreFit(level: PictureLevel, fit: BodyFit, known: FitKnowledge, bench: FitBench): FitScore {
   lookAlongNormals(level, fit, NEUTRAL, NEUTRAL_PASS, known, bench);
-  const besideHandPx = HAND_TELLS_MM * Math.exp(fit[AT_LN_SCALE]);
+  const pxPerMm = Math.exp(fit[AT_LN_SCALE]);
   const { placed, evidence } = bench;
   const { count } = placed.stations;
   const seen = new Float64Array(6);
@@ -51,7 +51,7 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, known: FitKnowledge,
     for (const side of [0, 1]) {
       const at = side * count + i;
       uncrossed++;
-      if (!evidence.visible[at] || isNearHand(known, placed.photo, at, besideHandPx)) {
+      if (!evidence.visible[at] || isNearHand(known, placed.photo, at, pxPerMm)) {
         handed += evidence.visible[at];
         continue;
       }
@@ -90,9 +90,11 @@ export function scoreFit(level: PictureLevel, fit: BodyFit, known: FitKnowledge,
 }
 
 /** mm. As far to either side of a place that the hand set on the edge, the picture need not bear the outline out. */
-const HAND_TELLS_MM = 25;
+export const HAND_TELLS_MM = 25;
 
-function isNearHand({ onEdge }: FitKnowledge, places: Float64Array, i: number, reachPx: number): boolean {
+/** Whether the hand set an edge near place `i` of `places` (x, y, nx, ny in px each). */
+function isNearHand({ onEdge }: FitKnowledge, places: Float64Array, i: number, pxPerMm: number): boolean {
+  const reachPx = HAND_TELLS_MM * pxPerMm;
   const at = i * STATION_STRIDE;
   return onEdge.some(({ x, y }) => Math.hypot(x - places[at], y - places[at + 1]) < reachPx);
 }

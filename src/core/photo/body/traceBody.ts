@@ -12,6 +12,7 @@ import { nameEdge } from './edgePoints.ts';
 import { type FoundBody, findBodies } from './findBody.ts';
 import { scoreFit } from './fitScore.ts';
 import { fitBench } from './fitTemplateBench.ts';
+import { followedLine } from './followedLine.ts';
 import { followEdge, type LocalEdge } from './localEdge.ts';
 import { frameFault } from './pictureFrame.ts';
 import { smallPicture, timesEnlarged, traceReduced } from './smallPicture.ts';
@@ -132,15 +133,16 @@ function believe(
   );
   const board = face === 'back' ? null : findBoard(levels.finish.lab, edge.fit);
   const sides = face === 'back' ? (['bass', 'treble'] as const) : (['treble', 'bass'] as const);
-  const confidence = judge(final, body, several, board, sides);
   if (final.support < NO_BODY_SUPPORT) return refuse(noBody());
   const nativeFit = rescaleFit(edge.fit, 1 / levels.finish.factor);
   const cutOff = frameFault(picture, nativeFit);
   if (cutOff) return refuse(cutOff);
-  if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
   progress?.('measuring its edge', MEASURING_AT);
   const { places, placed } = measureEdge(picture, edge, levels.finish.factor);
   const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, face ?? 'top');
+  const lines = followedLine(levels.finish, points, seatOf(edge.fit).pxPerMm, options.hints?.onEdge);
+  const confidence = judge(final, body, { several, board, lines }, sides);
+  if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
   return accept({
     pose: poseOf(nativeFit),
     edge: points,
