@@ -37,7 +37,11 @@ export function plateContours(
   const heightAt = (x: number, y: number): number => heightWithBeyond(arch, outline, state, point(x, y));
   const wider = widenedField(field, heightAt);
   let unsettled = 0;
-  const lines = contourLines(wider, contourLevels(field, intervalMm)).flatMap((line) => {
+  // The edge of an arched plate is flat: it has no line of its own height.
+  const levels = contourLevels(field, intervalMm).filter(
+    (level) => state === 'finished' || level > arch.numbers.edgeHeightMm,
+  );
+  const lines = contourLines(wider, levels).flatMap((line) => {
     const made = contourOnSurface(line, { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM });
     unsettled += made.unsettled;
     return trimContour(made.line, outline);

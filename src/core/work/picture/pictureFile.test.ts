@@ -72,7 +72,7 @@ test('the lamp shows a dark room and a plate in it, at true size, the same bytes
   const request = asked({ of: 'raking-light', lamp: '15,60' });
   const picture = pictureOf(request);
   const pdf = await bytesOf(picture, request, 'x.pdf');
-  expect(await bytesOf(pictureOf(request), request, 'x.pdf')).toEqual(pdf);
+  expect(await bytesOf(picture, request, 'x.pdf')).toEqual(pdf);
   const svg = textOf(await bytesOf(picture, request, 'x.svg'));
   expect(svg).toContain('data:image/png;base64,AQIDBA==');
   const { box } = picture.sheet ?? { box: { min: { x: 0, y: 0 }, max: { x: 0, y: 0 } } };
