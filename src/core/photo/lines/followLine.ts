@@ -19,6 +19,7 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
   const from = new Int8Array(rows * columns);
   let sum = new Float64Array(columns);
   let next = new Float64Array(columns);
+  const cost = new Float64Array(2 * MOST_JUMP + 1);
   const chosen = new Int32Array(rows);
   let start = 0;
   for (let row = 0; row < rows; row++) {
@@ -30,16 +31,20 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
       continue;
     }
     const price = (stiffness * columnMm * columnMm) / step;
+    for (let d = -MOST_JUMP; d <= MOST_JUMP; d++) cost[d + MOST_JUMP] = price * d * d;
     for (let j = 0; j < columns; j++) {
+      const first = Math.max(0, j - MOST_JUMP);
+      const last = Math.min(columns - 1, j + MOST_JUMP);
+      const shift = MOST_JUMP - j;
       let best = Number.NEGATIVE_INFINITY;
-      for (let d = -MOST_JUMP; d <= MOST_JUMP; d++) {
-        const before = j + d;
-        if (before < 0 || before >= columns) continue;
-        const value = sum[before] - price * d * d;
+      let source = first;
+      for (let before = first; before <= last; before++) {
+        const value = sum[before] - cost[before + shift];
         if (value <= best) continue;
         best = value;
-        from[row * columns + j] = d;
+        source = before;
       }
+      from[row * columns + j] = source - j;
       next[j] = best + evidence.at(row, j);
     }
     [sum, next] = [next, sum];

@@ -70,7 +70,9 @@ export function trace(
   );
   if (!correction.ok) return correction;
   const stretch = stretchOf(first.value.outline, correction.value);
-  const second = restoreSeen(all.value, stretch, request.face, request.meant);
+  const second = isAsSeen(correction.value)
+    ? first
+    : restoreSeen(all.value, stretch, request.face, request.meant);
   if (!second.ok) return second;
   const view: View = { ...seen.view, stretch };
   const { outline, apart } = second.value;
@@ -150,6 +152,11 @@ function stretchOf(
   { along, across, alongPlusMinus, acrossPlusMinus }: ScaleCorrection,
 ): NonNullable<View['stretch']> {
   return { alongRad: first.axis.headingRad, along, across, alongPlusMinus, acrossPlusMinus };
+}
+
+/** Whether nothing corrects the scale: the outline stays as it was restored first. */
+function isAsSeen({ along, across }: ScaleCorrection): boolean {
+  return along === 1 && across === 1;
 }
 
 function lengthPlusMinus(view: View, { axis, bodyLengthMm }: RestoredOutline): number {
