@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { archValues } from '../../../test/fixtures/archValues.ts';
 import { violinHalf } from '../../../test/fixtures/violinHalf.ts';
 import { containsPoint, nearestOn, outlineChain } from '../curve/index.ts';
-import { plateArch } from '../instrument/index.ts';
+import { plateArch, plateHeight } from '../instrument/index.ts';
 import { placesOf } from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
 import { plateContours } from './plateContours.ts';
@@ -22,6 +22,19 @@ test('contours of a finished plate are rings inside its outline: one round the a
   for (const line of lines) {
     expect(line.closed).toBe(true);
     for (const [x, y] of placesOf(line)) expect(containsPoint(outline, { x, y })).toBe(true);
+  }
+});
+
+test('no line runs along the channel or the crest of the edge, which are as high all round: only where the plate passes that height', () => {
+  expect([back.channelZMm, back.numbers.edgeHeightMm]).toEqual([2.8, 3.8]);
+  // At the channel's height the rounding of the edge, at the edge's height the arch.
+  for (const level of [2.8, 3.8]) {
+    const { lines, unsettled } = plateContours(back, outline, 'finished', level, 1);
+    expect(unsettled).toBe(0);
+    const rings = lines.filter(({ levelMm }) => levelMm === level);
+    expect(rings).toHaveLength(1);
+    for (const [x, y] of rings.flatMap((line) => placesOf(line)))
+      expect(plateHeight(back, x, y, 'finished')).toBeCloseTo(level, 3);
   }
 });
 

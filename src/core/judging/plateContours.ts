@@ -41,12 +41,30 @@ export function plateContours(
   const levels = contourLevels(field, intervalMm).filter(
     (level) => state === 'finished' || level > arch.numbers.edgeHeightMm,
   );
-  const lines = contourLines(wider, levels).flatMap((line) => {
-    const made = contourOnSurface(line, { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM });
+  const found = contourLines(
+    wider,
+    levels.map((level) => levelToFind(arch, level)),
+  );
+  const lines = found.flatMap((line) => {
+    const levelMm = levels.find((level) => levelToFind(arch, level) === line.levelMm) ?? line.levelMm;
+    const made = contourOnSurface(
+      { ...line, levelMm },
+      { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM },
+    );
     unsettled += made.unsettled;
     return trimContour(made.line, outline);
   });
   return { lines, field, unsettled };
+}
+
+/** mm. Nearer than this to the height of the channel or of the edge's crest a line would run along them, in beads. */
+const ALONG_MM = 0.02;
+
+/** The level at which the lines of a height are found: clear of channel and crest, which are as high as that all round. */
+function levelToFind({ channelZMm, numbers }: PlateArch, levelMm: number): number {
+  if (Math.abs(levelMm - channelZMm) < ALONG_MM) return channelZMm - ALONG_MM;
+  if (Math.abs(levelMm - numbers.edgeHeightMm) < ALONG_MM) return numbers.edgeHeightMm + ALONG_MM;
+  return levelMm;
 }
 
 /** The height of a plate; beyond its edge the height of the nearest place on the edge, less the way there. */
