@@ -64,7 +64,7 @@ const WORDS = {
 const NAME_MM = 2;
 
 /** Names of the stations with how high they stand, beside their lines outside the bass edge. */
-export function stationNames({ arch }: ContourPlan, size: number): readonly Lettering[] {
+function stationNames({ arch }: ContourPlan, size: number): readonly Lettering[] {
   return arch.stations.map(
     ({ name, yMm, edgeHalfWidthMm }): Lettering => ({
       text: `${WORDS[name]} ${yMm.toFixed(0)}`,

@@ -19,7 +19,7 @@ export interface ContourPlan {
 }
 
 /** Every so many contours one is drawn heavier. */
-export const HEAVY_EVERY = 5;
+const HEAVY_EVERY = 5;
 
 /** mm on an instrument of this length; others are scaled. */
 export const LETTERED_FOR_MM = 355;
@@ -73,7 +73,7 @@ function guideLines(arch: PlateArch, outline: Chain<'body'>): readonly ContourLi
 }
 
 /** A height as its number stands on the plate: no more decimals than it has, tenths at least where it is no whole. */
-export function heightText(mm: number): string {
+function heightText(mm: number): string {
   return Number.isInteger(mm) ? mm.toFixed(0) : mm.toFixed(2).replace(/0$/, '');
 }
 

@@ -1,4 +1,4 @@
-export { BOTH_WAYS_SCALE, type ColourScale, colourAt, WOOD_SCALE } from './colourScale.ts';
+export type { ColourScale } from './colourScale.ts';
 export { compareDesigns, type DesignDifference } from './compareDesigns.ts';
 export { contourDrawing } from './contourDrawing.ts';
 export { contourPicture } from './contourPicture.ts';
@@ -14,7 +14,7 @@ export type {
   Raster,
 } from './pictureSheet.ts';
 export { type PlateContours, plateContours } from './plateContours.ts';
-export { type PlateMapPlan, plateMap } from './plateMap.ts';
+export type { PlateMapPlan } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';
 export { thicknessPicture } from './thicknessPicture.ts';
