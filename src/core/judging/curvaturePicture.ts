@@ -1,5 +1,12 @@
 import { outlineChain } from '../curve/index.ts';
-import { type EdgeState, type Instrument, type Plate, plateField, plateShape } from '../instrument/index.ts';
+import {
+  type EdgeState,
+  type Instrument,
+  type Plate,
+  type PlateArch,
+  plateField,
+  plateShape,
+} from '../instrument/index.ts';
 import { type HeightField, principalCurvatures } from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
 import { BOTH_WAYS_SCALE } from './colourScale.ts';
@@ -17,13 +24,7 @@ export interface PlateCurvatures {
 const PER_METRE = 1000;
 
 /** Curvatures of a plate's arch over a grid, inside the channel, the same on both sides. */
-export function plateCurvatures(
-  instrument: Instrument,
-  plate: Plate,
-  state: EdgeState,
-  stepMm: number,
-): PlateCurvatures {
-  const arch = instrument.plates[plate];
+export function plateCurvatures(arch: PlateArch, state: EdgeState, stepMm: number): PlateCurvatures {
   const field = insideArea(plateField(arch, state, stepMm), channelArea(arch));
   const { columns, rows, fromXMm, fromYMm, zMm } = field;
   const mean = new Float64Array(zMm.length).fill(Number.NaN);
@@ -53,11 +54,12 @@ const LEGEND = [-20, -10, -5, 0, 5, 10, 20] as const;
 /** Maps of both curvatures side by side: domed rust, hollow blue, white where the surface is straight. */
 export function curvaturePicture(instrument: Instrument, plate: Plate, state: EdgeState): PictureSheet {
   const outline = outlineChain(instrument.half);
-  const size = instrument.plates[plate].bodyLengthMm / LETTERED_FOR_MM;
-  const { mean, larger } = plateCurvatures(instrument, plate, state, MAP_STEP_MM * size);
+  const arch = instrument.plates[plate];
+  const size = arch.bodyLengthMm / LETTERED_FOR_MM;
+  const { mean, larger } = plateCurvatures(arch, state, MAP_STEP_MM * size);
   const shared = {
     outline,
-    area: channelArea(instrument.plates[plate]),
+    area: channelArea(arch),
     scale: BOTH_WAYS_SCALE.toReversed(),
     from: -MOST,
     to: MOST,
