@@ -205,7 +205,7 @@ function lineDoubt({ bass, treble }: LineShares): Finding | null {
     `${bass > treble ? 'bass' : 'treble'} side`,
     `${Math.round(100 * most)} % of what was followed here is a line with one colour on either side: it may be the purfling`,
     'an edge between the body and what it lies on',
-    'drag two points there onto the true edge, or photograph it on a ground of another colour',
+    'draw a line on the body there, between the purfling and the edge, or photograph it on a ground of another colour',
   );
 }
 
