@@ -26,6 +26,7 @@ Examples:
   garland sheet --paper A3 --out sheet.pdf         print it, measure its bars, lay the instrument on it
   garland trace fiddle.jpg --edge-height 36.5 --known bodyLength=356.5 --out trace.json
   garland draft trace.json --out fiddle.garland.json
+  garland picture fiddle.garland.json --of raking-light --out back.png
   garland make fiddle.garland.json --out pack
 
 Exit codes: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write.`,

@@ -31,7 +31,8 @@ export function differencePicture(
     scale: BOTH_WAYS_SCALE,
     from: -end,
     to: end,
-    levels: steps,
+    // Where nothing differs a line would only follow the last bits.
+    levels: steps.filter((step) => step !== 0),
     textOf: (value) => signed(value, end),
     legend: steps,
     unit: 'mm',
