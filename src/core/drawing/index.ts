@@ -7,6 +7,7 @@ export type { MapPlace } from './deviationMapComb.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
+export { type EdgeGaugeOptions, edgeGaugeDrawings } from './edgeGaugeDrawings.ts';
 export { formDrawings } from './formDrawings.ts';
 export { insideGaugeDrawings } from './insideGaugeDrawings.ts';
 export { letteringStrokes, letteringWidthMm } from './lettering.ts';

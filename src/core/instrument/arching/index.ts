@@ -4,6 +4,7 @@ export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts'
 export type { ChannelCorner, ChannelLine } from './channelLine.ts';
 export { type DrillBit, lowestTip } from './drillBit.ts';
 export { type DrillPoint, drillPoints } from './drillPoints.ts';
+export { type EdgeProfile, edgeProfile } from './edgeProfile.ts';
 export type { EdgeState } from './edgeShape.ts';
 export { type GaugePlace, gaugePlace } from './gaugePlace.ts';
 export { type GaugeStuff, gaugeProfile, gaugeStuff } from './gaugeProfile.ts';
@@ -16,9 +17,9 @@ export {
 } from './insideGauge.ts';
 export { type ArchChoices, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
-export { plateHeight } from './plateHeight.ts';
+export { plateHeight, plateSlopes } from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
-export { plateShape, plateSlopes } from './plateShape.ts';
+export { plateShape } from './plateShape.ts';
 export { boardValueName, type RoughNumbers, roughNumbers } from './roughNumbers.ts';
 export { type Terrace, terraces } from './terraces.ts';
 export { longArcs, stationArcs } from './workingEdge.ts';

@@ -3,6 +3,7 @@ import {
   archGaugeDrawings,
   blockDrawings,
   type Drawing,
+  edgeGaugeDrawings,
   formDrawings,
   insideGaugeDrawings,
   outlineDrawings,
@@ -24,7 +25,14 @@ export function drawInstrument(
     gaugeThicknessMm: design.values.gaugeThickness?.value ?? 0,
     ...(design.values.stop && { stopMm: design.values.stop.value }),
   };
+  const edge = {
+    instrumentName: plan.name,
+    underRoundingMm: design.values.edgeUnderRounding?.value ?? 0,
+    overhangMm: design.values.overhang?.value ?? 0,
+  };
   const sets = [
+    edgeGaugeDrawings(plates.back, edge),
+    edgeGaugeDrawings(plates.top, edge),
     archGaugeDrawings(plates.back, shared),
     archGaugeDrawings(plates.top, shared),
     archGaugeDrawings(plates.back, { ...shared, state: 'finished' }),
