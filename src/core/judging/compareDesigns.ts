@@ -21,7 +21,7 @@ export interface OutlinePlace {
 }
 
 /** mm between the places compared, and between two places that are told apart, on an instrument of the usual length. */
-const STEP_MM = 1;
+const STEP_MM = 2;
 const APART_MM = 60;
 const PLACES_TOLD = 3;
 /** mm. Smaller differences of height and outline are not told. */
