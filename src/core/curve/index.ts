@@ -13,7 +13,7 @@ export type { HalfOutline } from './halfOutline.ts';
 export { type Crossing, intersections, selfCrossings } from './intersections.ts';
 export { chainThrough, closeChain, joinChains } from './joinChains.ts';
 export { areaOf, boundsOf, lengthOf, type Moments, momentsOf } from './measure.ts';
-export { type Nearest, nearestOn } from './nearestOn.ts';
+export { type Nearest, nearestOn, nearestOnSpans } from './nearestOn.ts';
 export { type OffsetOptions, offsetChain } from './offsetChain.ts';
 export { outlineChain } from './outlineChain.ts';
 export { parallelChain } from './parallelChain.ts';
@@ -31,4 +31,5 @@ export {
   sweepOf,
   wrapAngle,
 } from './segment.ts';
+export { type Span, spansOf } from './span.ts';
 export { type Place, placeAlong, pointAlong, subChain } from './subChain.ts';

@@ -1,6 +1,7 @@
 import { type Frame, type Point, WELD_MM } from '../base/index.ts';
+import type { Chain } from './chain.ts';
 import { segmentExtent } from './measure.ts';
-import { type Arc, arcOf, type Segment, segmentLength } from './segment.ts';
+import { type Arc, arcOf, type Segment, segmentLength, segments } from './segment.ts';
 
 /** A segment with what measuring it again and again needs: its arc, length and upright box. */
 export interface Span<F extends Frame> {
@@ -17,6 +18,11 @@ export function spanOf<F extends Frame>(segment: Segment<F>): Span<F> {
   const arc = arcOf(segment);
   const { minX, minY, maxX, maxY } = segmentExtent(segment, arc);
   return { segment, arc, lengthMm: segmentLength(segment), minX, minY, maxX, maxY };
+}
+
+/** The spans of a chain, made once for many questions. */
+export function spansOf<F extends Frame>(chain: Chain<F>): readonly Span<F>[] {
+  return segments(chain).map(spanOf);
 }
 
 /**

@@ -1,8 +1,13 @@
 import { type Point, point, WELD_MM } from '../../base/index.ts';
-import { type Chain, type HalfOutline, nearestOn } from '../../curve/index.ts';
+import { type Chain, type HalfOutline, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
 
 /** The lines that a plate's edge is made of, treble half: three sections and the two corner ends. */
-export type EdgeMembers = readonly Chain<'body'>[];
+export type EdgeMembers = readonly EdgeMember[];
+
+/** One of them, with its spans made ready. */
+export interface EdgeMember extends Chain<'body'> {
+  readonly spans: readonly Span<'body'>[];
+}
 
 /**
  * `arched`: arched down to the edge's height, the channel not yet cut: flat from the edge to where the arch rises.
@@ -24,12 +29,52 @@ export function edgeMembers(half: HalfOutline): EdgeMembers {
     half.cBout,
     cornerEnd(half.cBout, half.upperBout),
     half.upperBout,
-  ];
+  ].map((member) => ({ ...member, spans: spansOf(member) }));
 }
 
 /** How far a point stands inside the edge: its distance from each member, mm. */
 export function edgeDistances(members: EdgeMembers, at: Point<'body'>): readonly number[] {
-  return members.map((member) => nearestOn(member, at).distanceMm);
+  return members.map(({ spans }) => nearestOnSpans(spans, at).distanceMm);
+}
+
+/** A distance and how it grows: the unit vector away from what it is measured from. */
+export interface Away {
+  readonly distanceMm: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** {@link edgeDistances} with their directions. */
+export function edgeAway(members: EdgeMembers, at: Point<'body'>): readonly Away[] {
+  return members.map(({ spans }) => {
+    const { point: foot, distanceMm } = nearestOnSpans(spans, at);
+    const length = distanceMm > 0 ? distanceMm : 1;
+    return { distanceMm, x: (at.x - foot.x) / length, y: (at.y - foot.y) / length };
+  });
+}
+
+/** Slopes of {@link finishedEdgeHeight}, across and along, from the same distances with their directions. */
+export function finishedEdgeSlopes(
+  sizes: EdgeSizes,
+  fromEdge: readonly Away[],
+  outsideChannel: Away,
+): readonly [number, number] {
+  const inset = sizes.crestInsetMm;
+  const nearest = fromEdge.reduce((best, away) => (away.distanceMm < best.distanceMm ? away : best));
+  if (nearest.distanceMm <= inset + WELD_MM) {
+    const out = Math.max(0, inset - nearest.distanceMm);
+    const steep = out / Math.sqrt(Math.max(WELD_MM, inset * inset - out * out));
+    return [steep * nearest.x, steep * nearest.y];
+  }
+  const d = outsideChannel.distanceMm;
+  const inside = fromEdge.reduce((sum, away) => sum + (away.distanceMm - inset) ** -4, 0) ** -0.25;
+  const slope = (axis: 'x' | 'y'): number => {
+    const insideSlope =
+      inside ** 5 * fromEdge.reduce((sum, away) => sum + away[axis] * (away.distanceMm - inset) ** -5, 0);
+    const shareSlope = (inside * outsideChannel[axis] - d * insideSlope) / (d + inside) ** 2;
+    return (2 * sizes.scoopDepthMm * d * shareSlope) / (d + inside);
+  };
+  return [slope('x'), slope('y')];
 }
 
 /**

@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { archValues } from '../../../../test/fixtures/archValues.ts';
 import { violinHalf } from '../../../../test/fixtures/violinHalf.ts';
-import { areaOf, outlineChain } from '../../curve/index.ts';
+import { point, seededRandom } from '../../base/index.ts';
+import { areaOf, containsPoint, nearestOn, outlineChain } from '../../curve/index.ts';
 import { plateArch } from './plateArch.ts';
 import { plateField } from './plateField.ts';
-import { plateHeight } from './plateHeight.ts';
-import { plateShape, plateSlopes } from './plateShape.ts';
+import { plateHeight, plateSlopes } from './plateHeight.ts';
+import { plateShape } from './plateShape.ts';
 
 const half = violinHalf();
 const made = plateArch(archValues(), half, 'top');
@@ -41,17 +42,20 @@ test('slopes and bends at the crest of the waist: level, and bent as the cycloid
   expect(shape.bendXX).toBeCloseTo((-b / (a + b) ** 2) * (1 - 4 * waist.fullness), 4);
 });
 
-test('the quick slopes are those of the surface, deep inside and beside the channel', () => {
-  for (const [x, y] of [
-    [0, 170],
-    [-40, 80],
-    [61, 70],
-    [40, 181],
-    [90, 72],
-  ] as const) {
+test('slopes are those of the surface: deep inside, beside the channel, in the scoop and on the round of the edge', () => {
+  const body = outlineChain(half);
+  const random = seededRandom(3);
+  let counted = 0;
+  while (counted < 3000) {
+    const [x, y] = [(random() - 0.5) * 208, random() * 355];
+    const edgeMm = nearestOn(body, point<'body'>(x, y)).distanceMm;
+    // Not where the surface is bent so sharply that differences of heights say nothing: rim, ridge and corner valleys.
+    if (!containsPoint(body, point<'body'>(x, y)) || edgeMm < 0.5 || Math.abs(edgeMm - 1.4) < 0.2) continue;
+    counted++;
     const [quick, whole] = [plateSlopes(top, x, y), plateShape(top, x, y, 'finished')];
     expect(quick.zMm).toBeCloseTo(whole.zMm, 12);
-    expect(quick.slopeX).toBeCloseTo(whole.slopeX, 4);
-    expect(quick.slopeY).toBeCloseTo(whole.slopeY, 4);
+    const off = Math.hypot(quick.slopeX - whole.slopeX, quick.slopeY - whole.slopeY);
+    // On the round differences of heights are themselves off.
+    expect(off).toBeLessThan(edgeMm < 1.4 ? 0.005 : 0.001);
   }
 });

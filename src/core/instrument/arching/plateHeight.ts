@@ -1,7 +1,13 @@
 import { point } from '../../base/index.ts';
 import { loftAt, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
-import { type EdgeState, edgeDistances, finishedEdgeHeight } from './edgeShape.ts';
+import {
+  type EdgeState,
+  edgeAway,
+  edgeDistances,
+  finishedEdgeHeight,
+  finishedEdgeSlopes,
+} from './edgeShape.ts';
 import { type Foot, footOn } from './smoothLine.ts';
 
 /** Share of the body length, 5 mm on a violin, over which what the correction misses at the channel is faded out. */
@@ -31,22 +37,63 @@ export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: Ed
  */
 function insideHeight(arch: PlateArch, x: number, yMm: number, foot: Foot): number {
   const height = bodyAt(arch, x, yMm).zMm;
-  const t = foot.distanceMm / (FADE_SHARE * arch.bodyLengthMm);
-  if (t >= 1) return height;
-  const miss = bodyAt(arch, foot.x, foot.y);
-  const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
-  return height - (miss.zMm + foot.distanceMm * inwardSlope) * (1 - t) ** 2 * (1 + 2 * t);
+  return foot.distanceMm >= FADE_SHARE * arch.bodyLengthMm ? height : height - fadedMiss(arch, foot).fadedMm;
 }
 
 /**
- * Height above the gluing face and slopes of the arch where it is deep enough inside the channel for loft and correction
- * alone, exactly; null nearer to the channel and outside it.
+ * Height and slopes of a plate's finished outside at a place on it (either side). On the ridge of the edge the slopes are
+ * those of its outer side.
  */
-export function deepPlaceAt(arch: PlateArch, xMm: number, yMm: number): SurfacePoint | null {
-  const foot = footOn(arch.channel.line, Math.abs(xMm), yMm);
-  if (foot.distanceMm < FADE_SHARE * arch.bodyLengthMm) return null;
-  const { zMm, slopeX, slopeY } = bodyAt(arch, Math.abs(xMm), yMm);
-  return { zMm: arch.channelZMm + zMm, slopeX: Math.sign(xMm) * slopeX || 0, slopeY };
+export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
+  const x = Math.abs(xMm);
+  const foot = footOn(arch.channel.line, x, yMm);
+  const { zMm, slopeX, slopeY } =
+    foot.distanceMm >= 0 ? insideSlopes(arch, x, yMm, foot) : edgeSlopes(arch, x, yMm, foot);
+  return { zMm, slopeX: Math.sign(xMm) * slopeX || 0, slopeY };
+}
+
+function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
+  const body = bodyAt(arch, x, yMm);
+  const zMm = arch.channelZMm + body.zMm;
+  const fadeMm = FADE_SHARE * arch.bodyLengthMm;
+  const t = foot.distanceMm / fadeMm;
+  if (t >= 1) return { ...body, zMm };
+  const [alongX, alongY] = [Math.cos(foot.headingRad), Math.sin(foot.headingRad)];
+  const here = fadedMiss(arch, foot);
+  const beside = (step: number): number =>
+    fadedMiss(arch, footOn(arch.channel.line, x + step * alongX, yMm + step * alongY)).fadedMm;
+  const inward = here.inwardSlope * here.left - (here.missMm * 6 * t * (1 - t)) / fadeMm;
+  const along = (beside(BESIDE_MM) - beside(-BESIDE_MM)) / (2 * BESIDE_MM);
+  return {
+    zMm: zMm - here.fadedMm,
+    slopeX: body.slopeX + inward * alongY - along * alongX,
+    slopeY: body.slopeY - inward * alongX - along * alongY,
+  };
+}
+
+/** mm on either side from which the slope along the channel of what is faded out is taken. */
+const BESIDE_MM = 0.1;
+
+/** What loft and correction miss at the channel, carried inwards with its slope, and what of it is taken away. */
+function fadedMiss(arch: PlateArch, foot: Foot) {
+  const t = Math.min(1, foot.distanceMm / (FADE_SHARE * arch.bodyLengthMm));
+  const miss = bodyAt(arch, foot.x, foot.y);
+  const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
+  const missMm = miss.zMm + foot.distanceMm * inwardSlope;
+  const left = (1 - t) ** 2 * (1 + 2 * t);
+  return { inwardSlope, missMm, left, fadedMm: missMm * left };
+}
+
+function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
+  const fromEdge = edgeAway(arch.edge, point(x, yMm));
+  const outside = {
+    distanceMm: -foot.distanceMm,
+    x: Math.sin(foot.headingRad),
+    y: -Math.cos(foot.headingRad),
+  };
+  const distances = fromEdge.map(({ distanceMm }) => distanceMm);
+  const [slopeX, slopeY] = finishedEdgeSlopes(arch.numbers, fromEdge, outside);
+  return { zMm: finishedEdgeHeight(arch.numbers, distances, -foot.distanceMm), slopeX, slopeY };
 }
 
 /** Loft and correction together: height above the channel and slopes. */

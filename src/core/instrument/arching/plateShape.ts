@@ -1,7 +1,7 @@
-import type { SurfacePoint, SurfaceShape } from '../../surface/index.ts';
+import type { SurfaceShape } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import type { EdgeState } from './edgeShape.ts';
-import { deepPlaceAt, plateHeight } from './plateHeight.ts';
+import { plateHeight } from './plateHeight.ts';
 
 /** mm on either side from which slopes and bends are taken. */
 const REACH_MM = 0.05;
@@ -22,17 +22,5 @@ export function plateShape(arch: PlateArch, xMm: number, yMm: number, state: Edg
     bendXX: (right - 2 * here + left) / REACH_MM ** 2,
     bendXY: (z(1, 1) - z(1, -1) - z(-1, 1) + z(-1, -1)) / (4 * REACH_MM ** 2),
     bendYY: (up - 2 * here + down) / REACH_MM ** 2,
-  };
-}
-
-/** Height and slopes of a plate's finished outside at a place on it: {@link plateShape} without its bends, and quicker. */
-export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
-  const deep = deepPlaceAt(arch, xMm, yMm);
-  if (deep) return deep;
-  const z = (x: number, y: number): number => plateHeight(arch, xMm + x, yMm + y, 'finished');
-  return {
-    zMm: z(0, 0),
-    slopeX: (z(REACH_MM, 0) - z(-REACH_MM, 0)) / (2 * REACH_MM),
-    slopeY: (z(0, REACH_MM) - z(0, -REACH_MM)) / (2 * REACH_MM),
   };
 }
