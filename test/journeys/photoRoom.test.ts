@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { cardPicture, scrollPicture } from '../fixtures/profilePictures.ts';
+import { cardPicture, linePicture, scrollPicture } from '../fixtures/profilePictures.ts';
 import { garland, isSentence, newFolder, ROOT } from './runGarland.ts';
 
 const folder = newFolder();
@@ -21,6 +21,7 @@ beforeAll(async () => {
     copyFileSync(join(import.meta.dirname, name), at(name));
   for (const [name, { rgb, widthPx, heightPx }] of [
     ['card.png', cardPicture(true)],
+    ['line.png', linePicture()],
     ['scroll.png', scrollPicture()],
   ] as const)
     writeFileSync(
@@ -73,6 +74,66 @@ test('a scan is as large as its resolution says, and its wear is drawn', async (
   const ended = await garland(folder.path, 'trace', ...words, '--json');
   expect(Math.abs(JSON.parse(ended.out).bodyLength.value - 356.5)).toBeLessThan(2);
   expect(readFileSync(at('wear.svg'), 'utf8')).toMatch(/^<\?xml.*<svg .*<\/svg>\n$/s);
+});
+
+test('what was drawn by hand is kept with the trace, and traced as recorded it gives the same bytes', async () => {
+  const stroke = [
+    [500, 700],
+    [620, 700],
+  ];
+  const beside = [
+    [60, 100],
+    [60, 1400],
+  ];
+  const hints = {
+    format: 'garland-hints',
+    version: 1,
+    insideStrokes: [stroke],
+    outsideStrokes: [beside],
+    onEdge: [],
+    excluded: [],
+  };
+  writeFileSync(at('hints.json'), JSON.stringify(hints));
+  const words = ['trace', 'fiddle-without-sheet.jpg'];
+  const given = ['--known', 'bodyLength=356.5', '--hints', 'hints.json'];
+  const first = await garland(folder.path, ...words, ...given, '--out', 'hinted.json');
+  expect(first.code).toBe(1);
+  const { request } = JSON.parse(readFileSync(at('hinted.json'), 'utf8'));
+  expect(request.photographs[0].hints).toMatchObject({ insideStrokes: [stroke], outsideStrokes: [beside] });
+  const again = await garland(folder.path, ...words, '--as', 'hinted.json', '--out', 'hinted-again.json');
+  expect(again.code).toBe(first.code);
+  expect(readFileSync(at('hinted-again.json'))).toEqual(readFileSync(at('hinted.json')));
+});
+
+const READ: readonly (readonly [string, readonly string[], number])[] = [
+  ['drawn on paper', ['line.png', '--drawn'], 0],
+  ['drawn on paper, its ends shown', ['line.png', '--drawn', '--ends', '180,430 890,290'], 0],
+  ['of a card, counted from end to end', ['card.png', '--edge-height', '1', '--from-ends'], 0],
+  ['of a card, the bass side at the right', ['card.png', '--edge-height', '1', '--right-is', 'bass'], 0],
+];
+
+test.concurrent.each(READ)('a cross arch is read off a line %s', async (_what, words, code) => {
+  const ended = await garland(
+    folder.path,
+    'trace',
+    ...words,
+    '--of',
+    'cross-arch',
+    '--station',
+    'waist',
+    ...BARS,
+  );
+  expect(ended.out).toMatch(/\n {2}rise (11\.9|12\.0)\d ± /);
+  expect(ended.code, ended.err).toBe(code);
+});
+
+test('what lies at the right of a long arch is its neck or its lower end, and of a cross arch neither', async () => {
+  const words = ['trace', 'card.png', '--edge-height', '1', '--right-is', 'neck', ...BARS];
+  const long = await garland(folder.path, ...words, '--of', 'long-arch');
+  expect(long.out).toMatch(/40 mm below the crest/);
+  const cross = await garland(folder.path, ...words, '--of', 'cross-arch', '--station', 'waist');
+  expect(cross.err).toMatch(/--right-is: "neck"; needs one of treble, bass/);
+  expect(cross.code).toBe(2);
 });
 
 describe('an arch and a scroll', () => {
