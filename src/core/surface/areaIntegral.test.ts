@@ -39,6 +39,20 @@ test('a disc with a hole holds what its radii say, also of the square of the dis
   expect(sums(ring, 0.5, (x, y) => (x - 3) ** 2 + (y + 2) ** 2) / polar).toBeCloseTo(1, 6);
 });
 
+test('what breaks along a circle is summed rightly with a cut there, and not without', () => {
+  const inner = circleChain(point<'body'>(0.3, 0.2), 3);
+  const outer = circleChain(point<'body'>(0, 0), 10);
+  const step = (x: number, y: number): number => (Math.hypot(x - 0.3, y - 0.2) < 3 ? 5 : 1);
+  const true_ = Math.PI * (100 - 9) + 5 * Math.PI * 9;
+  const sum = (cuts: readonly Chain<'body'>[]): number => {
+    let total = 0;
+    integrateInside([outer], 2, (x, y, areaMm2) => (total += step(x, y) * areaMm2), cuts);
+    return Math.abs(total / true_ - 1);
+  };
+  expect(sum([inner])).toBeLessThan(1e-5);
+  expect(sum([])).toBeGreaterThan(1e-3);
+});
+
 test("a violin's outline has the area and the middle that its arcs have", () => {
   const body = outlineChain(violinHalf());
   const area = sums([body], 4, () => 1);

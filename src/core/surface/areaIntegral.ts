@@ -9,16 +9,18 @@ const WEIGHTS = [5 / 9, 8 / 9, 5 / 9] as const;
  * Integrals of several quantities at once over the inside of closed chains (holes run the other way): `add` is given each
  * place and the area (mm²) that it stands for, and sums what it wants.
  *
- * Panels no longer than `panelMm`, three places each way, cut exactly at the chains: smooth quantities come out to the
+ * Panels end at the `cuts`, lines at which what is summed bends or breaks. Panels no longer than `panelMm`, three places each way, cut exactly at the chains: smooth quantities come out to the
  * sixth order in the panel, the area itself to better than a millionth at panels of a fiftieth of the width.
  */
 export function integrateInside<F extends Frame>(
   chains: readonly Chain<F>[],
   panelMm: number,
   add: (x: number, y: number, areaMm2: number) => void,
+  cuts: readonly Chain<F>[] = [],
 ): void {
+  const cutSides = cuts.flatMap((chain) => segments(chain));
   const sides = chains.flatMap((chain) => segments(chain));
-  const levels = [...new Set(chains.flatMap(levelsOf))].sort((a, b) => a - b);
+  const levels = [...new Set([...chains, ...cuts].flatMap(levelsOf))].sort((a, b) => a - b);
   levels.slice(1).forEach((top, index) => {
     const bottom = levels[index] as number;
     // Toward a level where an arc turns, widths close like a root: slow steps there make them smooth again.
@@ -26,10 +28,14 @@ export function integrateInside<F extends Frame>(
       const y = bottom + (top - bottom) * t * t * (3 - 2 * t);
       const rowMm = (top - bottom) * 6 * t * (1 - t) * share;
       const crossings = sides.flatMap((side) => crossingsOf(side, y)).sort((a, b) => a - b);
-      for (let at = 0; at + 1 < crossings.length; at += 2)
-        forPanels(crossings[at] as number, crossings[at + 1] as number, panelMm, (x, columnMm) =>
-          add(x, y, rowMm * columnMm),
-        );
+      const breaks = cutSides.flatMap((side) => crossingsOf(side, y)).sort((a, b) => a - b);
+      for (let at = 0; at + 1 < crossings.length; at += 2) {
+        const [from, to] = [crossings[at] as number, crossings[at + 1] as number];
+        const stops = [from, ...breaks.filter((x) => x > from && x < to), to];
+        stops.slice(1).forEach((stop, index) => {
+          forPanels(stops[index] as number, stop, panelMm, (x, columnMm) => add(x, y, rowMm * columnMm));
+        });
+      }
     });
   });
 }

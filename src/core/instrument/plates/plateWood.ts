@@ -1,7 +1,7 @@
-import { WELD_MM } from '../../base/index.ts';
-import type { Chain } from '../../curve/index.ts';
+import { point, WELD_MM } from '../../base/index.ts';
+import { type Chain, chainThrough, offsetChain } from '../../curve/index.ts';
 import { integrateInside } from '../../surface/index.ts';
-import { plateHeight } from '../arching/index.ts';
+import { type PlateArch, plateHeight } from '../arching/index.ts';
 import { type HollowPlate, insideHeight } from './hollow.ts';
 
 /** The wood of a finished plate, sound holes and bar not counted. Heights above the gluing face. */
@@ -19,13 +19,18 @@ export interface PlateWood {
   readonly aboutSquare: number;
 }
 
-/** Share of the body length (10 mm on a violin) that panels are long; halving it moves no mass by a part in 3000. */
-const PANEL_SHARE = 10 / 355;
+/** Share of the body length (16 mm on a violin) that panels are long; halving it moves no mass by a part in 10 000. */
+const PANEL_SHARE = 16 / 355;
 
 /** Volume, mass and balance of a plate inside its outline whose wood has a density in kg/m³. */
 export function plateWood(plate: HollowPlate, outline: Chain<'body'>, densityKgM3: number): PlateWood {
-  const solid = columns(plate, outline, (x, y) => plateHeight(plate.arch, x, y, 'finished'));
-  const hollow = columns(plate, plate.line, (x, y) => insideHeight(plate, x, y));
+  const { arch, line, rampMm } = plate;
+  const ridge = offsetChain(outline, -arch.numbers.crestInsetMm, { join: 'mitre' });
+  const solid = columns(plate, outline, [...ridge, channelChain(arch)], (x, y) =>
+    plateHeight(arch, x, y, 'finished'),
+  );
+  const ramp = offsetChain(line, -rampMm, { join: 'mitre' });
+  const hollow = columns(plate, line, [...ramp, channelChain(arch)], (x, y) => insideHeight(plate, x, y));
   const sums = solid.map((sum, index) => sum - (hollow[index] as number));
   // 1 kg/m³ is a millionth of a gram in a cubic millimetre.
   const density = densityKgM3 / 1_000_000;
@@ -55,16 +60,29 @@ export function plateWood(plate: HollowPlate, outline: Chain<'body'>, densityKgM
 function columns(
   plate: HollowPlate,
   outline: Chain<'body'>,
+  cuts: readonly Chain<'body'>[],
   heightAt: (x: number, y: number) => number,
 ): Float64Array {
   const sums = new Float64Array(6);
-  integrateInside([outline], PANEL_SHARE * plate.arch.bodyLengthMm, (x, y, areaMm2) => {
+  const panelMm = PANEL_SHARE * plate.arch.bodyLengthMm;
+  const add = (x: number, y: number, areaMm2: number): void => {
     if (x < -WELD_MM) return;
     const z = heightAt(x, y);
     const column = (x > WELD_MM ? 2 : 1) * areaMm2 * z;
     [1, y, z / 2, x * x, y * y, (z * z) / 3].forEach((arm, index) => {
       sums[index] = (sums[index] as number) + arm * column;
     });
-  });
+  };
+  integrateInside([outline], panelMm, add, cuts);
   return sums;
+}
+
+/** The channel's lowest line as a closed polygon. */
+function channelChain({ channel }: PlateArch): Chain<'body'> {
+  const treble = channel.line.points.map(({ x, y }) => point<'body'>(x, y));
+  const bass = treble
+    .slice(1, -1)
+    .toReversed()
+    .map(({ x, y }) => point<'body'>(-x, y));
+  return chainThrough([...treble, ...bass], true);
 }
