@@ -25,6 +25,9 @@ const HEAVY_EVERY = 5;
 export const LETTERED_FOR_MM = 355;
 const NUMBER_MM = 2.6;
 
+/** mm, at size 1. Closer lines have no room for numbers: then only the heavy ones are numbered, across their neighbours. */
+const NUMBERED_FROM_MM = 0.4;
+
 /** mm between the places of the grid that contours are found on, at size 1. */
 const CONTOUR_STEP_MM = 0.5;
 
@@ -44,6 +47,7 @@ export function contourPlan(
     NUMBER_MM * size,
     plateLadders(outline),
     guideLines(arch, outline),
+    (levelMm) => intervalMm >= NUMBERED_FROM_MM * size || isHeavy(levelMm, intervalMm),
   );
   return {
     instrumentName: instrument.plan.name,

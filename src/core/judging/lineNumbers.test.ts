@@ -71,6 +71,23 @@ test('two ladders cut a line into two pieces that together miss only the gaps', 
   expect(gaps).toBeLessThan(14);
 });
 
+test('where only some lines are numbered the others are broken under the numbers', () => {
+  const lines = [circle(5, 40), circle(6, 39.4), circle(7, 38.8)];
+  const { lines: cut, numbers } = numberedLines(lines, String, 2, [ladder], [], (level) => level === 6);
+  expect(numbers.map(({ levelMm }) => levelMm)).toEqual([6]);
+  const at = numbers[0]?.lettering.at ?? { x: 0, y: 0 };
+  for (const line of cut) {
+    expect(line.closed).toBe(false);
+    expect(Math.min(...placesOf(line).map(([x, y]) => Math.hypot(x - at.x, y - at.y)))).toBeGreaterThan(0.6);
+  }
+  expect(cut.map(({ levelMm }) => levelMm).toSorted()).toEqual([5, 6, 7]);
+  for (const [index, line] of lines.entries()) {
+    const left = cut.find(({ levelMm }) => levelMm === index + 5) as ContourLine;
+    expect(lengthOf(line) - lengthOf(left)).toBeGreaterThan(1.5);
+    expect(lengthOf(line) - lengthOf(left)).toBeLessThan(5);
+  }
+});
+
 test('a line too short for a number is left whole', () => {
   const small = circle(5, 0.5);
   expect(numberedLines([small], () => '5', 2, [ladder])).toEqual({ lines: [small], numbers: [] });

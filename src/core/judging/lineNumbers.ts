@@ -1,6 +1,7 @@
 import { type Point, point } from '../base/index.ts';
 import { type Lettering, letteringWidthMm } from '../drawing/index.ts';
 import { type ContourLine, placesOf } from '../surface/index.ts';
+import { inBox, type NumberBox, outsideBoxes, type Place } from './numberBox.ts';
 
 /** Lines with gaps for their numbers, and the numbers. */
 export interface NumberedLines {
@@ -23,15 +24,10 @@ interface Stretch {
   readonly alongMm: readonly number[];
 }
 
-interface Label {
-  readonly at: Place;
-  readonly turnRad: number;
-  readonly halfWidthMm: number;
-  readonly halfHeightMm: number;
+/** The room of a number, and how far along its line it stands. */
+interface Label extends NumberBox {
   readonly alongMm: number;
 }
-
-type Place = readonly [number, number];
 
 /** Letter heights: free room on both sides of a number, above and below it, and how far a line may bend under it. */
 const SIDE_ROOM = 0.45;
@@ -46,7 +42,8 @@ const FARTHEST_SHARE = 0.3;
 
 /**
  * Numbers on contour lines: in a gap of the line, along it and upright, near a ladder, clear of all other lines and
- * numbers and of what else they are kept off. A line that has no such place near a ladder carries no number there.
+ * numbers and of what else they are kept off. A line that has no such place near a ladder carries no number there; lines
+ * that are not to be numbered are broken where a number stands on them.
  */
 export function numberedLines(
   lines: readonly ContourLine[],
@@ -54,8 +51,9 @@ export function numberedLines(
   heightMm: number,
   ladders: readonly Ladder[],
   keptOff: readonly ContourLine[] = [],
+  isNumbered: (levelMm: number) => boolean = () => true,
 ): NumberedLines {
-  const stretches = lines.map(stretchOf);
+  const stretches = lines.filter(({ levelMm }) => isNumbered(levelMm)).map(stretchOf);
   const inTheWay = [...stretches, ...keptOff.map(stretchOf)];
   const placed: Label[] = [];
   const numbers: NumberOnLine[] = [];
@@ -74,7 +72,8 @@ export function numberedLines(
     }
     return withGaps(stretch, own);
   });
-  return { lines: cut.flat(), numbers };
+  const others = lines.filter(({ levelMm }) => !isNumbered(levelMm));
+  return { lines: [...others.flatMap((line) => outsideBoxes(line, placed)), ...cut.flat()], numbers };
 }
 
 function stretchOf(line: ContourLine): Stretch {
@@ -163,36 +162,9 @@ function isClear(
   return stretches.every(({ places }, index) => {
     if (index === own) return true;
     for (let at = 1; at < places.length; at++)
-      if (crossesBox(label, places[at - 1] as Place, places[at] as Place)) return false;
+      if (inBox(label, places[at - 1] as Place, places[at] as Place) !== null) return false;
     return true;
   });
-}
-
-/** Whether a stretch from one place to another passes through the box of a number (Liang and Barsky's clipping). */
-function crossesBox({ at, turnRad, halfWidthMm, halfHeightMm }: Label, from: Place, to: Place): boolean {
-  const reach = halfWidthMm + halfHeightMm;
-  if (Math.min(from[0], to[0]) > at[0] + reach || Math.max(from[0], to[0]) < at[0] - reach) return false;
-  if (Math.min(from[1], to[1]) > at[1] + reach || Math.max(from[1], to[1]) < at[1] - reach) return false;
-  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
-  const turned = ([x, y]: Place): Place => [
-    c * (x - at[0]) + s * (y - at[1]),
-    -s * (x - at[0]) + c * (y - at[1]),
-  ];
-  const [a, b] = [turned(from), turned(to)];
-  let [enter, leave] = [0, 1];
-  for (const [start, step, half] of [
-    [a[0], b[0] - a[0], halfWidthMm],
-    [a[1], b[1] - a[1], halfHeightMm],
-  ] as const) {
-    if (step === 0) {
-      if (Math.abs(start) > half) return false;
-      continue;
-    }
-    const [first, second] = [(-half - start) / step, (half - start) / step];
-    enter = Math.max(enter, Math.min(first, second));
-    leave = Math.min(leave, Math.max(first, second));
-  }
-  return enter <= leave;
 }
 
 function letteringOf({ at, turnRad }: Label, text: string, heightMm: number): Lettering {
