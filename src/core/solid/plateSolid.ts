@@ -21,7 +21,7 @@ const WIDE_MM = 2;
 export const PLATE_CHORD_MM = 0.02;
 
 /** rad of the rounded edge between two rings of places. */
-const ROUND_STEP_RAD = Math.PI / 10;
+const ROUND_STEP_RAD = Math.PI / 14;
 
 /** Share of the body length inside the edge, 24 mm on a violin, over which places stand close: channel and steep flank. */
 const CLOSE_SHARE = 24 / 355;
