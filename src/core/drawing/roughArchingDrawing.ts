@@ -75,11 +75,10 @@ function figures(
   index: number,
   scale: number,
 ): readonly Lettering[] {
-  const own = lines[index];
-  const start = own?.vertices[0];
+  const [own, above] = [lines[index], lines[index + 1]].map((line) => line && lowerEndOf(line));
+  const start = own?.line.vertices[0];
   if (!own || !start) return [];
-  const above = lines[index + 1];
-  const roomMm = (above?.vertices[0]?.y ?? ((own.vertices.at(-1)?.y ?? start.y) + start.y) / 2) - start.y;
+  const roomMm = (above?.line.vertices[0]?.y ?? (own.topMm + start.y) / 2) - start.y;
   const text = `${levelMm.toFixed(1)} / ${depthMm.toFixed(1)}`;
   // A narrow crown holds them only along the centre line.
   for (const turnRad of [0, Math.PI / 2])
@@ -92,20 +91,35 @@ function figures(
   return [];
 }
 
-/** Whether lettering stands inside one line and outside the next, clear of both. */
-function liesBetween(
-  written: Lettering,
-  inside: Chain<'drawing'>,
-  outside: Chain<'drawing'> | undefined,
-): boolean {
-  const places = letteringStrokes(written).flatMap((stroke) => sampleChain(stroke, FINE_MM));
-  const clear = (line: Chain<'drawing'>, within: boolean): boolean => {
-    const closed = closeChain(line);
-    return places.every(
-      (at) => containsPoint(closed, at) === within && nearestOn(line, at).distanceMm > CLEAR_MM,
-    );
+/** The stretch of a terrace line that figures can come near, and all that lies inside it. */
+interface LowerEnd {
+  readonly line: Chain<'drawing'>;
+  readonly inside: Chain<'drawing'>;
+  readonly topMm: number;
+}
+
+/** mm from the centre line as far as figures can reach. */
+const FIGURES_REACH_MM = 60;
+
+function lowerEndOf({ vertices }: Chain<'drawing'>): LowerEnd {
+  const beyond = vertices.findIndex(({ x }) => x > FIGURES_REACH_MM);
+  const near = beyond < 0 ? vertices : vertices.slice(0, beyond + 1);
+  const topMm = Math.max(...vertices.map(({ y }) => y));
+  const end = near.at(-1)?.x ?? 0;
+  const over = [end, 0].map((x) => ({ x, y: topMm + CLEAR_MM, bulge: 0 }));
+  return {
+    line: { closed: false, vertices: near },
+    inside: { closed: true, vertices: [...near, ...(end > 0 ? over : [])] },
+    topMm,
   };
-  return clear(inside, true) && (outside === undefined || clear(outside, false));
+}
+
+/** Whether lettering stands inside one line and outside the next, clear of both. */
+function liesBetween(written: Lettering, own: LowerEnd, above: LowerEnd | undefined): boolean {
+  const places = letteringStrokes(written).flatMap((stroke) => sampleChain(stroke, FINE_MM));
+  const clear = ({ line, inside }: LowerEnd, within: boolean): boolean =>
+    places.every((at) => containsPoint(inside, at) === within && nearestOn(line, at).distanceMm > CLEAR_MM);
+  return clear(own, true) && (above === undefined || clear(above, false));
 }
 
 function notes(rough: RoughNumbers, steps: readonly Terrace[]): readonly string[] {

@@ -10,18 +10,22 @@ export type InsideHeight = (xMm: number, yMm: number) => number;
 
 /** The edge of a gauge that hangs into a hollow. */
 export interface InsideEdge {
-  /** From rim to rim, arcs where they fit: x (or y along the body) and the depth below the gluing face, counted upward. */
+  /** From rim to rim, across in arcs where they fit, along in short straight pieces: x (or y along the body) and the depth below the gluing face, counted upward. */
   readonly chain: Chain<'section'>;
   /** Where the hollow begins. */
   readonly rims: readonly [number, number];
   readonly deepestMm: number;
 }
 
-/** mm between two points of the profile, at most. */
-const STEP_MM = 0.25;
+/** Points of a profile on one side of the crest, and mm between them at least. */
+const PLACES = 240;
+const LEAST_STEP_MM = 0.25;
+
+/** mm between two places where a rim is looked for. */
+const RIM_STEP_MM = 1;
 
 /** Halvings of a step in which a rim is found: to a thousandth of a millimetre. */
-const HALVINGS = 9;
+const HALVINGS = 10;
 
 /** Sections through the stuff of a square-edged gauge, one face to the other. */
 const SECTIONS = 4;
@@ -45,7 +49,7 @@ export function insideStationEdge(
   if (rim === null) return noHollow(arch, `${place.yMm.toFixed(1)} mm above the lower end`);
   const points = profile(depthAt, 0, rim);
   if (!points.every(({ y }) => Number.isFinite(y))) return tooThick(arch);
-  const chain = mirroredBoth(asArcs(points, { startHeadingRad: 0 }));
+  const chain = mirroredBoth(asArcs(points));
   return accept({ chain, rims: [-rim, rim], deepestMm: deepest(points) });
 }
 
@@ -59,18 +63,16 @@ export function insideLongEdge(arch: PlateArch, inside: InsideHeight): Checked<I
   if (lower === null || upper === null) return noHollow(arch, 'the centre line');
   const points = profile(depthAt, lower, upper);
   if (!points.every(({ y }) => Number.isFinite(y))) return tooThick(arch);
-  return accept({ chain: asArcs(points, {}), rims: [lower, upper], deepestMm: deepest(points) });
+  // So short that they leave the line by less than arcs would: its steep ends let few arcs pass.
+  return accept({ chain: chainThrough(points, false), rims: [lower, upper], deepestMm: deepest(points) });
 }
 
 /** mm. Arcs leave the inside by no more than this: a tenth of what a calliper tells of a thickness. */
 const ARC_FIT_MM = 0.01;
 
-/** Tangent arcs along a profile; straight pieces from point to point where its steep rim lets none pass. */
-function asArcs(
-  points: readonly Point<'section'>[],
-  ends: { readonly startHeadingRad?: number },
-): Chain<'section'> {
-  const fitted = fitArcs(points, { toleranceMm: ARC_FIT_MM, ...ends });
+/** Tangent arcs along a profile that starts level; straight pieces from point to point where its rim lets none pass. */
+function asArcs(points: readonly Point<'section'>[]): Chain<'section'> {
+  const fitted = fitArcs(points, { toleranceMm: ARC_FIT_MM, startHeadingRad: 0 });
   return fitted.ok ? fitted.value.chain : chainThrough(points, false);
 }
 
@@ -107,7 +109,7 @@ function shallowest(inside: InsideHeight, x: number, yMm: number, behindMm: numb
 /** On the way inward from an outer place, where the hollow begins; none where there is none before the inner place. */
 function rimBetween(depthAt: (at: number) => number, inner: number, outer: number): number | null {
   if (!(depthAt(inner) > LEAST_DEPTH_MM)) return null;
-  const steps = Math.ceil(Math.abs(outer - inner) / STEP_MM);
+  const steps = Math.ceil(Math.abs(outer - inner) / RIM_STEP_MM);
   for (let step = 1; step <= steps; step++) {
     const at = outer + ((inner - outer) * step) / steps;
     if (!(depthAt(at) > 0)) continue;
@@ -123,7 +125,8 @@ function rimBetween(depthAt: (at: number) => number, inner: number, outer: numbe
 }
 
 function profile(depthAt: (at: number) => number, from: number, to: number): readonly Point<'section'>[] {
-  const count = Math.max(1, Math.ceil((to - from) / STEP_MM));
+  const places = from === 0 ? PLACES : 2 * PLACES;
+  const count = Math.max(1, Math.min(places, Math.ceil((to - from) / LEAST_STEP_MM)));
   return Array.from({ length: count + 1 }, (_, index) => {
     const at = from + ((to - from) * index) / count;
     return point<'section'>(at, depthAt(at));
