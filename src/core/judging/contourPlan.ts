@@ -1,4 +1,4 @@
-import { boundsOf, type Chain, outlineChain, placeChain } from '../curve/index.ts';
+import { boundsOf, type Chain, outlineChain, placeChain, sampleChain } from '../curve/index.ts';
 import { type EdgeState, type Instrument, type Plate, type PlateArch } from '../instrument/index.ts';
 import type { ContourLine, HeightField } from '../surface/index.ts';
 import { type NumberOnLine, numberedLines } from './lineNumbers.ts';
@@ -62,7 +62,10 @@ export function contourPlan(
   };
 }
 
-/** Centre line and stations, which numbers are kept off. */
+/** mm that the outline's points may leave it for keeping numbers off. */
+const OUTLINE_CHORD_MM = 0.05;
+
+/** Centre line, stations and outline, which numbers are kept off. */
 function guideLines(arch: PlateArch, outline: Chain<'body'>): readonly ContourLine[] {
   const { min, max } = boundsOf(outline);
   const guide = (...xyMm: number[]): ContourLine => ({
@@ -72,6 +75,7 @@ function guideLines(arch: PlateArch, outline: Chain<'body'>): readonly ContourLi
   });
   return [
     guide(0, min.y, 0, max.y),
+    { ...guide(...sampleChain(outline, OUTLINE_CHORD_MM).flatMap(({ x, y }) => [x, y])), closed: true },
     ...arch.stations.map(({ yMm, edgeHalfWidthMm }) => guide(-edgeHalfWidthMm, yMm, edgeHalfWidthMm, yMm)),
   ];
 }
