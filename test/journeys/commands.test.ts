@@ -189,6 +189,22 @@ describe('make', () => {
     expect(files['laser/form.dxf']).toMatch(/AC1009/);
   });
 
+  test('adds gauges where they are asked for, on the feet that are asked for', async () => {
+    const words = ['--only', 'laser', '--gauge-at', '95', '--gauge-feet', 'bench', '--gauge-edge', 'square'];
+    const ended = await inFolder('make', DESIGN, '--out', 'gauges', ...words);
+    expect(ended.code, ended.err).toBe(0);
+    const files = Object.keys(contentsOf(join(folder.path, 'gauges')));
+    expect(files).toContain('laser/arching-gauge-back-at-95-from-bench.dxf');
+    expect(files).toContain('laser/inside-gauge-top-at-95.dxf');
+  });
+
+  test('refuses a gauge off the arch in one sentence a plate', async () => {
+    const ended = await inFolder('make', DESIGN, '--out', 'off', '--gauge-at', '2');
+    expect(ended.code).toBe(3);
+    expect(ended.err).toMatch(/gauge of the back at 2 mm/);
+    expect(ended.err.match(/gauge of the back at 2 mm/g)).toHaveLength(1);
+  });
+
   test('takes what the printer’s bars measure into account', async () => {
     const words = ['--only', 'print', '--printer-bars', '149.4,150.3'];
     const ended = await inFolder('make', DESIGN, '--out', 'scaled', ...words);
