@@ -85,6 +85,14 @@ export function cycloidSlope(cycloid: CurtateCycloid, xMm: number): number {
   return (-b * Math.sin(psi)) / (a + b * Math.cos(psi)) || 0;
 }
 
+/** Second derivative d²z/dx² at x from the crest, 1/mm; 0 beyond the channel. */
+export function cycloidBend(cycloid: CurtateCycloid, xMm: number): number {
+  if (2 * Math.abs(xMm) > cycloid.widthMm) return 0;
+  const { rollingRadiusMm: a, tracingRadiusMm: b } = cycloid;
+  const cosine = Math.cos(psiAt(cycloid, xMm));
+  return (-b * (a * cosine + b)) / (a + b * cosine) ** 3;
+}
+
 /** Signed curvature at x from the crest, 1/mm: negative where the arch is full, positive where it is hollow. */
 export function cycloidCurvature(cycloid: CurtateCycloid, xMm: number): number {
   const { rollingRadiusMm: a, tracingRadiusMm: b } = cycloid;

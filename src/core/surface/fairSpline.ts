@@ -72,6 +72,11 @@ export function splineSlope(spline: FairSpline, at: number): number {
   return at < spline.from || at > spline.to ? 0 : combine(spline, at, 1);
 }
 
+/** Second derivative of the curve at a place; 0 beyond its ends. */
+export function splineBend(spline: FairSpline, at: number): number {
+  return at < spline.from || at > spline.to ? 0 : combine(spline, at, 2);
+}
+
 interface Term {
   readonly column: number;
   readonly factor: number;

@@ -1,7 +1,8 @@
-import { type FairSpline, splineSlope, splineValue } from './fairSpline.ts';
+import { type FairSpline, splineBend, splineSlope, splineValue } from './fairSpline.ts';
 import { fullnessGain, withFullness } from './fullness.ts';
-import { type LongArch, longArchHeight, longArchSlope } from './longArch.ts';
+import { type LongArch, longArchBend, longArchHeight, longArchSlope } from './longArch.ts';
 import { rollAngle } from './rollAngle.ts';
+import type { SurfaceShape } from './surfaceShape.ts';
 
 /**
  * Arches strung along a long arch: at every y a curtate cycloid over the body width, with the fullness of the
@@ -23,6 +24,14 @@ export interface SurfacePoint {
 
 const FLAT: SurfacePoint = { zMm: 0, slopeX: 0, slopeY: 0 };
 
+/** The arch across a loft at one y: half width, rise, fullness, and q of its cycloid. */
+export interface LoftRow {
+  readonly widthMm: number;
+  readonly riseMm: number;
+  readonly fullness: number;
+  readonly loopRatio: number;
+}
+
 /** Half width of the body that the loft spans at y, mm. */
 export function bodyHalfWidth(loft: Loft, yMm: number): number {
   return Math.sqrt(Math.max(0, splineValue(loft.squaredHalfWidth, yMm)));
@@ -30,8 +39,23 @@ export function bodyHalfWidth(loft: Loft, yMm: number): number {
 
 /** q of the cycloid at y: π × rise / (2 W); it loops from 1 on. */
 export function loopRatio(loft: Loft, yMm: number): number {
-  const rise = longArchHeight(loft.longArch, yMm);
-  return rise > 0 ? (Math.PI * rise) / (2 * bodyHalfWidth(loft, yMm)) : 0;
+  return loftRow(loft, yMm).loopRatio;
+}
+
+/** The arch across at y; asked once for all the places of a row. */
+export function loftRow(loft: Loft, yMm: number): LoftRow {
+  const widthMm = bodyHalfWidth(loft, yMm);
+  const riseMm = longArchHeight(loft.longArch, yMm);
+  const fullness = splineValue(loft.fullness, yMm);
+  return { widthMm, riseMm, fullness, loopRatio: riseMm > 0 ? (Math.PI * riseMm) / (2 * widthMm) : 0 };
+}
+
+/** Height of a loft above the channel at a place of a row, mm: that of {@link loftAt}, to the last bit. */
+export function loftHeight(row: LoftRow, xMm: number): number {
+  const u = Math.abs(xMm) / row.widthMm;
+  if (!(row.riseMm > 0 && u < 1)) return 0;
+  const psi = rollAngle(Math.PI * u, row.loopRatio);
+  return row.riseMm * withFullness((1 + Math.cos(psi)) / 2, row.fullness);
 }
 
 /**
@@ -39,14 +63,11 @@ export function loopRatio(loft: Loft, yMm: number): number {
  * beyond the ends of the long arch. Promises {@link loopRatio} < 1 along the body, which the maker of the loft checks.
  */
 export function loftAt(loft: Loft, xMm: number, yMm: number): SurfacePoint {
-  const width = bodyHalfWidth(loft, yMm);
-  const rise = longArchHeight(loft.longArch, yMm);
+  const { widthMm: width, riseMm: rise, fullness: f, loopRatio: q } = loftRow(loft, yMm);
   const u = Math.abs(xMm) / width;
   if (!(rise > 0 && u < 1)) return FLAT;
   const riseSlope = longArchSlope(loft.longArch, yMm);
   const widthSlope = splineSlope(loft.squaredHalfWidth, yMm) / (2 * width);
-  const f = splineValue(loft.fullness, yMm);
-  const q = (Math.PI * rise) / (2 * width);
   const psi = rollAngle(Math.PI * u, q);
   const zeta = (1 + Math.cos(psi)) / 2;
   // ψ + q sin ψ = π u, differentiated: once by u, once by q.
@@ -61,5 +82,69 @@ export function loftAt(loft: Loft, xMm: number, yMm: number): SurfacePoint {
     slopeY:
       riseSlope * withFullness(zeta, f) +
       rise * (gain * along + 4 * splineSlope(loft.fullness, yMm) * zeta * (1 - zeta)),
+  };
+}
+
+/** {@link loftAt} with its second derivatives; where the long arch passes from one arc to the next, those of one side. */
+export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
+  const { widthMm: w, riseMm: rise, fullness: f, loopRatio: q } = loftRow(loft, yMm);
+  const u = Math.abs(xMm) / w;
+  if (!(rise > 0 && u < 1)) return { ...FLAT, bendXX: 0, bendXY: 0, bendYY: 0 };
+  const square = splineSlope(loft.squaredHalfWidth, yMm);
+  const widthRate = square / (2 * w * w);
+  const widthBendRate = splineBend(loft.squaredHalfWidth, yMm) / (2 * w * w) - widthRate ** 2;
+  const riseSlope = longArchSlope(loft.longArch, yMm);
+  const riseBend = longArchBend(loft.longArch, yMm);
+  const zeta = unitArch(u, q);
+  // u and q along the body.
+  const uY = -u * widthRate;
+  const uYY = u * (2 * widthRate ** 2 - widthBendRate);
+  const qRate = riseSlope / rise - widthRate;
+  const qY = q * qRate;
+  const qYY = q * (qRate ** 2 + riseBend / rise - (riseSlope / rise) ** 2 - widthBendRate + widthRate ** 2);
+  const zX = zeta.byU / w;
+  const zY = zeta.byU * uY + zeta.byQ * qY;
+  const zXX = zeta.byUU / (w * w);
+  const zXY = (zeta.byUU * uY + zeta.byUQ * qY - zeta.byU * widthRate) / w;
+  const zYY =
+    zeta.byUU * uY ** 2 + 2 * zeta.byUQ * uY * qY + zeta.byQQ * qY ** 2 + zeta.byU * uYY + zeta.byQ * qYY;
+  const [fY, fYY] = [splineSlope(loft.fullness, yMm), splineBend(loft.fullness, yMm)];
+  const gain = fullnessGain(zeta.value, f);
+  const fuller = 4 * zeta.value * (1 - zeta.value);
+  const fullerBy = 4 * (1 - 2 * zeta.value);
+  const height = withFullness(zeta.value, f);
+  const hX = gain * zX;
+  const hY = gain * zY + fuller * fY;
+  const hXX = gain * zXX - 8 * f * zX ** 2;
+  const hXY = gain * zXY - 8 * f * zX * zY + fullerBy * zX * fY;
+  const hYY = gain * zYY - 8 * f * zY ** 2 + 2 * fullerBy * zY * fY + fuller * fYY;
+  const side = Math.sign(xMm);
+  return {
+    zMm: rise * height,
+    slopeX: side * rise * hX || 0,
+    slopeY: riseSlope * height + rise * hY,
+    bendXX: rise * hXX,
+    bendXY: side * (riseSlope * hX + rise * hXY) || 0,
+    bendYY: riseBend * height + 2 * riseSlope * hY + rise * hYY,
+  };
+}
+
+/** ζ(u; q) of a unit cycloid and its derivatives: ψ + q sin ψ = π u differentiated once and twice. */
+function unitArch(u: number, q: number) {
+  const psi = rollAngle(Math.PI * u, q);
+  const [sine, cosine] = [Math.sin(psi), Math.cos(psi)];
+  const turn = 1 + q * cosine;
+  const [byU, byQ] = [Math.PI / turn, -sine / turn];
+  const byUU = (q * sine * byU ** 2) / turn;
+  const byUQ = (-byU * (cosine - q * sine * byQ)) / turn;
+  const byQQ = (-byQ * (2 * cosine - q * sine * byQ)) / turn;
+  const [slope, bend] = [-sine / 2, -cosine / 2];
+  return {
+    value: (1 + cosine) / 2,
+    byU: slope * byU,
+    byQ: slope * byQ,
+    byUU: bend * byU ** 2 + slope * byUU,
+    byUQ: bend * byU * byQ + slope * byUQ,
+    byQQ: bend * byQ ** 2 + slope * byQQ,
   };
 }

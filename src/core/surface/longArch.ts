@@ -1,6 +1,13 @@
-import { accept, Bug, type Checked, type Fault, type Point, point, refuse } from '../base/index.ts';
+import { accept, Bug, type Checked, type Point, point, refuse } from '../base/index.ts';
 import type { Chain, Vertex } from '../curve/index.ts';
-import { type CurtateCycloid, curtateCycloid, cycloidHeight, cycloidSlope } from './curtateCycloid.ts';
+import {
+  type CurtateCycloid,
+  curtateCycloid,
+  cycloidBend,
+  cycloidHeight,
+  cycloidSlope,
+} from './curtateCycloid.ts';
+import { type ArcPiece, arcPieces, longArchFault as fault } from './longArchArcs.ts';
 
 /** What the arch along the centre line is made of. All are level where they meet the channel. */
 export type LongArchForm =
@@ -16,24 +23,24 @@ export type LongArchForm =
   /** Level of itself, much lower over the bouts. */
   | { readonly kind: 'cycloid' };
 
-/** One arc of the half from the crest outwards; `hollow` ones have their centre above. t is the distance from the crest. */
-interface ArcPiece {
-  readonly toMm: number;
-  readonly centre: Point<'section'>;
-  readonly radiusMm: number;
-  readonly hollow: boolean;
-}
-
-/** The arch along the centre line: y from channel end to channel end, heights above the channel, crest in the middle. */
+/** The arch along the centre line: y from channel end to channel end, heights above the channel, level at the crest. */
 export interface LongArch {
   readonly form: LongArchForm;
   readonly startMm: number;
   readonly endMm: number;
+  /** Where it is highest. */
+  readonly crestMm: number;
   readonly riseMm: number;
-  readonly shape:
-    | { readonly kind: 'arcs'; readonly half: readonly ArcPiece[] }
-    | { readonly kind: 'cycloid'; readonly cycloid: CurtateCycloid };
+  /** From the crest down to the lower channel end. */
+  readonly below: HalfArch;
+  /** From the crest up to the upper channel end. */
+  readonly above: HalfArch;
 }
+
+/** One side of a long arch, t counted from the crest. */
+type HalfArch =
+  | { readonly kind: 'arcs'; readonly half: readonly ArcPiece[] }
+  | { readonly kind: 'cycloid'; readonly cycloid: CurtateCycloid };
 
 /** Radius of the circle through both ends of a chord and a crest above its middle: (c² / 4 + s²) / 2s. */
 export function chordCircleRadius(chordMm: number, riseMm: number): number {
@@ -41,10 +48,11 @@ export function chordCircleRadius(chordMm: number, riseMm: number): number {
 }
 
 /**
- * The long arch between two channel ends, with its rise, in the form asked for.
+ * The long arch between two channel ends, with its rise, in the form asked for; the crest in the middle unless given. With
+ * another crest it is two halves of unequal reach that are level where they meet: there only the curvature steps.
  *
  * Arcs stay arcs: each joint is tangent, crest and ends are met exactly.
- * Faults: `arch.chord`, `arch.rise`, `arch.fillet` (no circle is left between the fillets), `arch.platform`
+ * Faults: `arch.chord`, `arch.crest` (not between the channel ends), `arch.rise`, `arch.fillet` (no circle is left between the fillets), `arch.platform`
  * (the flatter circle cannot be joined), `arch.loop`.
  */
 export function longArch(
@@ -53,88 +61,142 @@ export function longArch(
   riseMm: number,
   form: LongArchForm,
   at = 'long arch',
+  crestMm = (startMm + endMm) / 2,
 ): Checked<LongArch> {
-  const half = (endMm - startMm) / 2;
-  if (!(half > 0))
+  if (!(endMm > startMm))
     return fault(
       at,
       'arch.chord',
       `channel ends at ${startMm} and ${endMm} mm`,
       'the second above the first',
     );
-  if (!(riseMm > 0 && riseMm < half))
+  if (!(crestMm > startMm && crestMm < endMm))
+    return refuse({
+      code: 'arch.crest',
+      at,
+      found: `a crest ${crestMm} mm above the lower end`,
+      need: `a place between the ends of the channel, ${startMm.toFixed(1)} and ${endMm.toFixed(1)} mm`,
+      remedy: 'move the crest into the body, or leave it out for the middle',
+    });
+  const below = halfArch(crestMm - startMm, riseMm, form, at);
+  if (!below.ok) return below;
+  const above = halfArch(endMm - crestMm, riseMm, form, at);
+  if (!above.ok) return above;
+  return accept({ form, startMm, endMm, crestMm, riseMm, below: below.value, above: above.value });
+}
+
+function halfArch(reachMm: number, riseMm: number, form: LongArchForm, at: string): Checked<HalfArch> {
+  if (!(riseMm > 0 && riseMm < reachMm))
     return fault(
       at,
       'arch.rise',
-      `a rise of ${riseMm} mm over ${2 * half} mm`,
-      'a rise above 0 and below half the length',
+      `a rise of ${riseMm} mm over ${reachMm} mm from the crest to the channel`,
+      'a rise above 0 and below that length',
     );
-  const frame = { form, startMm, endMm, riseMm };
   if (form.kind === 'cycloid') {
-    const cycloid = curtateCycloid(2 * half, riseMm, at);
-    return cycloid.ok ? accept({ ...frame, shape: { kind: 'cycloid', cycloid: cycloid.value } }) : cycloid;
+    const cycloid = curtateCycloid(2 * reachMm, riseMm, at);
+    return cycloid.ok ? accept({ kind: 'cycloid', cycloid: cycloid.value }) : cycloid;
   }
   const platform =
     form.kind === 'circle'
       ? { toMm: 0, radiusMm: riseMm }
       : { toMm: form.platformMm, radiusMm: form.platformRadiusMm };
-  const pieces = arcPieces(half, riseMm, form.filletMm, platform, at);
-  return pieces.ok ? accept({ ...frame, shape: { kind: 'arcs', half: pieces.value } }) : pieces;
+  const pieces = arcPieces(reachMm, riseMm, form.filletMm, platform, at);
+  return pieces.ok ? accept({ kind: 'arcs', half: pieces.value }) : pieces;
 }
 
 /** Height of the long arch above the channel at y, mm; 0 beyond its ends. */
 export function longArchHeight(arch: LongArch, yMm: number): number {
-  const t = Math.abs(yMm - middleOf(arch));
-  if (t >= (arch.endMm - arch.startMm) / 2) return 0;
-  if (arch.shape.kind === 'cycloid') return cycloidHeight(arch.shape.cycloid, t);
-  const piece = pieceAt(arch.shape.half, t);
+  if (!(yMm > arch.startMm && yMm < arch.endMm)) return 0;
+  const half = halfAt(arch, yMm);
+  const t = Math.abs(yMm - arch.crestMm);
+  if (half.kind === 'cycloid') return cycloidHeight(half.cycloid, t);
+  const piece = pieceAt(half.half, t);
   const across = Math.sqrt(piece.radiusMm ** 2 - (t - piece.centre.x) ** 2);
   return piece.hollow ? piece.centre.y - across : piece.centre.y + across;
 }
 
 /** Slope dz/dy of the long arch at y; positive toward the crest from the lower end, 0 beyond its ends. */
 export function longArchSlope(arch: LongArch, yMm: number): number {
-  const fromCrest = yMm - middleOf(arch);
-  const t = Math.abs(fromCrest);
-  if (t >= (arch.endMm - arch.startMm) / 2 || t === 0) return 0;
-  const side = Math.sign(fromCrest);
-  if (arch.shape.kind === 'cycloid') return side * cycloidSlope(arch.shape.cycloid, t);
-  const piece = pieceAt(arch.shape.half, t);
+  if (!(yMm > arch.startMm && yMm < arch.endMm) || yMm === arch.crestMm) return 0;
+  const half = halfAt(arch, yMm);
+  const side = Math.sign(yMm - arch.crestMm);
+  const t = Math.abs(yMm - arch.crestMm);
+  if (half.kind === 'cycloid') return side * cycloidSlope(half.cycloid, t);
+  const piece = pieceAt(half.half, t);
   const along = t - piece.centre.x;
   const fall = along / Math.sqrt(piece.radiusMm ** 2 - along ** 2);
   return side * (piece.hollow ? fall : -fall);
 }
 
-/** The radii of the long arch from crest to channel, mm, hollow ones negative; none for a cycloid. */
+/** Second derivative d²z/dy² of the long arch at y, 1/mm; at a joint that of the piece toward the crest, 0 beyond its ends. */
+export function longArchBend(arch: LongArch, yMm: number): number {
+  if (!(yMm > arch.startMm && yMm < arch.endMm)) return 0;
+  const half = halfAt(arch, yMm);
+  const t = Math.abs(yMm - arch.crestMm);
+  if (half.kind === 'cycloid') return cycloidBend(half.cycloid, t);
+  const piece = pieceAt(half.half, t);
+  const bend = piece.radiusMm ** 2 / (piece.radiusMm ** 2 - (t - piece.centre.x) ** 2) ** 1.5;
+  return piece.hollow ? bend : -bend;
+}
+
+function halfAt(arch: LongArch, yMm: number): HalfArch {
+  return yMm < arch.crestMm ? arch.below : arch.above;
+}
+
+/** The radii of the long arch from crest to lower channel end, mm, hollow ones negative; none for a cycloid. */
 export function longArchRadii(arch: LongArch): readonly number[] {
-  if (arch.shape.kind === 'cycloid') return [];
-  return arch.shape.half.map((piece) => (piece.hollow ? -piece.radiusMm : piece.radiusMm));
+  if (arch.below.kind === 'cycloid') return [];
+  return arch.below.half.map((piece) => (piece.hollow ? -piece.radiusMm : piece.radiusMm));
 }
 
 /**
  * The long arch as exact arcs, from the lower channel end to the upper, heights above the channel, section
- * frame (y, z), the arc over the crest written once; null for a cycloid, which is made of no arcs.
+ * frame (y, z), the arc over a crest in the middle written once; null for a cycloid, which is made of no arcs.
  */
 export function longArchChain(arch: LongArch): Chain<'section'> | null {
-  if (arch.shape.kind === 'cycloid') return null;
-  const middle = middleOf(arch);
-  const half = arch.shape.half;
-  const ends = half.map((piece) => pointOnPiece(piece, piece.toMm));
-  const bulges = half.map((piece, index) => {
-    const sweep = turnOf(piece, piece.toMm) - turnOf(piece, half[index - 1]?.toMm ?? -piece.toMm);
-    return Math.tan(sweep / 4) * (piece.hollow ? 1 : -1);
-  });
-  const left = ends.map((at, index): Vertex<'section'> => {
-    return { x: middle - at.x, y: at.y, bulge: bulges[index] ?? 0 };
-  });
-  const right = ends.map((at, index): Vertex<'section'> => {
-    return { x: middle + at.x, y: at.y, bulge: bulges[index + 1] ?? 0 };
-  });
-  return { closed: false, vertices: [...left.reverse(), ...right] };
+  if (arch.below.kind === 'cycloid' || arch.above.kind === 'cycloid') return null;
+  const lower = sideVertices(arch.below.half, arch.crestMm, -1);
+  const upper = sideVertices(arch.above.half, arch.crestMm, 1);
+  if (isEven(arch)) {
+    const crest = Math.tan((2 * sweepTo(arch.below.half, 0)) / 4) * -1;
+    return { closed: false, vertices: [...withLastBulge(lower, crest), ...upper] };
+  }
+  const bulge = (half: readonly ArcPiece[]) => -Math.tan(sweepTo(half, 0) / 4);
+  const top = { x: arch.crestMm, y: arch.riseMm, bulge: bulge(arch.above.half) };
+  return { closed: false, vertices: [...withLastBulge(lower, bulge(arch.below.half)), top, ...upper] };
 }
 
-function middleOf(arch: LongArch): number {
-  return (arch.startMm + arch.endMm) / 2;
+function isEven(arch: LongArch): boolean {
+  return arch.crestMm === (arch.startMm + arch.endMm) / 2;
+}
+
+/** Ends of the arcs of one side, from the lower end of the body up, each with the bulge of the arc that follows it. */
+function sideVertices(
+  half: readonly ArcPiece[],
+  crestMm: number,
+  side: -1 | 1,
+): readonly Vertex<'section'>[] {
+  const vertices = half.map((piece, index): Vertex<'section'> => {
+    const at = pointOnPiece(piece, piece.toMm);
+    // Going up from the lower end the arc that follows is the one toward the crest; beyond the crest the next one out.
+    const follows = side < 0 ? index : index + 1;
+    const arc = half[follows];
+    const bulge = arc && follows > 0 ? Math.tan(sweepTo(half, follows) / 4) * (arc.hollow ? 1 : -1) : 0;
+    return { x: crestMm + side * at.x, y: at.y, bulge };
+  });
+  return side < 0 ? vertices.reverse() : vertices;
+}
+
+function withLastBulge(vertices: readonly Vertex<'section'>[], bulge: number): readonly Vertex<'section'>[] {
+  return vertices.map((vertex, index) => (index === vertices.length - 1 ? { ...vertex, bulge } : vertex));
+}
+
+/** How far an arc of a half turns; the first one from the crest. */
+function sweepTo(half: readonly ArcPiece[], index: number): number {
+  const piece = half[index];
+  if (!piece) throw new Bug('a long arch without arcs');
+  return turnOf(piece, piece.toMm) - turnOf(piece, half[index - 1]?.toMm ?? 0);
 }
 
 function pieceAt(half: readonly ArcPiece[], t: number): ArcPiece {
@@ -151,68 +213,4 @@ function pointOnPiece(piece: ArcPiece, t: number): Point<'section'> {
 /** Angle on the arc from its level place, counted with t. */
 function turnOf(piece: ArcPiece, t: number): number {
   return Math.asin(Math.max(-1, Math.min(1, (t - piece.centre.x) / piece.radiusMm)));
-}
-
-/**
- * Platform circle (when there is one), falling circle, fillet. With J the joint, n the unit normal there and
- * P from the fillet's centre to J, |P − R n| = R + r gives R = (|P|² − r²) / 2(P·n + r).
- */
-function arcPieces(
-  half: number,
-  rise: number,
-  fillet: number,
-  platform: { readonly toMm: number; readonly radiusMm: number },
-  at: string,
-): Checked<readonly ArcPiece[]> {
-  if (!(fillet >= 0))
-    return fault(at, 'arch.fillet', `an end fillet of ${fillet} mm`, 'a radius of 0 mm or more');
-  if (!(platform.toMm >= 0 && platform.toMm < half && platform.radiusMm > platform.toMm))
-    return fault(
-      at,
-      'arch.platform',
-      `a flatter circle of radius ${platform.radiusMm} mm to ${platform.toMm} mm each side`,
-      'a radius greater than its reach, and a reach inside the arch',
-    );
-  const sine = platform.toMm / platform.radiusMm;
-  const cosine = Math.sqrt(1 - sine * sine);
-  const jointZ = rise - platform.radiusMm * (1 - cosine);
-  const px = platform.toMm - half;
-  const pz = jointZ - fillet;
-  const radius = (px * px + pz * pz - fillet * fillet) / (2 * (px * sine + pz * cosine + fillet));
-  if (!(radius > fillet && radius > rise))
-    return fault(
-      at,
-      platform.toMm > 0 ? 'arch.platform' : 'arch.fillet',
-      `no falling circle between crest and an end fillet of ${fillet} mm`,
-      'room for a circle between them',
-    );
-  const centre = point<'section'>(platform.toMm - radius * sine, jointZ - radius * cosine);
-  const end = centre.x + ((half - centre.x) * radius) / (radius + fillet);
-  if (!(end > platform.toMm))
-    return fault(at, 'arch.platform', 'a platform that reaches into the end fillet', 'a shorter platform');
-  const pieces: ArcPiece[] = [{ toMm: end, centre, radiusMm: radius, hollow: false }];
-  if (platform.toMm > 0)
-    pieces.unshift({
-      toMm: platform.toMm,
-      centre: point(0, rise - platform.radiusMm),
-      radiusMm: platform.radiusMm,
-      hollow: false,
-    });
-  if (fillet > 0) pieces.push({ toMm: half, centre: point(half, fillet), radiusMm: fillet, hollow: true });
-  return accept(pieces);
-}
-
-function fault(
-  at: string,
-  code: string,
-  found: string,
-  need: string,
-): { ok: false; faults: readonly Fault[] } {
-  return refuse({
-    code,
-    at,
-    found,
-    need,
-    remedy: 'change the end fillet, the arch height or the form of the long arch',
-  });
 }
