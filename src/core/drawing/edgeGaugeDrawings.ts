@@ -69,7 +69,7 @@ function gauge(
   return accept({
     name: `edge-gauge-${arch.plate}-${names.join('-')}`,
     title: `Edge gauge, ${arch.plate}, ${names.join(', ')}`,
-    part: 'arching',
+    part: 'edge',
     lines: [{ meaning: 'cut', chain: body }],
     lettering: gaugeBlock(
       lines,

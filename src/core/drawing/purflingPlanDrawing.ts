@@ -25,7 +25,7 @@ export function purflingPlanDrawing(parts: PlanParts, arch: PlateArch, sizes: Pu
   return {
     name: 'purfling-plan',
     title: 'Purfling and channel, plan',
-    part: 'outline',
+    part: 'edge',
     lines: [
       drawnLine('draw', edge),
       drawnLine('score', onDrawing(purfling.outer.half)),

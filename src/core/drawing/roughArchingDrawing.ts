@@ -43,7 +43,7 @@ export function roughArchingDrawing(
   return {
     name: `rough-arching-plan-${arch.plate}`,
     title: `Rough arching, ${arch.plate}, terraces`,
-    part: 'arching',
+    part: 'roughing',
     lines: [drawnLine('draw', edge), ...lines.map((line) => drawnLine('draw', line))],
     lettering: [
       ...steps.flatMap((step, index) => figures(step, lines, index, scale)),

@@ -16,7 +16,7 @@ export function roughDrillDrawing(
   return drillChartDrawing({
     name: `rough-arching-drilling-${arch.plate}`,
     title: `Rough arching, ${arch.plate}, holes to depth`,
-    part: 'arching',
+    part: 'roughing',
     caption: [
       `DRILLING · ${arch.plate.toUpperCase()} · OUTSIDE`,
       instrumentName,

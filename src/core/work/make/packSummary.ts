@@ -21,7 +21,9 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   form: ['form sheet', 'form sheets'],
   outline: ['outline template', 'outline templates'],
   blocks: ['block pattern', 'block patterns'],
+  roughing: ['roughing chart', 'roughing charts'],
   arching: ['arching gauge', 'arching gauges'],
+  edge: ['edge gauge or plan', 'edge gauges and plans'],
   sheet: ['sheet', 'sheets'],
   ribs: ['rib pattern', 'rib patterns'],
 };
