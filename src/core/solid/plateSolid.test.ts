@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { point, seededRandom } from '../base/index.ts';
-import { containsPoint } from '../curve/index.ts';
+import { containsPoint, nearestOn } from '../curve/index.ts';
 import { type Design, draftDesign } from '../design/index.ts';
-import { deriveInstrument, insideHeight, plateHeight, plateSlopes, weighed } from '../instrument/index.ts';
+import { deriveInstrument, insideHeight, plateSlopes, weighed } from '../instrument/index.ts';
 import { chosen } from '../quantity/index.ts';
 import { type Mesh, meshVolume } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
@@ -51,11 +51,18 @@ function standsOff(mesh: Mesh, isOutside: boolean): number {
       (axis) => p[axis]! + a * (q[axis]! - p[axis]!) + b * (r[axis]! - p[axis]!),
     ) as [number, number, number];
     if (!containsPoint(outline, point<'body'>(x, y))) continue;
-    const true_ = isOutside ? plateHeight(back.arch, x, y, 'finished') : insideHeight(back, x, y);
-    const { slopeX, slopeY } = plateSlopes(back.arch, x, y);
-    most = Math.max(most, Math.abs(z - true_) / (isOutside ? Math.hypot(1, slopeX, slopeY) : 1));
+    most = Math.max(most, isOutside ? offOutside(x, y, z) : Math.abs(z - insideHeight(back, x, y)));
   }
   return most;
+}
+
+/** How far a place stands off the outside: from the round of the edge, or square to the arch. */
+function offOutside(x: number, y: number, z: number): number {
+  const { crestInsetMm: radius, edgeHeightMm } = back.arch.numbers;
+  const fromEdge = nearestOn(outline, point<'body'>(x, y)).distanceMm;
+  if (fromEdge < radius) return Math.abs(Math.hypot(radius - fromEdge, z - (edgeHeightMm - radius)) - radius);
+  const { zMm, slopeX, slopeY } = plateSlopes(back.arch, x, y);
+  return Math.abs(z - zMm) / Math.hypot(1, slopeX, slopeY);
 }
 
 const finished = solid('finished', true);

@@ -23,6 +23,9 @@ export const PLATE_CHORD_MM = 0.02;
 /** rad of the rounded edge between two rings of places. */
 const ROUND_STEP_RAD = Math.PI / 14;
 
+/** mm from the crest in to the last ring. */
+const INSIDE_CREST_MM = 0.6;
+
 /** Share of the body length inside the edge, 24 mm on a violin, over which places stand close: channel and steep flank. */
 const CLOSE_SHARE = 24 / 355;
 
@@ -56,13 +59,18 @@ export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: Pla
   return accept(closed(plate, places, top, (rings[0] as Ring).length, plan));
 }
 
-/** Lines at the distances where the round of the edge is cut, from the edge to its crest. */
+/** Lines at the distances where the round of the edge is cut, from the edge to just inside its crest. */
 function edgeLines(outline: Chain<'body'>, crestMm: number): Checked<readonly Chain<'body'>[]> {
   const steps = crestMm > 0 ? Math.ceil(Math.PI / 2 / ROUND_STEP_RAD) : 0;
   const lines: Chain<'body'>[] = [];
-  for (let step = 0; step <= steps; step++) {
-    const insetMm = crestMm * (1 - Math.cos((step * Math.PI) / 2 / Math.max(1, steps)));
-    const [line, second] = step === 0 ? [outline] : offsetChain(outline, -insetMm, { join: 'mitre' });
+  const insets = Array.from(
+    { length: steps + 1 },
+    (_, step) => crestMm * (1 - Math.cos((step * Math.PI) / 2 / Math.max(1, steps))),
+  );
+  // One more inside the crest, where the scoop falls away steepest.
+  if (steps > 0) insets.push(crestMm + INSIDE_CREST_MM);
+  for (const insetMm of insets) {
+    const [line, second] = insetMm === 0 ? [outline] : offsetChain(outline, -insetMm, { join: 'mitre' });
     if (!line || second)
       return refuse({
         code: 'solid.edge',
