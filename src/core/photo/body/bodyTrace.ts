@@ -25,6 +25,8 @@ export interface TraceOptions {
   readonly hints?: TraceHints;
   /** The picture's scale where a sheet gave it: which lengths a body can have. */
   readonly mmPerPixel?: number;
+  /** Whether the caller tells the near plate's edge from the far one's, so that ribs in view raise no question. */
+  readonly platesAreTold?: boolean;
   /** Which of several bodies, as a trace without a choice numbers them: 1 is the first from the left, or from above. */
   readonly body?: number;
   /** Told with what the work goes on, and how far it has come, 0 to 1. */

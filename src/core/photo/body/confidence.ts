@@ -6,6 +6,7 @@ import { TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import type { FoundBody } from './findBody.ts';
 import { type FitScore, ZONES } from './fitScore.ts';
 import type { LineShares } from './followedLine.ts';
+import type { RibsShown } from './ribsShown.ts';
 
 /** What the verdict rests on. */
 export interface Confidence {
@@ -31,6 +32,10 @@ const RIVAL_SCORE = 0.2;
 const ACCEPT_LINE_SHARE = 0.15;
 /** mm. On 114 simulated pictures all edges more than 1.5 mm off that a fingerboard could tell of had it farther aside. */
 const ACCEPT_BOARD_MM = 5.5;
+/** mm. So far aside it may stand where no side's rim looks like ribs, and the share of a rim from which one may. */
+const [ACCEPT_LONE_BOARD_MM, RIBS_POSSIBLE] = [10, 0.5];
+/** From such a share of a side's rim, and from so much darker than the plate, its dark band is ribs. */
+const [RIBS_SHARE, RIBS_DARKER] = [0.6, -0.15];
 const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, number])[] = [
   ['length', 1.65, 1.83],
   ['upper', 0.74, 0.85],
@@ -43,18 +48,21 @@ export interface Signs {
   readonly several: Finding | null;
   readonly board: BoardPlace | null;
   readonly lines: LineShares;
+  readonly ribs: RibsShown | null;
+  /** Whether the near plate's edge is still told from the far one's, whatever was followed. */
+  readonly platesAreTold: boolean;
 }
 
 /**
  * How far the found outline can be believed, and the one thing to ask when it cannot be believed outright.
  * Method: support by the picture, the worst of six zones, agreement of independent settings, plausible
- * proportions, the fingerboard's place, an edge and not a line all along either side, and no rival that ends elsewhere.
+ * proportions, the fingerboard's place, an edge and not a line all along either side, no ribs inside it, and no rival that ends elsewhere.
  * One zone may be half hidden where all else is plain. Limits set on 39 photographs and 232 simulated ones.
  */
 export function judge(
   final: FitScore,
   { candidates, quick }: FoundBody,
-  { several, board, lines }: Signs,
+  { several, board, lines, ribs, platesAreTold }: Signs,
   sideNames: readonly [plus: string, minus: string],
 ): Confidence {
   const [leader] = candidates;
@@ -73,8 +81,9 @@ export function judge(
     settingsDoubt(alike, spread, quick),
     rivalDoubt(candidates),
     ratioDoubt(final),
-    boardDoubt(board),
+    boardDoubt(board, ribs),
     lineDoubt(lines),
+    platesAreTold ? null : ribsDoubt(ribs),
     strainDoubt(final),
   ].filter((one) => one !== null);
   const first = asks[0];
@@ -186,13 +195,14 @@ function ratioDoubt(final: FitScore): Finding | null {
   return null;
 }
 
-function boardDoubt(board: BoardPlace | null): Finding | null {
-  if (board === null || Math.abs(board.offsetMm) <= ACCEPT_BOARD_MM) return null;
+function boardDoubt(board: BoardPlace | null, ribs: RibsShown | null): Finding | null {
+  const limitMm = ribs !== null && ribs.share < RIBS_POSSIBLE ? ACCEPT_LONE_BOARD_MM : ACCEPT_BOARD_MM;
+  if (board === null || Math.abs(board.offsetMm) <= limitMm) return null;
   return doubt(
     'turned',
     'fingerboard',
     `its middle stands ${Math.abs(board.offsetMm).toFixed(0)} mm beside the centre line`,
-    `${ACCEPT_BOARD_MM} mm or less`,
+    `${limitMm} mm or less`,
     'check whether the instrument was turned about its long axis; photograph it squarely',
   );
 }
@@ -207,6 +217,22 @@ function lineDoubt({ bass, treble }: LineShares): Finding | null {
     'an edge between the body and what it lies on',
     'draw a line on the body there, between the purfling and the edge, or photograph it on a ground of another colour',
   );
+}
+
+function ribsDoubt(ribs: RibsShown | null): Finding | null {
+  if (ribs === null || ribs.share < RIBS_SHARE || ribs.darker > RIBS_DARKER) return null;
+  return doubt(
+    'ribs-shown',
+    `edge ${whereTo(ribs.towards)} in the picture`,
+    `the ribs seem to show inside the outline on ${Math.round(100 * ribs.share)} % of it: what was followed may be the far plate`,
+    'the edge of the plate that faces the camera',
+    'photograph it with the lens straight above its middle and farther away, or drag points there onto the near edge',
+  );
+}
+
+function whereTo({ x, y }: RibsShown['towards']): string {
+  if (Math.abs(x) > Math.abs(y)) return x > 0 ? 'to the right' : 'to the left';
+  return y > 0 ? 'below' : 'above';
 }
 
 function strainDoubt(final: FitScore): Finding | null {

@@ -15,6 +15,7 @@ import { fitBench } from './fitTemplateBench.ts';
 import { followedLine } from './followedLine.ts';
 import { followEdge, type LocalEdge } from './localEdge.ts';
 import { frameFault } from './pictureFrame.ts';
+import { ribsShown } from './ribsShown.ts';
 import { smallPicture, timesEnlarged, traceReduced } from './smallPicture.ts';
 import { measureEdge } from './subPixelEdge.ts';
 import { stationsOfTemplate } from './templateStations.ts';
@@ -141,7 +142,9 @@ function believe(
   const { places, placed } = measureEdge(picture, edge, levels.finish.factor);
   const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, face ?? 'top');
   const lines = followedLine(levels.finish, points, seatOf(edge.fit).pxPerMm, options.hints?.onEdge);
-  const confidence = judge(final, body, { several, board, lines }, sides);
+  const ribs = ribsShown(levels.finish, points, seatOf(edge.fit).pxPerMm);
+  const signs = { several, board, lines, ribs, platesAreTold: options.platesAreTold === true };
+  const confidence = judge(final, body, signs, sides);
   if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
   return accept({
     pose: poseOf(nativeFit),

@@ -59,6 +59,7 @@ export function seeOnSheet(
   const trace = traceBody(rectified.picture, {
     face: request.face,
     mmPerPixel,
+    platesAreTold: true,
     progress,
     ...(request.body !== undefined && { body: request.body }),
     masked: maskedSquares(view, sight).map((square) =>
