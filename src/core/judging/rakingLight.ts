@@ -52,7 +52,7 @@ export function rakingLight({ title, says, field, outline: edge, lamp }: RakingL
     box,
     ground: DARK,
     rasters: [{ raster: fieldRaster(field, places, wood, DARK), box: fieldBox(field), within: outline }],
-    lines: [...lampMark(outline, lamp, size), { chain: outline, ink: EDGE, widthMm: 0.35 * size }],
+    lines: [...lampMark(outline, lamp, size), { chain: outline, ink: EDGE, widthMm: 0.6 * size }],
     lettering: [write(title, 0, TITLE_MM), write(says, 1, WORDS_MM)],
   };
 }
@@ -60,7 +60,7 @@ export function rakingLight({ title, says, field, outline: edge, lamp }: RakingL
 /** mm on an instrument of this length; others are scaled. */
 const LETTERED_FOR_MM = 355;
 const MARGIN_MM = 16;
-const FOOT_MM = 9;
+const FOOT_MM = 12;
 const LINE_MM = 7.5;
 const TITLE_MM = 4;
 const WORDS_MM = 3;

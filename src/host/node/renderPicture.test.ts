@@ -19,6 +19,16 @@ test('a drawing in millimetres has the pixels a millimetre that were asked for, 
   }
 });
 
+test('the picture reaches its border where its size is no whole number of pixels', async () => {
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" width="10.3mm" height="20.44mm" viewBox="0 0 10.3 20.44"><rect width="10.3" height="20.44" fill="#000000"/></svg>';
+  const { data } = await sharp(await pngOfSvg(svg, 1))
+    .removeAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  expect([...data].every((channel) => channel === 0)).toBe(true);
+});
+
 test('a raster comes back from its PNG as it went in, and gives the same bytes again', async () => {
   const raster = { widthPx: 3, heightPx: 2, rgb: Uint8Array.from({ length: 18 }, (_, index) => 13 * index) };
   const png = await pngOf(raster);

@@ -11,10 +11,12 @@ export async function pngOf({ widthPx, heightPx, rgb }: Raster): Promise<Uint8Ar
 
 /** An SVG of ours, its size in millimetres, as the bytes of a PNG file with so many pixels a millimetre, to the next whole pixel. */
 export async function pngOfSvg(svg: string, pixelsPerMm: number): Promise<Uint8Array> {
-  // Renderers part over what a millimetre is; none over a pixel.
-  const inPixels = svg.replace(/(width|height)="([\d.]+)mm"/g, (_, side: string, mm: string) => {
-    return `${side}="${Math.round(Number(mm) * pixelsPerMm)}"`;
-  });
+  // Renderers part over what a millimetre is; none over a pixel. Whole pixels are filled to their border.
+  const inPixels = svg
+    .replace('<svg ', '<svg preserveAspectRatio="none" ')
+    .replace(/(width|height)="([\d.]+)mm"/g, (_, side: string, mm: string) => {
+      return `${side}="${Math.round(Number(mm) * pixelsPerMm)}"`;
+    });
   const png = await sharp(new TextEncoder().encode(inPixels), { density: PIXEL_DENSITY })
     .flatten({ background: '#ffffff' })
     .png(SMALL)
