@@ -5,6 +5,7 @@ import { makeRegister, type Register, type RegisterEntry } from '../quantity/ind
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
 import { plateArch } from './arching/plateArch.ts';
+import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
 import type { PlanParts } from './plan.ts';
@@ -49,6 +50,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
   const { outline: body, form } = plan.value;
   const hollows = hollowPlates(design, plates, body.chain, form.outline);
   if (!hollows.ok) return hollows;
+  const grooves = [back.value, top.value].map((arch) => purflingWood(design.values, arch));
   const register = makeRegister([
     ...designEntries(design),
     ...plan.value.registerEntries,
@@ -57,6 +59,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
     ...[back.value, top.value].flatMap((arch) =>
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
+    ...grooves.flatMap(({ entries }) => entries),
     ...outlineEntry(design, plan.value),
   ]);
   if (!register.ok) return register;
@@ -73,6 +76,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
       ...plan.value.findings,
       ...back.value.findings,
       ...top.value.findings,
+      ...grooves.flatMap(({ findings }) => findings),
     ],
   });
 }

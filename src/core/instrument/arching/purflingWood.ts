@@ -1,0 +1,40 @@
+import type { Finding } from '../../base/index.ts';
+import type { Design } from '../../design/index.ts';
+import type { RegisterEntry } from '../../quantity/index.ts';
+import type { PlateArch } from './archedPlate.ts';
+import { plateValueNames } from './archNumbers.ts';
+
+/** mm. Less wood under the groove and a plate may break along it; from memory. */
+const LEAST_WOOD_MM = 1.5;
+
+/** The wood that a purfling groove leaves above the gluing face, and whether that is too little; nothing where no depth is known. */
+export function purflingWood(
+  values: Design['values'],
+  { plate, numbers }: PlateArch,
+): { readonly entries: readonly RegisterEntry[]; readonly findings: readonly Finding[] } {
+  const depthMm = values.purflingDepth?.value;
+  if (depthMm === undefined) return { entries: [], findings: [] };
+  const leftMm = numbers.edgeHeightMm - depthMm;
+  const from = [plateValueNames(plate).edge, 'purflingDepth'];
+  const how = 'wood under the groove, before the channel is cut';
+  return {
+    entries: [
+      { name: `${plate}.purflingWood`, value: leftMm, unit: 'mm', origin: { kind: 'derived', from, how } },
+    ],
+    findings: leftMm >= LEAST_WOOD_MM ? [] : [thin(plate, depthMm, leftMm)],
+  };
+}
+
+function thin(plate: PlateArch['plate'], depthMm: number, leftMm: number): Finding {
+  return {
+    code: 'purfling.deep',
+    weight: leftMm > 0 ? 'caution' : 'contradiction',
+    at: 'purflingDepth',
+    found:
+      leftMm > 0
+        ? `a purfling groove ${depthMm} mm deep, which leaves ${leftMm.toFixed(1)} mm of the edge of the ${plate}`
+        : `a purfling groove ${depthMm} mm deep, which goes through the edge of the ${plate}`,
+    need: `at least ${LEAST_WOOD_MM} mm of wood under it`,
+    remedy: 'make the groove shallower, or the edge thicker',
+  };
+}
