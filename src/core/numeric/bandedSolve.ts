@@ -10,11 +10,19 @@ export function zeroBanded(size: number, band: number): BandedMatrix {
   return { size, band, entries: new Float64Array(size * (band + 1)) };
 }
 
+/** A banded matrix taken apart once, to be solved for any number of right sides. */
+export interface BandedFactor {
+  readonly size: number;
+  readonly band: number;
+  /** Lower factor, laid out as the matrix. */
+  readonly factor: Float64Array;
+}
+
 /**
- * The solution of a symmetric positive definite banded system, or undefined when the matrix is not positive definite.
+ * The factor of a symmetric positive definite banded matrix, or undefined when it is not positive definite.
  * Method: Cholesky inside the band; the matrix is left as it was.
  */
-export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64Array | undefined {
+export function factorBanded(matrix: BandedMatrix): BandedFactor | undefined {
   const { size, band } = matrix;
   const factor = Float64Array.from(matrix.entries);
   const width = band + 1;
@@ -31,6 +39,12 @@ export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64A
       else return undefined;
     }
   }
+  return { size, band, factor };
+}
+
+/** The solution for one right side. */
+export function solveFactored({ size, band, factor }: BandedFactor, right: Float64Array): Float64Array {
+  const width = band + 1;
   const solution = Float64Array.from(right);
   for (let row = 0; row < size; row++) {
     const base = row * width + band - row;
@@ -45,4 +59,10 @@ export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64A
     for (let k = Math.max(0, row - band); k < row; k++) solution[k] = solution[k] - factor[base + k] * value;
   }
   return solution;
+}
+
+/** The solution of a symmetric positive definite banded system, or undefined when the matrix is not positive definite. */
+export function solveBanded(matrix: BandedMatrix, right: Float64Array): Float64Array | undefined {
+  const factored = factorBanded(matrix);
+  return factored && solveFactored(factored, right);
 }

@@ -1,4 +1,11 @@
-export { type BandedMatrix, solveBanded, zeroBanded } from './bandedSolve.ts';
+export {
+  type BandedFactor,
+  type BandedMatrix,
+  factorBanded,
+  solveBanded,
+  solveFactored,
+  zeroBanded,
+} from './bandedSolve.ts';
 export {
   addScaled,
   backwardSolve,

@@ -1,6 +1,14 @@
-import { type BandedMatrix, solveBanded, zeroBanded } from '../numeric/index.ts';
+import { Bug } from '../base/index.ts';
+import {
+  type BandedFactor,
+  type BandedMatrix,
+  factorBanded,
+  solveFactored,
+  zeroBanded,
+} from '../numeric/index.ts';
 import { cubicBasis } from './cubicBasis.ts';
 import type { SurfacePoint } from './loft.ts';
+import type { SurfaceShape } from './surfaceShape.ts';
 
 /** Where a net lies: x from 0 to `columns` steps, y from `fromMm` in `rows` steps; it is even in x and 0 at x = 0. */
 export interface NetGrid {
@@ -16,42 +24,81 @@ export interface FairNet extends NetGrid {
   readonly coefficients: Float64Array;
 }
 
-/** A height, or a slope in a direction (unit vector), that the net goes near. */
-export interface NetCondition {
+/** Where a height, or a slope in a direction (unit vector), is asked of a net, and how much it weighs. */
+export interface NetPlace {
   readonly x: number;
   readonly y: number;
   readonly along?: { readonly x: number; readonly y: number };
-  readonly value: number;
   readonly weight: number;
+}
+
+/** A height or a slope that the net goes near. */
+export interface NetCondition extends NetPlace {
+  readonly value: number;
+}
+
+/** Everything about a fair net but the values that it goes near: its matrix taken apart. */
+export interface NetFrame {
+  readonly grid: NetGrid;
+  readonly factor: BandedFactor;
+  /** For each place what the unknowns add up to there, times its weight. */
+  readonly pulls: readonly (readonly Term[])[];
 }
 
 /** Sample points of the bending in one step of the net, each way. */
 const SAMPLES = 4;
 
 /**
- * The net that bends least, ∫ v_xx² + 2 v_xy² + v_yy² with the weight of each place, while it goes near the conditions;
- * null when they leave it undetermined. `weightAt` is asked at the middle of quarter steps and must be above 0.
+ * What {@link solveNet} needs: the net that bends least, ∫ v_xx² + 2 v_xy² + v_yy² with the weight of each place, while it
+ * goes near values at the places; null when they leave it undetermined. `weightAt` is asked at the middle of quarter
+ * steps and must be above 0.
  */
+export function netFrame(
+  grid: NetGrid,
+  weightAt: (xMm: number, yMm: number) => number,
+  places: readonly NetPlace[],
+): NetFrame | null {
+  const across = unknownsAcross(grid);
+  const matrix = zeroBanded(across * (grid.rows + 3), 3 * across + 3);
+  addBending(grid, weightAt, matrix);
+  const pulls = places.map(({ x, y, along, weight }): readonly Term[] => {
+    const terms = along
+      ? [...termsAt(grid, x, y, 1, 0, along.x), ...termsAt(grid, x, y, 0, 1, along.y)]
+      : termsAt(grid, x, y, 0, 0, 1);
+    addSquare(terms, weight, matrix);
+    return terms.map(({ unknown, factor }) => ({ unknown, factor: factor * weight }));
+  });
+  const factor = factorBanded(matrix);
+  return factor ? { grid, factor, pulls } : null;
+}
+
+/** The net of a frame for these values, one for each of its places. */
+export function solveNet(frame: NetFrame, values: ArrayLike<number>): FairNet {
+  if (values.length !== frame.pulls.length)
+    throw new Bug(`${values.length} values for ${frame.pulls.length} places of a net`);
+  const right = new Float64Array(frame.factor.size);
+  frame.pulls.forEach((terms, index) => {
+    const value = values[index] as number;
+    if (value !== 0)
+      for (const { unknown, factor } of terms) right[unknown] = (right[unknown] as number) + factor * value;
+  });
+  return { ...frame.grid, coefficients: solveFactored(frame.factor, right) };
+}
+
+/** Frame and net at once. */
 export function fairNet(
   grid: NetGrid,
   weightAt: (xMm: number, yMm: number) => number,
   conditions: readonly NetCondition[],
 ): FairNet | null {
-  const across = unknownsAcross(grid);
-  const size = across * (grid.rows + 3);
-  const matrix = zeroBanded(size, 3 * across + 3);
-  const right = new Float64Array(size);
-  addBending(grid, weightAt, matrix);
-  for (const condition of conditions) {
-    const { x, y, along, value, weight } = condition;
-    const terms = along
-      ? [...termsAt(grid, x, y, 1, 0, along.x), ...termsAt(grid, x, y, 0, 1, along.y)]
-      : termsAt(grid, x, y, 0, 0, 1);
-    addSquare(terms, weight, matrix);
-    for (const { unknown, factor } of terms) right[unknown] = (right[unknown] ?? 0) + weight * factor * value;
-  }
-  const coefficients = solveBanded(matrix, right);
-  return coefficients ? { ...grid, coefficients } : null;
+  const frame = netFrame(grid, weightAt, conditions);
+  return (
+    frame &&
+    solveNet(
+      frame,
+      conditions.map(({ value }) => value),
+    )
+  );
 }
 
 /** Height and slopes of a net; x may be of either sign. Promises a place on its rectangle. */
@@ -73,6 +120,58 @@ export function netAt(net: FairNet, xMm: number, yMm: number): SurfacePoint {
     byY += along * (slopeInY[row] as number);
   }
   return { zMm: z, slopeX: (Math.sign(xMm) * byX) / net.stepMm || 0, slopeY: byY / net.stepMm };
+}
+
+/** {@link netAt} with its second derivatives. */
+export function netShape(net: FairNet, xMm: number, yMm: number): SurfaceShape {
+  const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
+  const inX = ([0, 1, 2] as const).map((order) => cubicBasis(tX, order));
+  const inY = ([0, 1, 2] as const).map((order) => cubicBasis(tY, order));
+  const sum = (byX: number, byY: number): number => {
+    let total = 0;
+    for (let row = 0; row < 4; row++)
+      for (let index = 0; index < 4; index++) {
+        const column = spanX + index - 1;
+        const value = (net.coefficients[unknownOf(net, column, spanY + row)] as number) * shareOf(column);
+        total += value * ((inX[byX]?.[index] as number) * (inY[byY]?.[row] as number));
+      }
+    return total / net.stepMm ** (byX + byY);
+  };
+  const side = Math.sign(xMm);
+  return {
+    zMm: sum(0, 0),
+    slopeX: side * sum(1, 0) || 0,
+    slopeY: sum(0, 1),
+    bendXX: sum(2, 0),
+    bendXY: side * sum(1, 1) || 0,
+    bendYY: sum(0, 2),
+  };
+}
+
+/** A net cut at one y: the coefficients across, from column −1 on. */
+export function netRow(net: FairNet, yMm: number): Float64Array {
+  const { spanY, tY } = placeOf(net, 0, yMm);
+  const inY = cubicBasis(tY, 0);
+  return Float64Array.from({ length: net.columns + 3 }, (_, index) => {
+    const column = index - 1;
+    let sum = 0;
+    for (let row = 0; row < 4; row++)
+      sum += (net.coefficients[unknownOf(net, column, spanY + row)] as number) * (inY[row] as number);
+    return sum * shareOf(column);
+  });
+}
+
+/** Height at a place of a row, mm. */
+export function netRowHeight(net: NetGrid, row: Float64Array, xMm: number): number {
+  const across = Math.abs(xMm) / net.stepMm;
+  const span = Math.max(0, Math.min(net.columns - 1, Math.floor(across)));
+  const [a, b, c, d] = cubicBasis(across - span, 0);
+  return (
+    a * (row[span] as number) +
+    b * (row[span + 1] as number) +
+    c * (row[span + 2] as number) +
+    d * (row[span + 3] as number)
+  );
 }
 
 interface Term {

@@ -14,11 +14,34 @@ export {
 } from './contourOnSurface.ts';
 export { trimContour } from './contourTrim.ts';
 export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
-export { type FairNet, fairNet, type NetCondition, type NetGrid, netAt } from './fairNet.ts';
+export {
+  type FairNet,
+  fairNet,
+  type NetCondition,
+  type NetFrame,
+  type NetGrid,
+  type NetPlace,
+  netAt,
+  netFrame,
+  netRow,
+  netRowHeight,
+  netShape,
+  solveNet,
+} from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
 export { type HeightField, heightField } from './heightField.ts';
-export { bodyHalfWidth, type Loft, loftAt, loopRatio, type SurfacePoint } from './loft.ts';
+export {
+  bodyHalfWidth,
+  type Loft,
+  type LoftRow,
+  loftAt,
+  loftHeight,
+  loftRow,
+  loftShape,
+  loopRatio,
+  type SurfacePoint,
+} from './loft.ts';
 export {
   chordCircleRadius,
   type LongArch,

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { fairSpline } from './fairSpline.ts';
-import { type Loft, loftAt } from './loft.ts';
+import { type Loft, loftAt, loftHeight, loftRow, loftShape } from './loft.ts';
 import { longArch } from './longArch.ts';
 
-function loft(): Loft {
-  const along = longArch(0, 340, 12, { kind: 'circle', filletMm: 40 });
+function loft(crestMm = 170): Loft {
+  const along = longArch(0, 340, 12, { kind: 'circle', filletMm: 40 }, 'test', crestMm);
   const width = fairSpline(
     {
       from: 0,
@@ -59,4 +59,28 @@ test('it is even across, and flat beyond the body width and the ends', () => {
   expect(loftAt(surface, 50, 180).zMm).toBe(0);
   expect(loftAt(surface, 0, -1).zMm).toBe(0);
   expect(loftAt(surface, 0, 341).zMm).toBe(0);
+});
+
+test('bends are how the slopes change, with the crest off the middle and width, rise and fullness all in motion', () => {
+  const moved = loft(200);
+  for (const [x, y] of [
+    [12, 60],
+    [-33, 120],
+    [5, 199],
+    [61, 240],
+    [-70, 300],
+  ] as const) {
+    const shape = loftShape(moved, x, y);
+    const step = 1e-4;
+    const [right, left] = [loftAt(moved, x + step, y), loftAt(moved, x - step, y)];
+    const [up, down] = [loftAt(moved, x, y + step), loftAt(moved, x, y - step)];
+    const plain = loftAt(moved, x, y);
+    expect(shape.zMm).toBe(plain.zMm);
+    expect(shape.slopeX).toBeCloseTo(plain.slopeX, 14);
+    expect(shape.slopeY).toBeCloseTo(plain.slopeY, 14);
+    expect(shape.bendXX).toBeCloseTo((right.slopeX - left.slopeX) / (2 * step), 7);
+    expect(shape.bendXY).toBeCloseTo((right.slopeY - left.slopeY) / (2 * step), 7);
+    expect(shape.bendYY).toBeCloseTo((up.slopeY - down.slopeY) / (2 * step), 7);
+    expect(loftHeight(loftRow(moved, y), x)).toBe(shape.zMm);
+  }
 });

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { segments } from '../curve/index.ts';
+import { pointOn, segments } from '../curve/index.ts';
 import {
   chordCircleRadius,
   type LongArch,
   type LongArchForm,
   longArch,
+  longArchBend,
   longArchChain,
   longArchHeight,
   longArchRadii,
@@ -105,4 +106,41 @@ test('the arcs run from channel end to channel end, tangent at every joint, and 
 test('a second circle makes the long arch fuller than one circle, a cycloid makes it leaner', () => {
   expect(longArchHeight(made(twoCircles), 90)).toBeGreaterThan(longArchHeight(made(circle), 90));
   expect(longArchHeight(made(cycloid), 90)).toBeLessThan(longArchHeight(made(circle), 90));
+});
+
+test.each([circle, twoCircles, cycloid])(
+  'a crest off the middle is level there and met from both sides: $kind',
+  (form) => {
+    const checked = longArch(7, 347, 12, form, 'test', 190);
+    if (!checked.ok) throw new Error(checked.faults[0]?.found);
+    const arch = checked.value;
+    expect(longArchHeight(arch, 190)).toBeCloseTo(12, 12);
+    for (const y of [7.001, 189.999, 190.001, 346.999])
+      expect(Math.abs(longArchSlope(arch, y))).toBeLessThan(1e-3);
+    for (const y of [9, 60, 150, 210, 300, 345]) {
+      const step = 1e-4;
+      const change = longArchSlope(arch, y + step) - longArchSlope(arch, y - step);
+      expect(longArchBend(arch, y)).toBeCloseTo(change / (2 * step), 8);
+      expect(longArchHeight(arch, y)).toBeLessThan(12);
+    }
+    const chain = longArchChain(arch);
+    if (form.kind === 'cycloid') expect(chain).toBeNull();
+    else {
+      const { vertices } = chain ?? { vertices: [] };
+      for (const { x, y } of vertices) expect(y).toBeCloseTo(longArchHeight(arch, x), 9);
+      const highest = vertices.find(({ x }) => x === 190);
+      expect(highest?.y).toBe(12);
+      for (const side of segments(chain ?? { closed: false, vertices: [] })) {
+        const middle = pointOn(side, 0.5);
+        expect(middle.y).toBeCloseTo(longArchHeight(arch, middle.x), 9);
+      }
+    }
+  },
+);
+
+test.each([7, 347, -20, Number.NaN])('a crest at %s, not between the channel ends, is refused', (crestMm) => {
+  expect(longArch(7, 347, 12, circle, 'test', crestMm)).toMatchObject({
+    ok: false,
+    faults: [{ code: 'arch.crest' }],
+  });
 });

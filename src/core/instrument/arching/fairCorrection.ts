@@ -1,14 +1,16 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
 import {
   type FairNet,
-  fairNet,
   type Loft,
   loftAt,
-  type NetCondition,
+  type NetFrame,
   type NetGrid,
+  type NetPlace,
+  netFrame,
+  solveNet,
 } from '../../surface/index.ts';
-import type { ArchStation } from './archedPlate.ts';
 import type { ChannelLine } from './channelLine.ts';
+import { heldShare, type StationPlace } from './stations.ts';
 
 /** Lengths below are for a body of this length and grow with it, mm. */
 const REFERENCE_LENGTH_MM = 355;
@@ -31,37 +33,43 @@ const STATION_WEIGHT = 1_000_000;
 /** mm between the points that hold a station. */
 const STATION_STEP_MM = 1;
 
+/** The fair correction of every arch over one channel and its stations: all that does not depend on their heights. */
+export interface CorrectionFrame {
+  readonly net: NetFrame;
+  readonly channel: ChannelLine;
+}
+
 /**
- * What is added to the loft inside the channel: the surface that bends least while it is 0 on the centre line and on the
- * stations as far as they are held, and takes height and slope of the loft away along the channel.
+ * What {@link fairCorrection} needs of channel and stations; the costly part, the same for both plates and for every rise,
+ * fullness and long arch.
  *
- * Fault: `arch.fair` when the conditions leave it undetermined. Method: docs/methods/arching.md, step 6.
+ * Fault: `arch.fair` when the conditions leave the correction undetermined. Method: docs/methods/arching.md, step 6.
  */
-export function fairCorrection(
-  loft: Loft,
+export function correctionFrame(
   channel: ChannelLine,
-  stations: readonly ArchStation[],
+  stations: readonly StationPlace[],
   bodyLengthMm: number,
-): Checked<FairNet> {
+): Checked<CorrectionFrame> {
   const scale = bodyLengthMm / REFERENCE_LENGTH_MM;
   const { points } = channel.line;
   const stepMm = STEP_MM * scale;
   const marginMm = MARGIN_MM * scale;
   const widestMm = Math.max(...points.map(({ x }) => x)) + marginMm;
-  const fromMm = loft.longArch.startMm - marginMm;
+  const fromMm = (points[0]?.y ?? 0) - marginMm;
+  const toMm = (points.at(-1)?.y ?? bodyLengthMm) + marginMm;
   const grid: NetGrid = {
     stepMm,
     fromMm,
     columns: Math.ceil(widestMm / stepMm),
-    rows: Math.ceil((loft.longArch.endMm + marginMm - fromMm) / stepMm),
+    rows: Math.ceil((toMm - fromMm) / stepMm),
   };
   const inside = insideTest(channel);
-  const net = fairNet(grid, (x, y) => (inside(x, y) ? 1 : OUTSIDE_WEIGHT), [
-    ...channelConditions(loft, channel, scale),
-    ...stations.flatMap((station) => stationConditions(station)),
+  const net = netFrame(grid, (x, y) => (inside(x, y) ? 1 : OUTSIDE_WEIGHT), [
+    ...channelPlaces(channel, scale),
+    ...stations.flatMap((station) => stationPlaces(station)),
   ]);
   return net
-    ? accept(net)
+    ? accept({ net, channel })
     : refuse({
         code: 'arch.fair',
         at: 'stations',
@@ -71,26 +79,37 @@ export function fairCorrection(
       });
 }
 
-/** Height and slope across the channel become 0 there. Scaled so that greater bodies come out alike. */
-function channelConditions(loft: Loft, channel: ChannelLine, scale: number): readonly NetCondition[] {
-  return channel.line.points.flatMap(({ x, y, headingRad }): readonly NetCondition[] => {
-    const inward = { x: -Math.sin(headingRad), y: Math.cos(headingRad) };
+/**
+ * What is added to the loft inside the channel: the surface that bends least while it is 0 on the centre line and on the
+ * stations as far as they are held, and takes height and slope of the loft away along the channel.
+ */
+export function fairCorrection({ net, channel }: CorrectionFrame, loft: Loft): FairNet {
+  const values = new Float64Array(net.pulls.length);
+  channel.line.points.forEach(({ x, y, headingRad }, index) => {
     const at = loftAt(loft, x, y);
-    const slope = at.slopeX * inward.x + at.slopeY * inward.y;
+    values[2 * index] = -at.zMm;
+    values[2 * index + 1] = at.slopeX * Math.sin(headingRad) - at.slopeY * Math.cos(headingRad);
+  });
+  return solveNet(net, values);
+}
+
+/** Height and slope across the channel become 0 there. Scaled so that greater bodies come out alike. */
+function channelPlaces(channel: ChannelLine, scale: number): readonly NetPlace[] {
+  return channel.line.points.flatMap(({ x, y, headingRad }): readonly NetPlace[] => {
+    const inward = { x: -Math.sin(headingRad), y: Math.cos(headingRad) };
     return [
-      { x, y, value: -at.zMm, weight: CHANNEL_WEIGHT / scale ** 3 },
-      { x, y, along: inward, value: -slope, weight: CHANNEL_WEIGHT / scale },
+      { x, y, weight: CHANNEL_WEIGHT / scale ** 3 },
+      { x, y, along: inward, weight: CHANNEL_WEIGHT / scale },
     ];
   });
 }
 
-function stationConditions(station: ArchStation): readonly NetCondition[] {
-  const held = station.heldShare * station.halfWidthMm;
+function stationPlaces({ name, halfWidthMm, yMm }: StationPlace): readonly NetPlace[] {
+  const held = heldShare(name) * halfWidthMm;
   const count = Math.ceil(held / STATION_STEP_MM);
   return Array.from({ length: count }, (_, index) => ({
     x: (held * (index + 1)) / count,
-    y: station.yMm,
-    value: 0,
+    y: yMm,
     weight: STATION_WEIGHT,
   }));
 }

@@ -15,8 +15,9 @@ export {
   insideStationEdge,
   insideStuff,
 } from './insideGauge.ts';
-export { type ArchChoices, plateArch } from './plateArch.ts';
+export { type ArchChoices, archOn, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
+export { type PlateGround, plateGround } from './plateGround.ts';
 export { plateHeight, plateSlopes } from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
 export { plateShape } from './plateShape.ts';

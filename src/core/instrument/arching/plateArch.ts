@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { accept, Bug, type Checked, type Fault, refuse } from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
 import type { Design } from '../../design/index.ts';
 import {
@@ -23,23 +23,21 @@ import {
   plateValueNames,
   type StationName,
 } from './archNumbers.ts';
-import { squaredBodyWidth } from './bodyWidth.ts';
-import { type ChannelLine, channelLine } from './channelLine.ts';
-import { type EdgeMembers, edgeMembers } from './edgeShape.ts';
+import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
-import { findStations, type StationPlace } from './stations.ts';
+import { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
+import { heldShare, type StationPlace } from './stations.ts';
 
 /** What a maker may choose beside the values of the design. */
 export interface ArchChoices {
   /** A circle with the design's end fillets unless chosen otherwise. */
   readonly longArch?: LongArchForm;
+  /** Where the long arch is highest, mm above the lower end; the middle between the channel's ends unless chosen. */
+  readonly crestMm?: number;
   /** Stations moved by the maker, mm above the lower end. */
   readonly stationsMm?: Readonly<Partial<Record<StationName, number>>>;
 }
-
-/** At the corners the wing outside this share of the half width is what the surface gives; no unit, chosen by us. */
-const CORNER_HELD_SHARE = 0.7;
 
 /**
  * The arching of one plate from a design's values and its outline.
@@ -57,32 +55,36 @@ export function plateArch(
 ): Checked<PlateArch> {
   const read = archNumbers(values, plate);
   if (!read.ok) return read;
+  const ground = plateGround(values, half, choices.stationsMm);
+  return ground.ok ? archOn(ground.value, values, plate, choices) : ground;
+}
+
+/**
+ * The arching of one plate over a ground that is already laid out; quick, for a changed height, fullness or long arch.
+ * Promises a ground of these values. Faults: those of {@link plateArch} but for the channel's.
+ */
+export function archOn(
+  ground: PlateGround,
+  values: Design['values'],
+  plate: Plate,
+  choices: Pick<ArchChoices, 'longArch' | 'crestMm'> = {},
+): Checked<PlateArch> {
+  const read = archNumbers(values, plate);
+  if (!read.ok) return read;
   const numbers = read.value;
+  if (!isGroundOf(ground, values)) throw new Bug('a plate on the ground of another channel');
+  const { channel, edge, places, bodyLengthMm } = ground;
   const channelZMm = numbers.edgeHeightMm - numbers.scoopDepthMm;
   const riseMm = numbers.archHeightMm - channelZMm;
-  const drawn = channelLine(half, {
-    boutsMm: numbers.channelAtBoutsMm,
-    waistMm: numbers.channelAtWaistMm,
-    cornersMm: numbers.channelAtCornersMm,
-    roundingMm: numbers.channelCornerRoundingMm,
-  });
-  if (!drawn.ok) return drawn;
-  const channel = drawn.value;
-  const found = findStations(channel, choices.stationsMm);
-  if (!found.ok) return found;
   const startMm = channel.line.points[0]?.y ?? 0;
   const endMm = channel.line.points.at(-1)?.y ?? 0;
   const form = choices.longArch ?? { kind: 'circle', filletMm: numbers.longArchFilletMm };
-  const along = longArch(startMm, endMm, riseMm, form, plateValueNames(plate).arch);
+  const along = longArch(startMm, endMm, riseMm, form, plateValueNames(plate).arch, choices.crestMm);
   if (!along.ok) return along;
-  const bodyLengthMm = half.upperBout.vertices.at(-1)?.y ?? endMm;
-  const loft = strungLoft(along.value, channel, found.value.places, numbers, bodyLengthMm, plate);
+  const loft = strungLoft(along.value, ground, numbers, plate);
   if (!loft.ok) return loft;
-  const edge = edgeMembers(half);
-  const stations = archStations(found.value.places, along.value, numbers, edge, plate);
+  const stations = archStations(places, along.value, numbers, edge, plate);
   if (!stations.ok) return stations;
-  const correction = fairCorrection(loft.value, channel, stations.value, bodyLengthMm);
-  if (!correction.ok) return correction;
   const arch = {
     plate,
     bodyLengthMm,
@@ -94,10 +96,10 @@ export function plateArch(
     channel,
     edge,
     loft: loft.value,
-    correction: correction.value,
+    correction: fairCorrection(ground.correction, loft.value),
     stations: stations.value,
   };
-  return accept({ ...arch, findings: [...found.value.findings, ...archFindings(arch)] });
+  return accept({ ...arch, findings: [...ground.findings, ...archFindings(arch)] });
 }
 
 function archStations(
@@ -117,7 +119,6 @@ function archStations(
     if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, fullness));
     if (!(riseMm > numbers.scoopDepthMm)) faults.push(sunkFault(name, riseMm, numbers, plate));
     if (!cycloid.ok) continue;
-    const isCorner = name === 'lowerCorner' || name === 'upperCorner';
     stations.push({
       name,
       yMm,
@@ -126,7 +127,7 @@ function archStations(
       riseMm,
       fullness,
       cycloid: cycloid.value,
-      heldShare: isCorner ? CORNER_HELD_SHARE : 1,
+      heldShare: heldShare(name),
     });
   }
   return faults.length > 0 ? refuse(...faults) : accept(stations);
@@ -154,17 +155,13 @@ function fullnessFault(name: StationName, fullness: number): Fault {
 
 function strungLoft(
   along: LongArch,
-  channel: ChannelLine,
-  places: readonly StationPlace[],
+  { places, squaredHalfWidth }: PlateGround,
   numbers: ArchNumbers,
-  bodyLengthMm: number,
   plate: Plate,
 ): Checked<Loft> {
-  const width = squaredBodyWidth(channel, places, bodyLengthMm);
-  if (!width.ok) return width;
   const fullness = fullnessAlong(along, places, numbers);
   if (!fullness.ok) return fullness;
-  const loft = { longArch: along, squaredHalfWidth: width.value, fullness: fullness.value };
+  const loft = { longArch: along, squaredHalfWidth, fullness: fullness.value };
   for (let yMm = along.startMm + 1; yMm < along.endMm; yMm++)
     if (!(loopRatio(loft, yMm) < 1))
       return refuse({

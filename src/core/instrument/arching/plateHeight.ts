@@ -21,8 +21,12 @@ const FADE_SHARE = 5 / 355;
  */
 export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: EdgeState): number {
   const x = Math.abs(xMm);
+  return heightAtFoot(arch, x, yMm, footOn(arch.channel.line, x, yMm), state);
+}
+
+/** {@link plateHeight} where the nearest place of the channel is known already; x not below 0. */
+export function heightAtFoot(arch: PlateArch, x: number, yMm: number, foot: Foot, state: EdgeState): number {
   const { edgeHeightMm } = arch.numbers;
-  const foot = footOn(arch.channel.line, x, yMm);
   if (foot.distanceMm >= 0) {
     const finished = arch.channelZMm + insideHeight(arch, x, yMm, foot);
     return state === 'finished' ? finished : Math.max(edgeHeightMm, finished);
@@ -37,7 +41,12 @@ export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: Ed
  */
 function insideHeight(arch: PlateArch, x: number, yMm: number, foot: Foot): number {
   const height = bodyAt(arch, x, yMm).zMm;
-  return foot.distanceMm >= FADE_SHARE * arch.bodyLengthMm ? height : height - fadedMiss(arch, foot).fadedMm;
+  return foot.distanceMm >= fadeReach(arch) ? height : height - fadedMiss(arch, foot).fadedMm;
+}
+
+/** mm inside the channel beyond which the surface is loft and correction and nothing else. */
+export function fadeReach(arch: PlateArch): number {
+  return FADE_SHARE * arch.bodyLengthMm;
 }
 
 /**
@@ -55,7 +64,7 @@ export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfaceP
 function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
   const body = bodyAt(arch, x, yMm);
   const zMm = arch.channelZMm + body.zMm;
-  const fadeMm = FADE_SHARE * arch.bodyLengthMm;
+  const fadeMm = fadeReach(arch);
   const t = foot.distanceMm / fadeMm;
   if (t >= 1) return { ...body, zMm };
   const [alongX, alongY] = [Math.cos(foot.headingRad), Math.sin(foot.headingRad)];
@@ -75,8 +84,8 @@ function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): Surf
 const BESIDE_MM = 0.1;
 
 /** What loft and correction miss at the channel, carried inwards with its slope, and what of it is taken away. */
-function fadedMiss(arch: PlateArch, foot: Foot) {
-  const t = Math.min(1, foot.distanceMm / (FADE_SHARE * arch.bodyLengthMm));
+export function fadedMiss(arch: PlateArch, foot: Foot) {
+  const t = Math.min(1, foot.distanceMm / fadeReach(arch));
   const miss = bodyAt(arch, foot.x, foot.y);
   const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
   const missMm = miss.zMm + foot.distanceMm * inwardSlope;

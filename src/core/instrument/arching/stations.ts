@@ -12,6 +12,14 @@ export interface StationPlace {
   readonly level: boolean;
 }
 
+/** At the corners the wing outside this share of the half width is what the surface gives; no unit, chosen by us. */
+const CORNER_HELD_SHARE = 0.7;
+
+/** Share of a station's half width, from the middle, on which the surface is held to its formula. */
+export function heldShare(name: StationName): number {
+  return name === 'lowerCorner' || name === 'upperCorner' ? CORNER_HELD_SHARE : 1;
+}
+
 /** rad. A moved station on a channel that leaves the body's direction by more than this stands on a corner's flank. */
 const STEEP_RAD = 0.6;
 
