@@ -203,6 +203,7 @@ function adjustmentOf(
     unknowns,
     sightings,
     beliefs,
+    withStands: !open,
     scales: open ? scales.map(() => common) : scales,
     strides: stridesOf(unknowns),
   };

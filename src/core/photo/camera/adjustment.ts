@@ -24,6 +24,7 @@ import {
   type SceneUnknowns,
 } from './sceneUnknowns.ts';
 import { CAMERA_UNKNOWNS, emptySight, look, type Sight } from './sight.ts';
+import { addStandBeliefs } from './standBelief.ts';
 
 /** The points of one sheet or card in one shot. */
 export interface Sighting {
@@ -46,6 +47,8 @@ export interface Adjustment {
   readonly unknowns: SceneUnknowns;
   readonly sightings: readonly Sighting[];
   readonly beliefs: readonly Belief[];
+  /** Whether cameras are believed to stand where people usually do. */
+  readonly withStands: boolean;
   /** Per shot, by how much the spreads that its points came with are too small. */
   readonly scales: readonly number[];
   /** How far each unknown may usually go in one step; a step is damped in these units. */
@@ -168,12 +171,16 @@ interface Assessed {
   readonly right: Float64Array;
 }
 
-function assess({ unknowns, sightings, beliefs, scales }: Adjustment, state: SceneState): Assessed {
+function assess(
+  { unknowns, sightings, beliefs, withStands, scales }: Adjustment,
+  state: SceneState,
+): Assessed {
   const matrix = zeroMatrix(unknowns.size, unknowns.size);
   const right = new Float64Array(unknowns.size);
   let cost = 0;
   for (const sighting of sightings)
     cost += addSighting(unknowns, state, sighting, scales[sighting.shot], matrix, right);
+  if (withStands) cost += addStandBeliefs(unknowns, state, matrix, right);
   for (const { slots, factors, value, sigma } of beliefs) {
     const weight = 1 / sigma ** 2;
     const off = slots.reduce((sum, slot, i) => sum + factors[i] * state.values[slot], -value);

@@ -22,9 +22,9 @@ export interface LensHint {
 
 /** Share by which a noted focal length may be off: it is rounded to whole mm, and focusing lengthens it. */
 export const NOTED_FOCAL_SIGMA = 0.03;
-/** Phones and cameras between a wide angle and a short telephoto, in logarithm, about 0.9 of the diagonal. */
+/** Lenses from a phone's wide one to a short telephoto, in logarithm, about a normal one of 1.15 diagonals (from memory). */
 export const UNKNOWN_FOCAL_SIGMA = 0.6;
-export const UNKNOWN_FOCAL_SHARE = 0.9;
+export const UNKNOWN_FOCAL_SHARE = 1.15;
 /** Share of the diagonal by which the lens's axis misses the middle; stabilised lenses move by about so much. */
 const CENTRE_SIGMA = 0.006;
 /**

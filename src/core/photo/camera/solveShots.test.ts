@@ -15,6 +15,7 @@ import type { Shot, ShotsOptions } from './shot.ts';
 import { planeOfCard, type SolvedScene, sheetPlace } from './solvedScene.ts';
 import { solveShots } from './solveShots.ts';
 import { toScene } from './view.ts';
+import { lengthBetween } from './viewUncertainty.ts';
 
 const sheet = calibrationSheet('A3');
 const small = calibrationSheet('A4');
@@ -255,6 +256,23 @@ test('zoomed a little between two nearly square-on shots, they have one lens eac
   expect(lensesOf(second)).toBe(1);
   expect(lensesOf(zoomed)).toBe(2);
 });
+
+test.each([1300, 1700])(
+  'square on from %i mm with no focal length noted, the stand is unsure and said to be so',
+  (standMm) => {
+    const focalPx = 8 * standMm;
+    const camera = cameraOver(0.4, 40, { focalPx, eye: [210, 148 + 0.007 * standMm, standMm] });
+    const scene = solved([shotOf(camera, 0.05)]);
+    expect(scene.shots[0]!.standMm).toBeGreaterThan(0.5 * standMm);
+    expect(scene.shots[0]!.standMm).toBeLessThan(1.5 * standMm);
+    const view = cameraView(scene.shots[0]!, sheet, { heightMm: 37, plusMinusMm: 0 });
+    if (!view.ok) throw new Error();
+    expect(view.value.findings.map(({ code }) => code)).toEqual(['camera.heightUnsure']);
+    const ends = [32, 388].map((x) => truePhoto(camera, [x, 148, 37]));
+    const { mm, plusMinusMm } = lengthBetween(view.value.view, ends[0]!, ends[1]!);
+    expect(Math.abs(mm - 356)).toBeLessThan(plusMinusMm);
+  },
+);
 
 test('a photograph taken 60° aslant is refused', () => {
   expect(codesOf([shotOf(cameraOver(60, 40), 0.03)])).toEqual(['camera.steep']);

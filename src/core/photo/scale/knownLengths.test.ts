@@ -115,6 +115,16 @@ describe('with the calibration sheet', () => {
   });
 });
 
+test('a known length inside what a square-on view leaves open corrects the scale; beyond it the two contradict', () => {
+  const seen = [{ name: 'bodyLength', mm: 331 }];
+  const squareOn = { ...SHEET_TRUST, scalePlusMinus: 0.08 };
+  const inside = scaleFromKnown(seen, [{ name: 'bodyLength', mm: 354 }], squareOn);
+  if (!inside.ok) throw new Error(inside.faults[0]!.found);
+  expect(inside.value.along * 331).toBeCloseTo(354, 0);
+  const beyond = scaleFromKnown(seen, [{ name: 'bodyLength', mm: 365 }], squareOn);
+  expect(codesOf(beyond)).toEqual(['known.contradict']);
+});
+
 test('a body of three metres is refused, and one in inches or centimetres is recognised', () => {
   for (const [mm, hint] of [
     [3000, /measure again/],

@@ -49,7 +49,7 @@ function otherUnit(mm: number, low: number, high: number): string {
 
 /** Beyond this many times the combined interval two lengths cannot both be true. */
 const REFUSED_INTERVALS = 3;
-/** Share. Nor when they are this far apart, however wide their intervals. */
+/** Share. Nor when they are this far apart, however wide the intervals that were given for them. */
 const REFUSED_SHARE = 0.05;
 
 /** The two measurements, the scene's own scale among them, that contradict each other most; null when none do. */
@@ -59,7 +59,7 @@ export function contradictionFault(ratios: readonly KnownRatio[], trust: SceneTr
     ...versusScene(one, trust),
   ]);
   const refused = pairs.filter(
-    (pair) => pair.intervals > REFUSED_INTERVALS || Math.abs(pair.apart) > REFUSED_SHARE,
+    ({ intervals, apart, mostShare }) => intervals > REFUSED_INTERVALS || Math.abs(apart) > mostShare,
   );
   if (refused.length === 0) return null;
   const worst = refused.reduce((most, pair) => (pair.intervals > most.intervals ? pair : most));
@@ -77,6 +77,8 @@ interface Pair {
   readonly apart: number;
   readonly allowed: number;
   readonly intervals: number;
+  /** Share beyond which the two are refused, whatever was given. */
+  readonly mostShare: number;
   readonly words: string;
   readonly remedy: string;
 }
@@ -91,12 +93,14 @@ function versusOther(one: KnownRatio, other: KnownRatio, trust: SceneTrust): Pai
     apart,
     allowed,
     intervals: Math.abs(apart) / allowed,
+    mostShare: REFUSED_SHARE,
     words: `with ${one.name} ${one.knownMm} mm the photograph shows ${other.name} ${expected.toFixed(1)} mm, but ${other.knownMm} mm is given`,
     remedy:
       'measure both again, straight and at the edge, and look whether the photograph was taken square on',
   };
 }
 
+/** A scene that itself says it may be off by more, as one seen square on, contradicts nothing inside that. */
 function versusScene(one: KnownRatio, trust: SceneTrust): readonly Pair[] {
   if (trust.scalePlusMinus === null) return [];
   const allowed = Math.hypot(one.plusMinus, trust.scalePlusMinus);
@@ -106,6 +110,7 @@ function versusScene(one: KnownRatio, trust: SceneTrust): readonly Pair[] {
       apart: one.log,
       allowed,
       intervals: Math.abs(one.log) / allowed,
+      mostShare: Math.max(REFUSED_SHARE, trust.scalePlusMinus),
       words: `the sheet shows ${one.name} ${one.measuredMm.toFixed(1)} mm, but ${one.knownMm} mm is given`,
       remedy:
         'measure it again, straight with callipers, and look at the height of the edge and the bars of the sheet',
