@@ -2,6 +2,7 @@ export type { GaugeFeet } from './archGaugeBody.ts';
 export { archGaugeDrawings } from './archGaugeDrawings.ts';
 export type { ArchGaugeOptions } from './archGaugeOptions.ts';
 export { blockDrawings } from './blockDrawings.ts';
+export { cornerTemplateDrawings } from './cornerTemplateDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
 export type { MapPlace } from './deviationMapComb.ts';
 export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';

@@ -2,6 +2,7 @@ import { accept, type Checked, refuse } from '../../base/index.ts';
 import {
   archGaugeDrawings,
   blockDrawings,
+  cornerTemplateDrawings,
   type Drawing,
   edgeGaugeDrawings,
   formDrawings,
@@ -50,6 +51,7 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
+    ...cornerTemplateDrawings(plan),
     purflingPlanDrawing(plan, plates.back, {
       toEdgeMm: plan.purfling.outer.insetMm,
       widthMm: plan.purfling.inner.insetMm - plan.purfling.outer.insetMm,
