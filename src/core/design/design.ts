@@ -1,8 +1,9 @@
 import type { HalfOutline } from '../curve/index.ts';
 import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
-import type { TraceRecord } from './traceRecord.ts';
+import type { LongArchChoices } from './longArchChoice.ts';
 import type { ThicknessLayouts } from './thickness.ts';
+import type { TraceRecord } from './traceRecord.ts';
 import type { ValueName } from './values.ts';
 
 /** How far an outline taken from a photograph may be trusted, and what was restored in it. */
@@ -33,4 +34,5 @@ export interface Design {
   readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
   readonly outline: TracedOutline | DraftedOutline;
   readonly thickness?: ThicknessLayouts | undefined;
+  readonly longArch?: LongArchChoices | undefined;
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
+import { longArchSchema } from './longArchChoice.ts';
 import { thicknessSchema } from './thickness.ts';
 import { traceRecordSchema } from './traceRecord.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -67,6 +68,7 @@ export const designSchema = z
     }),
     outline,
     thickness: thicknessSchema.optional(),
+    longArch: longArchSchema.optional(),
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

@@ -55,6 +55,7 @@ export function draftDesign(
     values: filled(given, size, length.value),
     outline: traced?.outline ?? { kind: 'drafted' },
     ...(measurements.thickness && { thickness: measurements.thickness }),
+    ...(measurements.longArch && { longArch: measurements.longArch }),
   };
   return accept({ design, findings: [...questions.findings, ...disagreements(measurements, traced)] });
 }

@@ -3,6 +3,7 @@ import { accept, type Checked, type Fault, type Finding, refuse } from '../base/
 import { FAMILIES, type Family } from '../knowledge/index.ts';
 import { measured, parseLength, type Quantity } from '../quantity/index.ts';
 import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
+import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
 import { type ThicknessLayouts, thicknessSchema } from './thickness.ts';
@@ -17,6 +18,8 @@ export interface Measurements {
   readonly arches?: ArchReadings;
   /** How the thicknesses are laid out, where something is said. */
   readonly thickness?: ThicknessLayouts | undefined;
+  /** What the long arches are made of, where something is said. */
+  readonly longArch?: LongArchChoices | undefined;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -56,6 +59,7 @@ export const measurementsSchema = z
     sources: z.strictObject(byName(() => z.string().optional())).optional(),
     arches: archesSchema.optional(),
     thickness: thicknessSchema.optional(),
+    longArch: longArchSchema.optional(),
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
@@ -71,6 +75,7 @@ const TOP_KEYS: readonly string[] = [
   'sources',
   'arches',
   'thickness',
+  'longArch',
 ];
 
 /**
@@ -100,6 +105,7 @@ export function readMeasurements(
       values: drawn.values,
       ...(file.arches && { arches: archReadingsOf(file.arches) }),
       ...(file.thickness && { thickness: file.thickness }),
+      ...(file.longArch && { longArch: file.longArch }),
     },
     findings: [...unreadKeys(json), ...drawn.findings],
   });
@@ -123,7 +129,8 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
   const value = readNumber(name, parts.value);
   if (!value.ok) return value;
   const unit = VALUES[name].unit;
-  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= 0) return notPositive(name, parts.value);
+  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= 0)
+    return notPositive(name, parts.value);
   const quantity = { value: value.value, unit, origin: measured(source ?? 'the table of measurements') };
   if (parts.plusMinus === undefined) return accept(quantity);
   const plusMinus = readNumber(name, parts.plusMinus);

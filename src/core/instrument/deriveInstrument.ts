@@ -4,7 +4,8 @@ import { type Design, designEntries, halfOf, type ValueName } from '../design/in
 import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
-import { plateArch } from './arching/plateArch.ts';
+import { bothArches } from './arching/bothArches.ts';
+import { chosenLongArchRegister } from './arching/chosenLongArch.ts';
 import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
@@ -35,8 +36,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
   if (!outline.ok) return outline;
   const { half } = outline.value;
   const plan = planParts(design, half);
-  const back = plateArch(design.values, half, 'back');
-  const top = plateArch(design.values, half, 'top');
+  const { back, top } = bothArches(design, half);
   if (!plan.ok || !back.ok || !top.ok)
     return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
   const rough = {
@@ -56,6 +56,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
     ...plan.value.registerEntries,
     ...archRegister(back.value),
     ...archRegister(top.value),
+    ...[back.value, top.value].flatMap((arch) => chosenLongArchRegister(design, arch)),
     ...[back.value, top.value].flatMap((arch) =>
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
