@@ -19,7 +19,7 @@ const picture = (...words: readonly string[]) => inFolder('picture', DESIGN, ...
 const read = (name: string) => readFileSync(join(folder.path, name));
 
 describe('a plate is looked at from the command line', () => {
-  test('contours as a picture and as pages, raking light as a PNG of the pixels asked for', async () => {
+  test('contours as a picture, raking light as a PNG of the pixels asked for', async () => {
     const svg = await picture('--of', 'contours', '--interval', '2', '--out', 'contours.svg');
     expect(svg, svg.err).toMatchObject({ code: 0, out: 'Written: contours.svg\n', err: '' });
     expect(read('contours.svg').toString()).toMatch(
