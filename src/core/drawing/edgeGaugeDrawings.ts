@@ -15,7 +15,7 @@ export interface EdgeGaugeOptions {
 /** mm of card outside the edge, below the gluing face and above the crest. */
 const OUTSIDE_MM = 46;
 const BELOW_MM = 8;
-const ABOVE_MM = 20;
+const ABOVE_MM = 24;
 
 /** Share of the overhang that the lower jaw reaches under the plate. */
 const JAW_SHARE = 0.8;
