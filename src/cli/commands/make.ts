@@ -20,10 +20,12 @@ interface MakeWords {
 export function addMake(program: Command): void {
   program
     .command('make')
-    .description('templates, form and gauges as files: true-size PDF, and SVG and DXF for a laser cutter')
+    .description(
+      'templates, form and gauges as files: true-size PDF, and SVG and DXF for a laser cutter; solids for a router or printer when asked',
+    )
     .argument('<design>', 'design file')
     .requiredOption('--out <folder>', 'folder for the pack')
-    .option('--only <kinds>', 'print, laser; more than one with commas')
+    .option('--only <kinds>', 'print, laser, solid; more than one with commas; print and laser unless said')
     .option('--paper <paper>', 'paper of the printer: A4, A3, A2, Letter or Tabloid', 'A4')
     .option('--printer-bars <x,y>', 'what the 150 mm bars of an earlier print measure, across and up')
     .option('--dxf <release>', 'R2000 or R12', 'R2000')

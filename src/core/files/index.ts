@@ -7,9 +7,12 @@ export { type PackedDesign, type PackFile, type PackKind, packManifest } from '.
 export { preflight } from './preflight.ts';
 export { svgPath } from './svgPath.ts';
 export { type HoleDocument, readTrace, type TraceDocument } from './traceDocument.ts';
+export { write3mf } from './write3mf.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { writePictureSvg } from './writePictureSvg.ts';
 export { writeSheetPdf } from './writeSheetPdf.ts';
 export { writeSheetSvg } from './writeSheetSvg.ts';
+export { writeStep } from './writeStep.ts';
+export { writeStl } from './writeStl.ts';
 export { escapeXml, writeSvg } from './writeSvg.ts';

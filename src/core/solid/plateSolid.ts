@@ -48,14 +48,14 @@ export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: Pla
   const field = [...inner, ...grid];
   const places = [...rings.slice(0, -1).flat(), ...field];
   const firstOfField = places.length - field.length;
-  const top: number[] = [];
+  const strips: (readonly number[])[] = [];
   let start = 0;
   rings.slice(1).forEach((ring, index) => {
     const outer = rings[index] as Ring;
-    top.push(...zipRings(outer, start, ring, start + outer.length));
+    strips.push(zipRings(outer, start, ring, start + outer.length));
     start += outer.length;
   });
-  top.push(...trianglesInside(inner, field, firstOfField));
+  const top = [...strips.flat(), ...trianglesInside(inner, field, firstOfField)];
   return accept(closed(plate, places, top, (rings[0] as Ring).length, plan));
 }
 

@@ -16,6 +16,7 @@ import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
 import type { MakeOptions } from './makeOptions.ts';
 import { packSummary } from './packSummary.ts';
+import { solidParts } from './solidParts.ts';
 
 /** A pack ready to be written: files with their bytes, the manifest last. */
 export interface Pack {
@@ -46,9 +47,16 @@ export async function make(
     ? await printed(drawings.value, design, options)
     : accept(NONE);
   const laser = options.kinds.includes('laser') ? cut(drawings.value, options) : accept(NONE);
-  if (!print.ok || !laser.ok)
-    return refuse(...[print, laser].flatMap((part) => (part.ok ? [] : part.faults)));
-  const parts = [...print.value.parts, ...laser.value.parts, ...documents(instrument.value), ...more];
+  const solid = options.kinds.includes('solid') ? solidParts(instrument.value) : accept([]);
+  if (!print.ok || !laser.ok || !solid.ok)
+    return refuse(...[print, laser, solid].flatMap((part) => (part.ok ? [] : part.faults)));
+  const parts = [
+    ...print.value.parts,
+    ...laser.value.parts,
+    ...solid.value,
+    ...documents(instrument.value),
+    ...more,
+  ];
   const named = { name: design.name, sha256: options.digest(bytesOf(designText(design))) };
   const manifest = packManifest(named, parts, options.digest);
   if (!manifest.ok) return manifest;

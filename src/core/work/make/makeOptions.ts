@@ -5,7 +5,7 @@ import { parseLength } from '../../quantity/index.ts';
 import { type GaugeChoices, parseGaugeChoices } from './gaugeChoices.ts';
 
 /** What kinds of files a pack can hold so far. */
-export type MakeKind = 'print' | 'laser';
+export type MakeKind = 'print' | 'laser' | 'solid';
 
 export interface MakeOptions {
   readonly kinds: readonly MakeKind[];
@@ -18,7 +18,9 @@ export interface MakeOptions {
   readonly digest: (bytes: Uint8Array) => string;
 }
 
-const KINDS: readonly MakeKind[] = ['print', 'laser'];
+const KINDS: readonly MakeKind[] = ['print', 'laser', 'solid'];
+/** Solids take a while and large files: only for those who ask. */
+const USUAL_KINDS: readonly MakeKind[] = ['print', 'laser'];
 const RELEASES: readonly DxfRelease[] = ['R2000', 'R12'];
 const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);
 
@@ -32,7 +34,7 @@ export function parseMakeOptions(words: {
   readonly gaugeFeet?: string;
   readonly gaugeEdge?: string;
 }): Checked<Omit<MakeOptions, 'digest'>> {
-  const only = words.only === undefined ? KINDS : words.only.split(',').map((kind) => kind.trim());
+  const only = words.only === undefined ? USUAL_KINDS : words.only.split(',').map((kind) => kind.trim());
   const kinds = only.map((kind) => named('make.kind', '--only', kind, KINDS));
   const paper = named('make.paper', '--paper', words.paper, PAPER_NAMES);
   const dxf = named('make.dxf', '--dxf', words.dxf, RELEASES);

@@ -1,0 +1,29 @@
+/** The numbered entities of a STEP file (ISO 10303-21), one line each, in the order in which they were asked for. */
+export interface StepEntities {
+  /** Adds an entity as it is written behind its number; returns its reference, such as `#12`. */
+  readonly add: (text: string) => string;
+  readonly lines: readonly string[];
+}
+
+export function stepEntities(): StepEntities {
+  const lines: string[] = [];
+  const add = (text: string): string => {
+    lines.push(`#${lines.length + 1}=${text};`);
+    return `#${lines.length}`;
+  };
+  return { add, lines };
+}
+
+/** Decimals of a millimetre in a STEP file: less than a kernel tells apart. */
+const DECIMALS = 8;
+
+/** A number as STEP writes it, always with its point. */
+export function stepNumber(value: number): string {
+  const text = value.toFixed(DECIMALS).replace(/0+$/, '');
+  return text === '-0.' ? '0.' : text;
+}
+
+/** A text between quotes; letters that the format cannot hold plainly become question marks. */
+export function stepText(text: string): string {
+  return `'${text.replace(/[^\x20-\x7e]/g, '?').replace(/'/g, "''")}'`;
+}

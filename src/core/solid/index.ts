@@ -1,0 +1,6 @@
+export { type Board } from './board.ts';
+export { instrumentSolids, type NamedSolid } from './instrumentSolids.ts';
+export { type Mesh, meshBox, meshVolume } from './mesh.ts';
+export { meshFlaws } from './meshFlaws.ts';
+export { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
+export { prism } from './prism.ts';

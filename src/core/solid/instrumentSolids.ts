@@ -1,0 +1,100 @@
+import { accept, type Checked, type Fault, refuse } from '../base/index.ts';
+import { circleChain, mirrorChain } from '../curve/index.ts';
+import type { Instrument } from '../instrument/index.ts';
+import type { Board } from './board.ts';
+import type { Mesh } from './mesh.ts';
+import { meshFlaws } from './meshFlaws.ts';
+import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
+import { prism } from './prism.ts';
+import { ribSolid } from './ribSolid.ts';
+
+/** One part as a solid: its skin, and for boards the exact lines that it was made from. */
+export interface NamedSolid {
+  /** File-safe: lower case letters and hyphens. */
+  readonly name: string;
+  readonly title: string;
+  readonly mesh: Mesh;
+  readonly board?: Board;
+}
+
+/**
+ * Every part that has a solid: form, blocks, garland, and both plates as arched (flat below) and as finished (hollowed).
+ * Every skin is looked over before it is handed out. Faults: `solid.…`.
+ */
+export function instrumentSolids(instrument: Instrument): Checked<readonly NamedSolid[]> {
+  const made = [...boards(instrument).map(boardSolid), garland(instrument), ...plateSolids(instrument)];
+  const faults: Fault[] = made.flatMap((solid) =>
+    solid.ok ? meshFlaws(solid.value.name, solid.value.mesh) : solid.faults,
+  );
+  return faults.length > 0
+    ? refuse(...faults)
+    : accept(made.flatMap((solid) => (solid.ok ? [solid.value] : [])));
+}
+
+interface NamedBoard extends Board {
+  readonly name: string;
+  readonly title: string;
+}
+
+function boards({ plan, design }: Instrument): readonly NamedBoard[] {
+  const { form, blocks } = plan;
+  const round = ({
+    centre,
+    radiusMm,
+  }: {
+    readonly centre: { x: number; y: number };
+    readonly radiusMm: number;
+  }) => circleChain<'body'>(centre as never, radiusMm, true);
+  const heightMm = Math.max(design.values.ribHeightTail?.value ?? 0, design.values.ribHeightNeck?.value ?? 0);
+  return [
+    {
+      name: 'form',
+      title: 'Inner form',
+      outer: form.outline,
+      holes: [...form.clampHoles, ...form.pins].map(round),
+      fromZMm: 0,
+      toZMm: form.thicknessMm,
+    },
+    ...blocks.parts.flatMap(({ name, count, outline }): NamedBoard[] => {
+      const board = { holes: [], fromZMm: 0, toZMm: heightMm };
+      const file = name.replace(/ /g, '-');
+      const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+      if (count === 1) return [{ ...board, name: file, title, outer: outline }];
+      return [
+        { ...board, name: `${file}-treble`, title: `${title}, treble side`, outer: outline },
+        { ...board, name: `${file}-bass`, title: `${title}, bass side`, outer: mirrorChain(outline) },
+      ];
+    }),
+  ];
+}
+
+function boardSolid({ name, title, ...board }: NamedBoard): Checked<NamedSolid> {
+  const mesh = prism(board.outer, board.holes, board.fromZMm, board.toZMm, PLATE_CHORD_MM);
+  return accept({ name, title, mesh, board });
+}
+
+function garland({ plan, design }: Instrument): Checked<NamedSolid> {
+  const heights = {
+    tailMm: design.values.ribHeightTail?.value ?? 0,
+    neckMm: design.values.ribHeightNeck?.value ?? 0,
+    bodyLengthMm: plan.outline.bodyLengthMm,
+  };
+  const { outer, inner } = plan.ribs;
+  return accept({
+    name: 'garland',
+    title: 'Garland of ribs',
+    mesh: ribSolid(outer.sections, inner.sections, heights, PLATE_CHORD_MM),
+  });
+}
+
+function plateSolids({ hollows, plan }: Instrument): readonly Checked<NamedSolid>[] {
+  return (['back', 'top'] as const).flatMap((plate) =>
+    (['arched', 'finished'] as const).map((state): Checked<NamedSolid> => {
+      const hollowed = state === 'finished';
+      const mesh = plateSolid(hollows[plate], plan.outline.chain, { state, hollowed });
+      if (!mesh.ok) return mesh;
+      const title = `${plate === 'back' ? 'Back' : 'Top'}, ${hollowed ? 'finished and hollowed' : 'arched, flat below'}`;
+      return accept({ name: `${plate}-${state}`, title, mesh: mesh.value });
+    }),
+  );
+}

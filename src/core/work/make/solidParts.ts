@@ -1,0 +1,50 @@
+import { accept, type Checked } from '../../base/index.ts';
+import { type PackFile, write3mf, writeStep, writeStl } from '../../files/index.ts';
+import type { Instrument } from '../../instrument/index.ts';
+import { instrumentSolids, meshBox, PLATE_CHORD_MM } from '../../solid/index.ts';
+
+const WORDS = `Solids of the parts, in millimetres.
+
+.stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within 0.125 mm).
+  An STL names no unit: tell the reading program that the numbers are millimetres. A 3MF says so itself.
+.step: form and blocks with exact faces, planes and cylinders.
+
+Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre line at x = 0, seen from outside.
+back-arched and top-arched are flat below, for carving the outside; back-finished and top-finished are hollowed.
+Leave an allowance of wood in your machine's program; the last of it is for gouge and scraper.
+
+Routers, mills and printers can hurt: clamp the work, wear eye and ear protection, draw off dust and fumes, never leave a
+running machine alone, and follow its manual and the local rules.
+`;
+
+/** The files of a pack's solids: every part as STL and 3MF, boards as STEP too. Faults: those of {@link instrumentSolids}. */
+export function solidParts(instrument: Instrument): Checked<readonly PackFile[]> {
+  const solids = instrumentSolids(instrument);
+  if (!solids.ok) return solids;
+  const files = solids.value.flatMap(({ name, title, mesh, board }): readonly PackFile[] => {
+    const { min, max } = meshBox(mesh);
+    const size = (axis: number): number => (max[axis] as number) - (min[axis] as number);
+    const shared = { kind: 'solid', parts: [name], sizeMm: [size(0), size(1)] } as const;
+    const words = `${instrument.plan.name}: ${title}`;
+    return [
+      { ...shared, path: `solid/${name}.stl`, bytes: writeStl(words, mesh) },
+      { ...shared, path: `solid/${name}.3mf`, bytes: write3mf(words, mesh) },
+      ...(board
+        ? [
+            {
+              ...shared,
+              path: `solid/${name}.step`,
+              bytes: new TextEncoder().encode(writeStep(words, board)),
+            },
+          ]
+        : []),
+    ];
+  });
+  const readme: PackFile = {
+    path: 'solid/readme.txt',
+    kind: 'solid',
+    parts: [],
+    bytes: new TextEncoder().encode(WORDS),
+  };
+  return accept([...files, readme]);
+}
