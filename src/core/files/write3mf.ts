@@ -5,8 +5,8 @@ import { escapeXml } from './writeSvg.ts';
 /** Decimals of a millimetre that are written. */
 const DECIMALS = 5;
 
-/** The zip's own date: the same mesh gives the same bytes. */
-const NO_DATE = new Date(1980, 0, 1);
+/** The first time that a zip can name, wherever it is written: the same mesh gives the same bytes. */
+const NO_DATE = '1980-01-01T00:00:00';
 
 /**
  * A mesh as a 3MF file, the unit declared as millimetres (3D Manufacturing Format, core specification 1.3: one object, one

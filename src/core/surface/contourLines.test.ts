@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chainThrough } from '../curve/index.ts';
-import { type ContourLine, contourLevels, contourLines } from './contourLines.ts';
+import type { ContourLine } from './contourLine.ts';
+import { contourLevels, contourLines } from './contourLines.ts';
 import { contourOnSurface, placesOf } from './contourOnSurface.ts';
 import { trimContour } from './contourTrim.ts';
 import { type HeightField, heightField } from './heightField.ts';

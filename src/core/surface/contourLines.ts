@@ -1,17 +1,7 @@
 import { crossCells } from './contourCells.ts';
+import type { ContourLine } from './contourLine.ts';
 import { stitchLines } from './contourStitch.ts';
 import type { HeightField } from './heightField.ts';
-
-/**
- * A line of one height, x and y in turn, millimetres. It runs with the higher side on its left: round a hill
- * anticlockwise, round a hollow clockwise. A closed line does not repeat its first place; an open one ends where the
- * field has no more heights.
- */
-export interface ContourLine {
-  readonly levelMm: number;
-  readonly closed: boolean;
-  readonly xyMm: Float64Array;
-}
 
 /**
  * The contour lines of a field at rising levels, the lowest level first; straight between neighbours of the grid.

@@ -1,4 +1,4 @@
-import type { ContourLine } from './contourLines.ts';
+import type { ContourLine } from './contourLine.ts';
 
 /** How a contour of a grid is brought on to the surface that the grid was taken from. */
 export interface SurfaceContourTask {

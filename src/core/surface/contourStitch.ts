@@ -1,5 +1,5 @@
 import type { Crossings } from './contourCells.ts';
-import type { ContourLine } from './contourLines.ts';
+import type { ContourLine } from './contourLine.ts';
 
 /** Lines read off from crossings that point to the next: open ones from their first crossing, closed ones round. */
 export function stitchLines(crossings: Crossings, levelsMm: readonly number[]): readonly ContourLine[] {

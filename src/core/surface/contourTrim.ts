@@ -1,6 +1,6 @@
 import { point } from '../base/index.ts';
 import { type Chain, containsPoint } from '../curve/index.ts';
-import type { ContourLine } from './contourLines.ts';
+import type { ContourLine } from './contourLine.ts';
 import { placesOf } from './contourOnSurface.ts';
 
 type Place = readonly [number, number];

@@ -5,7 +5,8 @@ export {
   type FieldDifference,
   type WorstChoice,
 } from './compareFields.ts';
-export { type ContourLine, contourLevels, contourLines } from './contourLines.ts';
+export type { ContourLine } from './contourLine.ts';
+export { contourLevels, contourLines } from './contourLines.ts';
 export {
   contourOnSurface,
   placesOf,
