@@ -48,7 +48,5 @@ test.each([
   ['D', -7, 46, 1.24],
   ['G', -14, 45, 2.722],
 ] as const)('a violin %s of 328 mm', (_name, steps, tensionN, gramsPerMetre) => {
-  expect(Math.abs(stringMass(tensionN, 328, pitchHz(440, steps)) - gramsPerMetre)).toBeLessThanOrEqual(
-    0.001,
-  );
+  expect(Math.abs(stringMass(tensionN, 328, pitchHz(440, steps)) - gramsPerMetre)).toBeLessThanOrEqual(0.001);
 });
