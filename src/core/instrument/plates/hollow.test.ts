@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { archValues } from '../../../../test/fixtures/archValues.ts';
 import { violinHalf } from '../../../../test/fixtures/violinHalf.ts';
-import { type Point, point } from '../../base/index.ts';
+import { type Point, point, seededRandom } from '../../base/index.ts';
 import { containsPoint, offsetChain, outlineChain } from '../../curve/index.ts';
 import { upwardNormal } from '../../surface/index.ts';
 import { plateArch, plateHeight, plateShape } from '../arching/index.ts';
@@ -64,6 +64,31 @@ test('points that are asked for are met on both halves, and a fifth of the body 
   ] as const)
     expect(thicknessAt(pulled, x, y)).toBeCloseTo(t, 9);
   expect(thicknessAt(pulled, 0, 335)).toBe(thicknessAt(map(), 0, 335));
+});
+
+test('points never drive a map out of the range of what is asked for, however near to each other they stand', () => {
+  const thickness = fc.integer({ min: 18, max: 60 }).map((tenths) => tenths / 10);
+  const place = fc.record({
+    x: fc.integer({ min: 0, max: 40 }),
+    y: fc.integer({ min: 60, max: 300 }),
+    t: thickness,
+  });
+  const steep = fc
+    .tuple(place, fc.integer({ min: 1, max: 9 }), thickness)
+    .map(([at, away, t]) => [asked(at.x, at.y, at.t), asked(at.x, at.y + away / 10_000, t)]);
+  const random = seededRandom(11);
+  fc.assert(
+    fc.property(steep, (points) => {
+      const pulled = map(points);
+      const told = points.map(({ thicknessMm }) => thicknessMm);
+      for (let tries = 0; tries < 200; tries++) {
+        const t = thicknessAt(pulled, 200 * random() - 100, 355 * random());
+        expect(t).toBeGreaterThanOrEqual(Math.min(2.3, ...told) - 1e-9);
+        expect(t).toBeLessThanOrEqual(Math.max(4.3, ...told) + 1e-9);
+      }
+      for (const at of points) expect(thicknessAt(pulled, at.x, at.y)).toBeCloseTo(at.thicknessMm, 6);
+    }),
+  );
 });
 
 test('a longitudinal map is as thick in the middle of the bouts as in the middle of the plate', () => {

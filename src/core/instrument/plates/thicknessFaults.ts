@@ -54,11 +54,11 @@ function sameOnHalf(a: Point<'body'>, b: Point<'body'>): boolean {
   return Math.hypot(Math.abs(a.x) - Math.abs(b.x), a.y - b.y) < WELD_MM;
 }
 
-export function twice(arch: PlateArch, point: Point<'body'> | undefined): Fault {
+function twice(arch: PlateArch, point: Point<'body'>): Fault {
   return {
     code: 'thickness.twice',
     at: `${arch.plate}, thickness points`,
-    found: `two thicknesses at ${point?.x ?? '?'}, ${point?.y ?? '?'}, or at that place on both sides`,
+    found: `two thicknesses at ${point.x}, ${point.y}, or at that place on both sides`,
     need: 'one thickness at a place; both halves are alike',
     remedy: 'leave one of them out',
   };

@@ -1,9 +1,8 @@
 import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
-import { solveSquare, zeroMatrix } from '../../numeric/index.ts';
 import { bodyHalfWidth } from '../../surface/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import { levelCurve } from './levelCurve.ts';
-import { numberFaults, pointFaults, twice } from './thicknessFaults.ts';
+import { numberFaults, pointFaults } from './thicknessFaults.ts';
 import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 
 /**
@@ -20,8 +19,7 @@ export interface ThicknessMap {
   /** Where the middle stands. */
   readonly middleYMm: number;
   readonly points: readonly ThicknessPoint[];
-  /** How much each point adds round itself, and how far it reaches. */
-  readonly weights: readonly number[];
+  /** How far a point is felt. */
   readonly reachMm: number;
 }
 
@@ -51,19 +49,23 @@ export function thicknessMap(
   const faults = [...numberFaults(arch, numbers), ...pointFaults(arch, points, isOnPlate)];
   if (faults.length > 0) return refuse(...faults);
   const reachMm = REACH_SHARE * arch.bodyLengthMm;
-  const plain = { numbers, pattern, arch, middleYMm, points: [], weights: [], reachMm };
-  const weights = pull(plain, points, reachMm);
-  return weights ? accept({ ...plain, points, weights }) : refuse(twice(arch, points[0]));
+  return accept({ numbers, pattern, arch, middleYMm, points, reachMm });
 }
 
-/** Thickness at a place of the plate, mm, square to the outside. */
+/**
+ * Thickness at a place of the plate, mm, square to the outside: the mean of the pattern and of the points near by, weighed by
+ * their distance, so that it never leaves their range.
+ */
 export function thicknessAt(map: ThicknessMap, xMm: number, yMm: number): number {
   const x = Math.abs(xMm);
-  let thicknessMm = patternAt(map, x, yMm);
-  map.points.forEach((point, index) => {
-    thicknessMm += (map.weights[index] as number) * feltOf(point, x, yMm, map.reachMm);
-  });
-  return thicknessMm;
+  let [sum, weights] = [patternAt(map, x, yMm), 1];
+  for (const point of map.points) {
+    const weight = weightOf(point, x, yMm, map.reachMm);
+    if (weight === Number.POSITIVE_INFINITY) return point.thicknessMm;
+    sum += weight * point.thicknessMm;
+    weights += weight;
+  }
+  return sum / weights;
 }
 
 function patternAt({ numbers, pattern, arch, middleYMm }: ThicknessMap, x: number, yMm: number): number {
@@ -97,29 +99,13 @@ function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
   return arch.stations.find((station) => station.name === name)?.yMm ?? Number.NaN;
 }
 
-/** What a point is felt at a place, 1 on it, 0 beyond its reach, smooth (Wendland, 1995): together with its mirror image. */
-function feltOf(point: Point<'body'>, x: number, y: number, reachMm: number): number {
-  const felt = (across: number): number => {
-    const r = Math.hypot(across, y - point.y) / reachMm;
-    return r < 1 ? (1 - r) ** 4 * (4 * r + 1) : 0;
-  };
-  return felt(x - point.x) + felt(x + point.x);
-}
-
-function pull(
-  plain: ThicknessMap,
-  given: readonly ThicknessPoint[],
-  reachMm: number,
-): readonly number[] | null {
-  if (given.length === 0) return [];
-  const matrix = zeroMatrix(given.length, given.length);
-  const right = new Float64Array(given.length);
-  given.forEach((at, row) => {
-    right[row] = at.thicknessMm - patternAt(plain, Math.abs(at.x), at.y);
-    given.forEach((point, column) => {
-      (matrix[row] as Float64Array)[column] = feltOf(point, Math.abs(at.x), at.y, reachMm);
-    });
-  });
-  const weights = solveSquare(matrix, right);
-  return weights ? [...weights] : null;
+/**
+ * What a point weighs at a place against the pattern's 1: without end on it, 0 beyond its reach, smooth between. Of it and
+ * its mirror image the nearer counts. From Wendland's function (1995), felt as 1 on the point and 0 beyond.
+ */
+function weightOf(point: Point<'body'>, x: number, y: number, reachMm: number): number {
+  const r = Math.hypot(x - Math.abs(point.x), y - point.y) / reachMm;
+  if (r >= 1) return 0;
+  const felt = (1 - r) ** 4 * (4 * r + 1);
+  return felt / (1 - felt);
 }
