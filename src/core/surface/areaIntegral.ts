@@ -1,4 +1,4 @@
-import type { Frame } from '../base/index.ts';
+import { type Frame, WELD_MM } from '../base/index.ts';
 import { arcOf, type Chain, headingOn, type Segment, segments, wrapAngle } from '../curve/index.ts';
 
 /** Gauss's three places in a panel from −1 to 1, and their weights. */
@@ -20,12 +20,13 @@ export function integrateInside<F extends Frame>(
 ): void {
   const cutSides = cuts.flatMap((chain) => segments(chain));
   const sides = chains.flatMap((chain) => segments(chain));
+  const ends = [...sides, ...cutSides].map(({ start }) => start.y);
   const levels = [...new Set([...chains, ...cuts].flatMap(levelsOf))].sort((a, b) => a - b);
   levels.slice(1).forEach((top, index) => {
     const bottom = levels[index] as number;
     // Toward a level where an arc turns, widths close like a root: slow steps there make them smooth again.
     forPanels(0, 1, panelMm / (top - bottom), (t, share) => {
-      const y = bottom + (top - bottom) * t * t * (3 - 2 * t);
+      const y = clearOf(ends, bottom + (top - bottom) * t * t * (3 - 2 * t));
       const rowMm = (top - bottom) * 6 * t * (1 - t) * share;
       const crossings = sides.flatMap((side) => crossingsOf(side, y)).sort((a, b) => a - b);
       const breaks = cutSides.flatMap((side) => crossingsOf(side, y)).sort((a, b) => a - b);
@@ -38,6 +39,11 @@ export function integrateInside<F extends Frame>(
       }
     });
   });
+}
+
+/** A height off the ends of all sides, where two of them would be met at once: a hair higher where it meets one. */
+function clearOf(ends: readonly number[], y: number): number {
+  return ends.some((end) => Math.abs(end - y) < WELD_MM) ? y + 2 * WELD_MM : y;
 }
 
 /** No unit. Sharper turns of a chain than this are corners, where widths change their course. */
