@@ -1,6 +1,7 @@
 import type { Finding } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
-import { deriveInstrument, weighed } from '../instrument/index.ts';
+import { deriveInstrument, type Instrument, weighed } from '../instrument/index.ts';
+import { archSurfaceFindings } from './archSurface.ts';
 import { checkDesign, heaviestFirst } from './checkDesign.ts';
 
 /**
@@ -13,7 +14,7 @@ export function checkInstrument(design: Design): readonly Finding[] {
   const derived = instrument.ok ? weighed(instrument.value) : instrument;
   const contradicts = own.some(({ weight }) => weight === 'contradiction');
   const added: readonly Finding[] = derived.ok
-    ? derived.value.findings
+    ? [...derived.value.findings, ...plates(derived.value)]
     : contradicts
       ? []
       : derived.faults.map((fault) => ({ ...fault, weight: 'contradiction' }));
@@ -23,4 +24,8 @@ export function checkInstrument(design: Design): readonly Finding[] {
     return !told.has(key) && told.add(key);
   });
   return heaviestFirst([...own, ...fresh]);
+}
+
+function plates({ plates: { back, top } }: Instrument): readonly Finding[] {
+  return [...archSurfaceFindings(back), ...archSurfaceFindings(top)];
 }

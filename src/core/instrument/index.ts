@@ -35,8 +35,10 @@ export {
   roughNumbers,
   STATION_NAMES,
   type StationName,
+  type SurfaceProbe,
   stationArcs,
   stationProfile,
+  surfaceProbes,
   type Terrace,
   terraces,
 } from './arching/index.ts';
