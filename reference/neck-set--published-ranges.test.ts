@@ -13,49 +13,10 @@
  */
 import { describe, expect, test } from 'vitest';
 import { type NeckSet, type NeckSetSizes, neckSet } from '../src/core/instrument/neck/neckSet.ts';
+import { CELLO_NECK, VIOLA_NECK, VIOLIN_NECK } from '../test/fixtures/neckSizes.ts';
 
 const DEGREE = Math.PI / 180;
 const INCH = 25.4;
-
-const VIOLIN: NeckSetSizes = {
-  neckStopMm: 130,
-  bodyStopMm: 195,
-  overstandMm: 6,
-  projectionMm: 27,
-  archAtBridgeMm: 11.5,
-  archAtBoardEndMm: 10.9,
-  board: { lengthMm: 270, widthAtNutMm: 24, widthAtEndMm: 42.5, radiusMm: 42, sideMm: 5 },
-  stringsAtNutMm: 0.6,
-  stringsAtBoardEndMm: 5.2,
-  saddleFromBridgeMm: 158,
-  saddleHeightMm: 7,
-};
-const VIOLA: NeckSetSizes = {
-  neckStopMm: 150,
-  bodyStopMm: 225,
-  overstandMm: 7.5,
-  projectionMm: 32,
-  archAtBridgeMm: 13,
-  archAtBoardEndMm: 12.3,
-  board: { lengthMm: 297, widthAtNutMm: 25, widthAtEndMm: 46, radiusMm: 42, sideMm: 5.5 },
-  stringsAtNutMm: 0.7,
-  stringsAtBoardEndMm: 6,
-  saddleFromBridgeMm: 181,
-  saddleHeightMm: 8,
-};
-const CELLO: NeckSetSizes = {
-  neckStopMm: 280,
-  bodyStopMm: 400,
-  overstandMm: 21,
-  projectionMm: 81,
-  archAtBridgeMm: 21.5,
-  archAtBoardEndMm: 20.5,
-  board: { lengthMm: 585, widthAtNutMm: 32, widthAtEndMm: 63, radiusMm: 62, sideMm: 7.5 },
-  stringsAtNutMm: 1,
-  stringsAtBoardEndMm: 6.2,
-  saddleFromBridgeMm: 343,
-  saddleHeightMm: 12,
-};
 
 function set(sizes: NeckSetSizes): NeckSet {
   const checked = neckSet(sizes);
@@ -69,9 +30,9 @@ function within(value: number, [least, most]: readonly [number, number]): void {
 }
 
 describe.each([
-  ['violin', VIOLIN, [19, 22], [30, 13.5 * INCH], [157, 159.5], 328],
-  ['viola', VIOLA, [22, 25], [37, 39], [157, 159.5], 375],
-  ['cello', CELLO, [62, 64.5], [85, 92], [152, 156], 690],
+  ['violin', VIOLIN_NECK, [19, 22], [30, 13.5 * INCH], [157, 159.5], 328],
+  ['viola', VIOLA_NECK, [22, 25], [37, 39], [157, 159.5], 375],
+  ['cello', CELLO_NECK, [62, 64.5], [85, 92], [152, 156], 690],
 ] as const)('a %s', (_family, sizes, boardEnd, bridge, breakRange, stringMm) => {
   const neck = set(sizes);
   test('has its board end in the published range', () => within(neck.boardEndOverTopMm, boardEnd));
@@ -83,22 +44,22 @@ describe.each([
 });
 
 test('the worked example of the trade notes', () => {
-  const neck = set({ ...VIOLIN, saddleFromBridgeMm: 160 });
+  const neck = set({ ...VIOLIN_NECK, saddleFromBridgeMm: 160 });
   expect(Math.abs(neck.neckAngleRad / DEGREE - 6.02)).toBeLessThan(0.05);
   expect(Math.abs(neck.boardEndOverTopMm - 20.7)).toBeLessThan(0.35);
   expect(Math.abs(neck.breakAngleRad / DEGREE - 158.9)).toBeLessThan(0.15);
 });
 
 test("the board's end and the bridge of a violin stand where a maker of 1902 has them", () => {
-  const neck = set({ ...VIOLIN, stringsAtBoardEndMm: 5.5 });
+  const neck = set({ ...VIOLIN_NECK, stringsAtBoardEndMm: 5.5 });
   expect(Math.abs(neck.boardEndOverTopMm - (13 / 16) * INCH)).toBeLessThan(0.5);
   within(neck.bridgeHeightMm, [(1 + 5 / 16) * INCH - 0.3, (1 + 3 / 8) * INCH]);
 });
 
 test.each([
-  ['violin', VIOLIN, 5.983, 20.41, 31.31, 32.86, 328.1, 7.81, 13.3, 158.89],
-  ['viola', VIOLA, 5.844, 22.46, 34.76, 38.8, 378.57, 7.82, 13.61, 158.58],
-  ['cello', CELLO, 9.017, 64.2, 84.7, 87.66, 689.01, 10.16, 15.82, 154.02],
+  ['violin', VIOLIN_NECK, 5.983, 20.41, 31.31, 32.86, 328.1, 7.81, 13.3, 158.89],
+  ['viola', VIOLA_NECK, 5.844, 22.46, 34.76, 38.8, 378.57, 7.82, 13.61, 158.58],
+  ['cello', CELLO_NECK, 9.017, 64.2, 84.7, 87.66, 689.01, 10.16, 15.82, 154.02],
 ] as const)('a %s comes out as in an independent prototype of the same construction', (...row) => {
   const [, sizes, angle, overTop, overEdge, bridge, strings, front, rear, breakDegrees] = row;
   const neck = set(sizes);

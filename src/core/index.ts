@@ -77,6 +77,7 @@ export {
   type Photograph,
   PICTURE_KINDS,
   type PictureRequest,
+  type PictureWords,
   type PlatePicture,
   type ProfileOutcome,
   parseArchWords,

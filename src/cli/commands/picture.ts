@@ -1,21 +1,17 @@
 import type { Command } from 'commander';
-import { PICTURE_KINDS, parsePicture, pictureFile, platePicture } from '../../core/index.ts';
+import {
+  PICTURE_KINDS,
+  type PictureWords,
+  parsePicture,
+  pictureFile,
+  platePicture,
+} from '../../core/index.ts';
 import { pngOf, pngOfSvg } from '../../host/index.ts';
 import { readDesignFile } from '../designFile.ts';
 import { makeVoice, progress, reportFaults, reportFindings } from '../report.ts';
 import { inTheWay, writeFiles } from '../writeFiles.ts';
 
-interface Words {
-  readonly of: string;
-  readonly plate: string;
-  readonly state: string;
-  readonly interval?: string;
-  readonly lamp?: string;
-  readonly line?: string;
-  readonly with?: string;
-  readonly paper?: string;
-  readonly pixels?: string;
-  readonly out: string;
+interface Words extends PictureWords {
   readonly force: boolean;
   readonly json: boolean;
 }

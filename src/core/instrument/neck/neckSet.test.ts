@@ -1,33 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { VIOLIN_NECK } from '../../../../test/fixtures/neckSizes.ts';
 import { boardThickness } from './boardSection.ts';
 import { mortiseSlope } from './mortise.ts';
 import { type NeckSet, type NeckSetSizes, neckSet } from './neckSet.ts';
 
 const DEGREE = Math.PI / 180;
 
-const VIOLIN: NeckSetSizes = {
-  neckStopMm: 130,
-  bodyStopMm: 195,
-  overstandMm: 6,
-  projectionMm: 27,
-  archAtBridgeMm: 11.5,
-  archAtBoardEndMm: 10.9,
-  board: { lengthMm: 270, widthAtNutMm: 24, widthAtEndMm: 42.5, radiusMm: 42, sideMm: 5 },
-  stringsAtNutMm: 0.6,
-  stringsAtBoardEndMm: 5.2,
-  saddleFromBridgeMm: 158,
-  saddleHeightMm: 7,
-};
-
 function set(changes: Partial<NeckSetSizes> = {}): NeckSet {
-  const checked = neckSet({ ...VIOLIN, ...changes });
+  const checked = neckSet({ ...VIOLIN_NECK, ...changes });
   if (!checked.ok) throw new Error(checked.faults.map(({ code }) => code).join());
   return checked.value;
 }
 
 function codes(changes: Partial<NeckSetSizes>): readonly string[] {
-  const checked = neckSet({ ...VIOLIN, ...changes });
+  const checked = neckSet({ ...VIOLIN_NECK, ...changes });
   return checked.ok ? [] : checked.faults.map(({ code }) => code);
 }
 
@@ -49,9 +36,9 @@ test('a board carried on meets the projection over the top at the bridge', () =>
         const [sin, cos] = [Math.sin(neckAngleRad), Math.cos(neckAngleRad)];
         let along = bodyStopMm;
         for (let round = 0; round < 60; round++)
-          along = (bodyStopMm + boardThickness(VIOLIN.board, 130 + along) * sin) / cos;
-        const z = overstandMm + along * sin + boardThickness(VIOLIN.board, 130 + along) * cos;
-        expect(z - VIOLIN.archAtBridgeMm).toBeCloseTo(projectionMm, 8);
+          along = (bodyStopMm + boardThickness(VIOLIN_NECK.board, 130 + along) * sin) / cos;
+        const z = overstandMm + along * sin + boardThickness(VIOLIN_NECK.board, 130 + along) * cos;
+        expect(z - VIOLIN_NECK.archAtBridgeMm).toBeCloseTo(projectionMm, 8);
       },
     ),
   );
@@ -85,11 +72,11 @@ describe('what cannot be set is refused', () => {
     ['a saddle of no height', { saddleHeightMm: 0 }, 'neck.size'],
     [
       'a diameter given for a radius, halved once too often',
-      { board: { ...VIOLIN.board, radiusMm: 21 } },
+      { board: { ...VIOLIN_NECK.board, radiusMm: 21 } },
       'neck.board-round',
     ],
     ['a board that runs into the top', { archAtBoardEndMm: 35 }, 'neck.board-end'],
-    ['a board past the bridge', { board: { ...VIOLIN.board, lengthMm: 340 } }, 'neck.board-end'],
+    ['a board past the bridge', { board: { ...VIOLIN_NECK.board, lengthMm: 340 } }, 'neck.board-end'],
   ] as const)('%s', (_what, changes, code) => {
     expect(codes(changes)).toEqual([code]);
   });

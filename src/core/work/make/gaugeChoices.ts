@@ -1,6 +1,7 @@
-import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { accept, type Checked, refuse } from '../../base/index.ts';
 import type { ArchGaugeOptions } from '../../drawing/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { namedOption } from '../namedOption.ts';
 
 /** How a maker wants the gauges: as in the pack without choices where nothing is said. */
 export type GaugeChoices = Pick<ArchGaugeOptions, 'atMm' | 'feet' | 'workingEdge'>;
@@ -12,8 +13,14 @@ export function parseGaugeChoices(words: {
   readonly gaugeEdge?: string;
 }): Checked<GaugeChoices> {
   const atMm = words.gaugeAt === undefined ? accept([]) : heights(words.gaugeAt);
-  const feet = oneOf('make.gauge-feet', '--gauge-feet', words.gaugeFeet, ['edge', 'bench'] as const);
-  const edge = oneOf('make.gauge-edge', '--gauge-edge', words.gaugeEdge, ['bevelled', 'square'] as const);
+  const feet =
+    words.gaugeFeet === undefined
+      ? accept(undefined)
+      : namedOption('make.gauge-feet', '--gauge-feet', words.gaugeFeet, ['edge', 'bench'] as const);
+  const edge =
+    words.gaugeEdge === undefined
+      ? accept(undefined)
+      : namedOption('make.gauge-edge', '--gauge-edge', words.gaugeEdge, ['bevelled', 'square'] as const);
   if (!atMm.ok || !feet.ok || !edge.ok)
     return refuse(...[atMm, feet, edge].flatMap((one) => (one.ok ? [] : one.faults)));
   return accept({
@@ -39,22 +46,4 @@ function heights(text: string): Checked<readonly number[]> {
     });
   const tenths = read.flatMap((one) => (one.ok ? [Math.round(one.value.mm * TENTHS)] : []));
   return accept([...new Set(tenths)].sort((a, b) => a - b).map((tenth) => tenth / TENTHS));
-}
-
-function oneOf<T extends string>(
-  code: string,
-  at: string,
-  given: string | undefined,
-  allowed: readonly T[],
-): Checked<T | undefined> {
-  const found = allowed.find((name) => name === given?.toLowerCase());
-  if (given === undefined || found !== undefined) return accept(found);
-  const fault: Fault = {
-    code,
-    at,
-    found: `"${given}"`,
-    need: `one of ${allowed.join(', ')}`,
-    remedy: 'choose one of them',
-  };
-  return refuse(fault);
 }

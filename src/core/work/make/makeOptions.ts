@@ -1,7 +1,8 @@
-import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { accept, type Checked, refuse } from '../../base/index.ts';
 import { isPaperName, PAPERS, type PaperName, type PrinterMeasure } from '../../drawing/index.ts';
 import type { DxfRelease } from '../../files/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { namedOption } from '../namedOption.ts';
 import { type GaugeChoices, parseGaugeChoices } from './gaugeChoices.ts';
 
 /** What kinds of files a pack can hold so far. */
@@ -35,9 +36,9 @@ export function parseMakeOptions(words: {
   readonly gaugeEdge?: string;
 }): Checked<Omit<MakeOptions, 'digest'>> {
   const only = words.only === undefined ? USUAL_KINDS : words.only.split(',').map((kind) => kind.trim());
-  const kinds = only.map((kind) => named('make.kind', '--only', kind, KINDS));
-  const paper = named('make.paper', '--paper', words.paper, PAPER_NAMES);
-  const dxf = named('make.dxf', '--dxf', words.dxf, RELEASES);
+  const kinds = only.map((kind) => namedOption('make.kind', '--only', kind, KINDS));
+  const paper = namedOption('make.paper', '--paper', words.paper, PAPER_NAMES);
+  const dxf = namedOption('make.dxf', '--dxf', words.dxf, RELEASES);
   const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
   const gauges = parseGaugeChoices(words);
   if (!paper.ok || !dxf.ok || !printer.ok || !gauges.ok || kinds.some((kind) => !kind.ok))
@@ -63,17 +64,4 @@ function printerBars(text: string): Checked<PrinterMeasure> {
       remedy: 'measure both 150 mm bars of a printed page: across, then up',
     });
   return accept({ xMeasuredMm: across.value.mm, yMeasuredMm: up.value.mm });
-}
-
-function named<T extends string>(code: string, at: string, given: string, allowed: readonly T[]): Checked<T> {
-  const found = allowed.find((name) => name.toLowerCase() === given.toLowerCase());
-  if (found !== undefined) return accept(found);
-  const fault: Fault = {
-    code,
-    at,
-    found: `"${given}"`,
-    need: `one of ${allowed.join(', ')}`,
-    remedy: 'choose one of them',
-  };
-  return refuse(fault);
 }

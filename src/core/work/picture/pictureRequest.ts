@@ -2,6 +2,7 @@ import { accept, type Checked, type Fault, type Point, point, refuse } from '../
 import { isPaperName, PAPERS, type PaperName } from '../../drawing/index.ts';
 import type { EdgeState, Plate } from '../../instrument/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { namedOption } from '../namedOption.ts';
 
 /** What a picture can show of a plate. */
 export const PICTURE_KINDS = [
@@ -58,10 +59,10 @@ const WHOLE_TURN = 360;
  * says nothing of this picture, `picture.interval`, `picture.lamp`, `picture.line`, `picture.pixels`, `picture.with`, `picture.file`.
  */
 export function parsePicture(words: PictureWords): Checked<PictureRequest> {
-  const kind = named('--of', words.of, PICTURE_KINDS);
-  const plate = named('--plate', words.plate, ['back', 'top'] as const);
-  const state = named('--state', words.state, ['finished', 'arched'] as const);
-  const paper = named('--paper', words.paper ?? 'A4', PAPER_NAMES);
+  const kind = namedOption('option.unknown', '--of', words.of, PICTURE_KINDS);
+  const plate = namedOption('option.unknown', '--plate', words.plate, ['back', 'top'] as const);
+  const state = namedOption('option.unknown', '--state', words.state, ['finished', 'arched'] as const);
+  const paper = namedOption('option.unknown', '--paper', words.paper ?? 'A4', PAPER_NAMES);
   const interval = intervalOf(words.interval ?? USUAL_INTERVAL);
   const lamp = lampOf(words.lamp ?? USUAL_LAMP);
   const line = words.line === undefined ? accept(undefined) : lineOf(words.line);
@@ -202,17 +203,5 @@ function pixelsOf(text: string | undefined): Checked<number> {
     found: `"${text}"`,
     need: `${PIXELS.least} to ${PIXELS.most} pixels a millimetre`,
     remedy: `give a number, or leave it out for ${PIXELS.usual}`,
-  });
-}
-
-function named<T extends string>(at: string, given: string, allowed: readonly T[]): Checked<T> {
-  const found = allowed.find((name) => name.toLowerCase() === given.toLowerCase());
-  if (found !== undefined) return accept(found);
-  return refuse({
-    code: 'option.unknown',
-    at,
-    found: `"${given}"`,
-    need: `one of ${allowed.join(', ')}`,
-    remedy: 'choose one of them',
   });
 }
