@@ -54,9 +54,12 @@ describe.concurrent('a place that cannot be written', () => {
     expect(ended.err).toMatch(/could not be written/);
     expect(ended.code).toBe(4);
     expect(readFileSync(at(DESIGN), 'utf8')).toBe(before);
-    // Not in the folders below: the tests beside this one are writing there.
-    expect(readdirSync(folder.path).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
+});
+
+// After them all, as each would see what the others are still writing.
+test('no refused or replaced file leaves half of itself behind', () => {
+  expect(Object.keys(contentsOf(folder.path)).filter((path) => path.endsWith('.part'))).toEqual([]);
 });
 
 describe('the folder of a pack', () => {

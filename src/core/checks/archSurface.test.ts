@@ -22,10 +22,13 @@ function archOf(
 const codes = (arch: PlateArch): readonly string[] => archSurfaceFindings(arch).map(({ code }) => code);
 
 test.each([
+  ['violin', 285],
   ['violin', 355],
-  ['viola', 406],
+  ['viola', 390],
+  ['viola', 430],
+  ['cello', 690],
   ['cello', 755],
-] as const)('the usual back of a %s is sound', (family, lengthMm) => {
+] as const)('the usual back of a %s of %d mm is sound', (family, lengthMm) => {
   expect(archSurfaceFindings(archOf(family, lengthMm))).toEqual([]);
 });
 

@@ -23,6 +23,9 @@ export const PLATE_CHORD_MM = 0.02;
 /** rad of the rounded edge between two rings of places. */
 const ROUND_STEP_RAD = Math.PI / 14;
 
+/** mm inside the last ring where places stand as close as on the ramp: the scoop bends most there. */
+const BESIDE_RING_MM = 2;
+
 /** mm from the crest in to the last ring. */
 const INSIDE_CREST_MM = 0.6;
 
@@ -132,6 +135,7 @@ function placesInside(
       if (insideMm < 0.62 * CLOSE_MM) continue;
       const needed =
         isWide ||
+        insideMm < BESIDE_RING_MM ||
         (isClose && insideMm < CLOSE_SHARE * arch.bodyLengthMm) ||
         Math.abs(nearestOn(line, at).distanceMm) < rampMm;
       if (needed) places.push(at, ...(column > 0 ? [point<'body'>(-at.x, at.y)] : []));
