@@ -22,7 +22,13 @@ const measure = {
   plusMinus: z.number().nonnegative({ error: 'a half interval, zero or more' }).optional(),
 };
 const lengthQuantity = z.looseObject({ ...measure, unit: z.literal('mm') }).meta({ id: 'Length' });
-const densityQuantity = z.looseObject({ ...measure, unit: z.literal('kg/m³') }).meta({ id: 'Density' });
+const densityQuantity = z
+  .looseObject({
+    ...measure,
+    value: z.number().positive({ error: 'a density above 0' }),
+    unit: z.literal('kg/m³'),
+  })
+  .meta({ id: 'Density' });
 const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
 
 function quantity(name: ValueName) {

@@ -63,9 +63,8 @@ function mitreRecord({ apex, outwardRad, sting, shape }: PurflingCorner) {
   };
 }
 
-function ribRecords({ plan, design }: Instrument) {
-  const neck = design.values.ribHeightNeck?.value;
-  const tail = design.values.ribHeightTail?.value;
+function ribRecords({ plan }: Instrument) {
+  const { heightNeckMm: neck, heightTailMm: tail } = plan.ribs;
   return [plan.ribs.lowerBout, plan.ribs.cBout, plan.ribs.upperBout].flatMap((rib, i) =>
     (['bass', 'treble'] as const).map((side) => ({
       name: `${['lower', 'waist', 'upper'][i]} rib, ${side} side`,

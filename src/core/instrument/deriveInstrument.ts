@@ -91,8 +91,8 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
   const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
   const box = boxNumbers(design, hollows, plan.outline.chain, {
     innerFace: plan.form.outline,
-    ribHeightTailMm: value('ribHeightTail'),
-    ribHeightNeckMm: value('ribHeightNeck'),
+    ribHeightTailMm: plan.ribs.heightTailMm,
+    ribHeightNeckMm: plan.ribs.heightNeckMm,
     liningThicknessMm: value('liningThickness'),
     liningWidthMm: value('liningWidth'),
   });

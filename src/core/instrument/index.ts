@@ -19,6 +19,7 @@ export {
   insideLongEdge,
   insideStationEdge,
   insideStuff,
+  levelLines,
   longArcs,
   longProfile,
   lowestTip,

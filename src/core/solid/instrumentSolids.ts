@@ -1,12 +1,12 @@
 import { accept, type Checked, type Fault, refuse } from '../base/index.ts';
-import { circleChain, mirrorChain } from '../curve/index.ts';
+import { boundsOf, circleChain, mirrorChain } from '../curve/index.ts';
 import type { Instrument } from '../instrument/index.ts';
 import type { Board } from './board.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
 import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
 import { prism } from './prism.ts';
-import { ribSolid } from './ribSolid.ts';
+import { type RibHeights, ribHeightAt, ribSolid } from './ribSolid.ts';
 
 /** One part as a solid: its skin, and for boards the exact lines that it was made from. */
 export interface NamedSolid {
@@ -36,27 +36,25 @@ interface NamedBoard extends Board {
   readonly title: string;
 }
 
-function boards({ plan, design }: Instrument): readonly NamedBoard[] {
+function boards({ plan }: Instrument): readonly NamedBoard[] {
   const { form, blocks } = plan;
-  const round = ({
-    centre,
-    radiusMm,
-  }: {
-    readonly centre: { x: number; y: number };
-    readonly radiusMm: number;
-  }) => circleChain<'body'>(centre as never, radiusMm, true);
-  const heightMm = Math.max(design.values.ribHeightTail?.value ?? 0, design.values.ribHeightNeck?.value ?? 0);
+  const heights = ribHeights(plan);
   return [
     {
       name: 'form',
       title: 'Inner form',
       outer: form.outline,
-      holes: [...form.clampHoles, ...form.pins].map(round),
+      holes: [...form.clampHoles, ...form.pins].map(({ centre, radiusMm }) =>
+        circleChain(centre, radiusMm, true),
+      ),
       fromZMm: 0,
       toZMm: form.thicknessMm,
     },
     ...blocks.parts.flatMap(({ name, count, outline }): NamedBoard[] => {
-      const board = { holes: [], fromZMm: 0, toZMm: heightMm };
+      // As high as the ribs at its higher end; the rest is planed off with them.
+      const { min, max } = boundsOf(outline);
+      const toZMm = Math.max(ribHeightAt(heights, min.y), ribHeightAt(heights, max.y));
+      const board = { holes: [], fromZMm: 0, toZMm };
       const file = name.replace(/ /g, '-');
       const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
       if (count === 1) return [{ ...board, name: file, title, outer: outline }];
@@ -73,17 +71,16 @@ function boardSolid({ name, title, ...board }: NamedBoard): Checked<NamedSolid> 
   return accept({ name, title, mesh, board });
 }
 
-function garland({ plan, design }: Instrument): Checked<NamedSolid> {
-  const heights = {
-    tailMm: design.values.ribHeightTail?.value ?? 0,
-    neckMm: design.values.ribHeightNeck?.value ?? 0,
-    bodyLengthMm: plan.outline.bodyLengthMm,
-  };
+function ribHeights({ ribs, outline }: Instrument['plan']): RibHeights {
+  return { tailMm: ribs.heightTailMm, neckMm: ribs.heightNeckMm, bodyLengthMm: outline.bodyLengthMm };
+}
+
+function garland({ plan }: Instrument): Checked<NamedSolid> {
   const { outer, inner } = plan.ribs;
   return accept({
     name: 'garland',
     title: 'Garland of ribs',
-    mesh: ribSolid(outer.sections, inner.sections, heights, PLATE_CHORD_MM),
+    mesh: ribSolid(outer.sections, inner.sections, ribHeights(plan), PLATE_CHORD_MM),
   });
 }
 

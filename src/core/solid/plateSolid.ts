@@ -1,7 +1,23 @@
 import Delaunator from 'delaunator';
 import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../base/index.ts';
-import { type Chain, containsPoint, nearestOn, offsetChain, sampleChain } from '../curve/index.ts';
-import { type EdgeState, type HollowPlate, insideHeight, plateHeight } from '../instrument/index.ts';
+import {
+  type Chain,
+  chainThrough,
+  containsPoint,
+  nearestOn,
+  nearestOnSpans,
+  offsetChain,
+  type Span,
+  sampleChain,
+  spansOf,
+} from '../curve/index.ts';
+import {
+  type EdgeState,
+  type HollowPlate,
+  insideHeight,
+  levelLines,
+  plateHeight,
+} from '../instrument/index.ts';
 import type { Mesh } from './mesh.ts';
 import { zipRings } from './zipRings.ts';
 
@@ -26,11 +42,14 @@ const ROUND_STEP_RAD = Math.PI / 14;
 /** mm inside the last ring where places stand as close as on the ramp: the scoop bends most there. */
 const BESIDE_RING_MM = 2;
 
-/** mm from the crest in to the last ring. */
-const INSIDE_CREST_MM = 0.6;
+/** mm from the crest in to the last rings, where the scoop falls away steepest, most of all in the corners. */
+const INSIDE_CREST_MM = [0.5, 1] as const;
 
 /** Share of the body length inside the edge, 24 mm on a violin, over which places stand close: channel and steep flank. */
 const CLOSE_SHARE = 24 / 355;
+
+/** Share of the distance along a line at which places stand clear of it: from a half on none hides a side of it. */
+const CLEAR_SHARE = 0.62;
 
 type Ring = readonly Point<'body'>[];
 
@@ -47,8 +66,9 @@ export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: Pla
   if (!lines.ok) return lines;
   const rings = lines.value.map(spaced);
   const inner = rings.at(-1) as Ring;
-  const grid = placesInside(plate, lines.value.at(-1) as Chain<'body'>, inner);
-  const field = [...inner, ...grid];
+  const crease = plan.state === 'arched' ? creaseOf(plate) : [];
+  const grid = placesInside(plate, lines.value.at(-1) as Chain<'body'>, inner, crease);
+  const field = [...inner, ...crease.flat(), ...grid];
   const places = [...rings.slice(0, -1).flat(), ...field];
   const firstOfField = places.length - field.length;
   const strips: (readonly number[])[] = [];
@@ -70,8 +90,7 @@ function edgeLines(outline: Chain<'body'>, crestMm: number): Checked<readonly Ch
     { length: steps + 1 },
     (_, step) => crestMm * (1 - Math.cos((step * Math.PI) / 2 / Math.max(1, steps))),
   );
-  // One more inside the crest, where the scoop falls away steepest.
-  if (steps > 0) insets.push(crestMm + INSIDE_CREST_MM);
+  if (steps > 0) insets.push(...INSIDE_CREST_MM.map((insideMm) => crestMm + insideMm));
   for (const insetMm of insets) {
     const [line, second] = insetMm === 0 ? [outline] : offsetChain(outline, -insetMm, { join: 'mitre' });
     if (!line || second)
@@ -87,13 +106,23 @@ function edgeLines(outline: Chain<'body'>, crestMm: number): Checked<readonly Ch
   return accept(lines);
 }
 
-/** Points along a chain, its vertices among them, no farther apart than places stand close; from its lowest point on. */
+/** Points along a closed chain as {@link along} has them, from its lowest point on. */
 function spaced(chain: Chain<'body'>): Ring {
+  const dense = along(chain);
+  const lowest = dense.reduce(
+    (best, at, index) => (at.y < (dense[best] as Point<'body'>).y ? index : best),
+    0,
+  );
+  return [...dense.slice(lowest), ...dense.slice(0, lowest)];
+}
+
+/** Points along a chain, its vertices among them, no farther apart than places stand close. */
+function along(chain: Chain<'body'>): Ring {
   const points = sampleChain(chain, PLATE_CHORD_MM / 2);
-  const dense = points.flatMap((from, index) => {
-    const to = points[(index + 1) % points.length] as Point<'body'>;
-    const lengthMm = Math.hypot(to.x - from.x, to.y - from.y);
-    const count = Math.max(1, Math.ceil(lengthMm / CLOSE_MM));
+  return points.flatMap((from, index) => {
+    const to = points[index + 1] ?? (chain.closed ? points[0] : undefined);
+    if (to === undefined) return [from];
+    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CLOSE_MM));
     return Array.from({ length: count }, (_, step) => {
       const between = point<'body'>(
         from.x + ((to.x - from.x) * step) / count,
@@ -102,11 +131,6 @@ function spaced(chain: Chain<'body'>): Ring {
       return step === 0 ? from : onto(chain, between);
     });
   });
-  const lowest = dense.reduce(
-    (best, at, index) => (at.y < (dense[best] as Point<'body'>).y ? index : best),
-    0,
-  );
-  return [...dense.slice(lowest), ...dense.slice(0, lowest)];
 }
 
 function onto(chain: Chain<'body'>, at: Point<'body'>): Point<'body'> {
@@ -118,11 +142,17 @@ function placesInside(
   { arch, line, rampMm }: HollowPlate,
   edge: Chain<'body'>,
   ring: Ring,
+  crease: readonly Ring[],
 ): readonly Point<'body'>[] {
   const halfWidth = Math.max(...ring.map(({ x }) => x));
   const columns = Math.ceil(halfWidth / RAMP_MM);
   const rows = Math.ceil(arch.bodyLengthMm / RAMP_MM);
   const [close, wide] = [Math.round(CLOSE_MM / RAMP_MM), Math.round(WIDE_MM / RAMP_MM)];
+  const [ringSpans, hollowSpans] = [spansOf(edge), spansOf(line)];
+  // The grid is the treble half's, and so is the crease that can be near it.
+  const creaseSpans = crease.slice(0, 1).map((treble) => spansOf(chainThrough(treble, false)));
+  const apart = (spans: readonly Span<'body'>[], at: Point<'body'>): number =>
+    nearestOnSpans(spans, at).distanceMm;
   const places: Point<'body'>[] = [];
   for (let row = 1; row < rows; row++)
     for (let column = 0; column <= columns; column++) {
@@ -130,17 +160,29 @@ function placesInside(
       const isWide = column % wide === 0 && row % wide === 0;
       const isClose = column % close === 0 && row % close === 0;
       if (!containsPoint(edge, at)) continue;
-      const insideMm = nearestOn(edge, at).distanceMm;
-      // Nearer than this to the ring a place would hide one of the ring's sides.
-      if (insideMm < 0.62 * CLOSE_MM) continue;
+      const insideMm = apart(ringSpans, at);
       const needed =
         isWide ||
         insideMm < BESIDE_RING_MM ||
         (isClose && insideMm < CLOSE_SHARE * arch.bodyLengthMm) ||
-        Math.abs(nearestOn(line, at).distanceMm) < rampMm;
-      if (needed) places.push(at, ...(column > 0 ? [point<'body'>(-at.x, at.y)] : []));
+        apart(hollowSpans, at) < rampMm;
+      if (!needed) continue;
+      // Nearer than this to ring or crease a place would hide one of their sides.
+      const clearMm = Math.min(insideMm, ...creaseSpans.map((spans) => apart(spans, at)));
+      if (clearMm < CLEAR_SHARE * CLOSE_MM) continue;
+      places.push(at, ...(column > 0 ? [point<'body'>(-at.x, at.y)] : []));
     }
   return places;
+}
+
+/** The line on which an arch that is not yet scooped rises out of its flat edge, on either half. */
+function creaseOf({ arch }: HollowPlate): readonly Ring[] {
+  return levelLines(arch, [arch.numbers.edgeHeightMm]).flatMap((treble) => {
+    const line = along(treble);
+    // Both halves meet on the centre line, where one of two equal places is enough.
+    const bass = line.filter(({ x }) => x > WELD_MM).map(({ x, y }) => point<'body'>(-x, y));
+    return line.length > 1 ? [line, bass] : [];
+  });
 }
 
 /** Delaunay's triangles over the places, without those outside the ring. */

@@ -9,6 +9,11 @@ export interface RibHeights {
   readonly bodyLengthMm: number;
 }
 
+/** Height of the ribs at a place along the body, mm. */
+export function ribHeightAt({ tailMm, neckMm, bodyLengthMm }: RibHeights, yMm: number): number {
+  return tailMm + ((neckMm - tailMm) * yMm) / bodyLengthMm;
+}
+
 /**
  * The six ribs, each a closed skin between its outer and inner face, level below (toward the back) and tapering above, its
  * faces within the chord error (mm). They touch at corners and centre line without being joined, as ribs do before the glue.
@@ -30,14 +35,11 @@ export function ribSolid(
 }
 
 function tapered(rib: Chain<'body'>, heights: RibHeights, chordErrorMm: number): Mesh {
-  const { tailMm, neckMm, bodyLengthMm } = heights;
   const { positions, triangles } = prism(rib, [], 0, 1, chordErrorMm);
   return {
     triangles,
     positions: positions.map((value, index, all) =>
-      index % 3 === 2 && value > 0
-        ? tailMm + ((neckMm - tailMm) * (all[index - 1] as number)) / bodyLengthMm
-        : value,
+      index % 3 === 2 && value > 0 ? ribHeightAt(heights, all[index - 1] as number) : value,
     ),
   };
 }

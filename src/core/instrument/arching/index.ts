@@ -23,5 +23,5 @@ export { type PlateRecord, plateRecord } from './plateRecord.ts';
 export { plateShape } from './plateShape.ts';
 export { boardValueName, type RoughNumbers, roughNumbers } from './roughNumbers.ts';
 export { type SurfaceProbe, surfaceProbes } from './surfaceProbes.ts';
-export { type Terrace, terraces } from './terraces.ts';
+export { levelLines, type Terrace, terraces } from './terraces.ts';
 export { longArcs, stationArcs } from './workingEdge.ts';

@@ -52,7 +52,7 @@ export function terraces(arch: PlateArch, rough: RoughNumbers): readonly Terrace
 }
 
 /** The lines on which the outside inside the channel has some heights, treble half, from centre line to centre line. */
-function levelLines(arch: PlateArch, levelsMm: readonly number[]): readonly Chain<'body'>[] {
+export function levelLines(arch: PlateArch, levelsMm: readonly number[]): readonly Chain<'body'>[] {
   const stepMm = arch.bodyLengthMm / STEPS_ALONG;
   const widthMm = Math.max(...arch.edge.map((member) => boundsOf(member).max.x));
   const heightAt = (x: number, y: number): number => heightInside(arch, x, y);

@@ -152,7 +152,7 @@ test('the hollow lies between gluing face and outside, is the same on both halve
   expect(insideHeight(plate, 0, 160)).toBeCloseTo(plateHeight(back, 0, 160, 'finished') - 4.3, 2);
 });
 
-test('linings that fill the body are refused', () => {
-  const refused = formEdge && hollowPlate(back, map(), formEdge, 200);
+test.each([200, 0, -1.8, Number.NaN])('linings of %d mm are refused', (liningMm) => {
+  const refused = formEdge && hollowPlate(back, map(), formEdge, liningMm);
   expect(refused?.ok === false && refused.faults.map(({ code }) => code)).toEqual(['hollow.linings']);
 });

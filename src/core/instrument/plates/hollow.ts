@@ -20,7 +20,7 @@ const RAMP_SHARE = 3 / 355;
 /**
  * A plate with the map of its thickness and the edge of the form, whose recesses are the blocks; linings stand inside it.
  *
- * Fault: `hollow.linings` when the linings leave nothing to hollow.
+ * Fault: `hollow.linings` when the linings have no thickness or leave nothing to hollow.
  */
 export function hollowPlate(
   arch: PlateArch,
@@ -28,14 +28,15 @@ export function hollowPlate(
   formEdge: Chain<'body'>,
   liningMm: number,
 ): Checked<HollowPlate> {
-  const [line] = offsetChain(formEdge, -liningMm, { join: 'mitre' });
+  const isThick = liningMm > 0 && Number.isFinite(liningMm);
+  const [line] = isThick ? offsetChain(formEdge, -liningMm, { join: 'mitre' }) : [];
   if (!line)
     return refuse({
       code: 'hollow.linings',
       at: 'liningThickness',
-      found: `linings ${liningMm} mm thick, which fill the whole body`,
-      need: 'linings that leave room',
-      remedy: 'make them thinner',
+      found: `linings ${liningMm} mm thick`,
+      need: 'a thickness above 0 mm that leaves room inside them',
+      remedy: 'correct it',
     });
   return accept({ arch, thickness, line, rampMm: RAMP_SHARE * arch.bodyLengthMm });
 }

@@ -28,6 +28,9 @@ export interface RibLines {
   readonly upperBout: RibLength;
   /** Once round the outer face, corner ends not counted. */
   readonly garlandMm: number;
+  /** Finished heights at both ends of the body; even between. */
+  readonly heightTailMm: number;
+  readonly heightNeckMm: number;
   /** Width of the strips before they are planed to height. */
   readonly stripWidthMm: number;
   readonly findings: readonly Finding[];
@@ -69,6 +72,8 @@ export function ribLines(
     cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM, bend: waistBend },
     upperBout: boutRib(upper, upperBend),
     garlandMm: 2 * (lower + waist + upper),
+    heightTailMm: values.ribHeightTail,
+    heightNeckMm: values.ribHeightNeck,
     stripWidthMm: Math.max(values.ribHeightNeck, values.ribHeightTail) + STRIP_ALLOWANCE_MM,
     findings: [
       ...cornerFindings(

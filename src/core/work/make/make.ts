@@ -40,7 +40,8 @@ export async function make(
   const derived = deriveInstrument(design);
   const instrument = derived.ok ? weighed(derived.value) : derived;
   if (!instrument.ok) return instrument;
-  const drawings = drawInstrument(instrument.value, options.gauges);
+  const isDrawn = options.kinds.some((kind) => kind !== 'solid');
+  const drawings = isDrawn ? drawInstrument(instrument.value, options.gauges) : accept([]);
   if (!drawings.ok) return drawings;
   const flaws = drawings.value.flatMap(preflight);
   const print = options.kinds.includes('print')

@@ -47,6 +47,6 @@ export function packSummary(
       return [`  ${name.padEnd(15)} ${length} mm${spread}  ${originText(quantity.origin)}`];
     }),
     `  form            ${plan.form.lengthMm.toFixed(1)} × ${plan.form.widthMm.toFixed(1)} × ${plan.form.thicknessMm} mm, ${plan.form.clampHoles.length} clamp holes`,
-    `  drawn: ${drawn.join(', ')}; ${fileCount} files`,
+    `  ${drawn.length > 0 ? `drawn: ${drawn.join(', ')}; ` : ''}${fileCount} files`,
   ];
 }
