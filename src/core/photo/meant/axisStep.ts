@@ -1,3 +1,5 @@
+import { Bug } from '../../base/index.ts';
+import { backwardSolve, forwardSolve, lowerFactor } from '../../numeric/index.ts';
 import { runLength } from './runLength.ts';
 
 /** How far one mirrored spot lies outside the other half, and how that answers to the axis moving and turning. */
@@ -5,28 +7,64 @@ export interface AxisPull {
   readonly gapMm: number;
   readonly perAcross: number;
   readonly perTurn: number;
-  /** Share of the way from the lower to the upper end. */
+  /** Share of the way from the lower to the upper end, along the edge and in height. */
   readonly share: number;
+  readonly high: number;
 }
 
 /** Two numbers for across and turn, or the three of a symmetric matrix over them. */
 type Pair = readonly [across: number, turn: number];
 type Symmetric = readonly [across: number, together: number, turn: number];
 
-/** The step of the axis that lays the halves best on each other, gaps of `cutMm` and beyond counting nothing. */
+/** What a round of the search settles on: how far to move the axis, and what of the gaps a bend of the body explains. */
+export interface AxisStep {
+  readonly acrossMm: number;
+  readonly turnRad: number;
+  readonly bentMm: readonly number[];
+}
+
+/** Sideways waves of a bent body by its height, from a whole half wave on: a shift and a turn are the axis's own. */
+const BENDS = [2, 3, 4, 5];
+/** Weight of a wish for no bend, as a share of all places. */
+const STRAIGHT_SHARE = 0.002;
+
+/**
+ * The step of the axis that lays the halves best on each other, bent sideways as they are; places that stand `cutMm`
+ * and more off from that, going by the bend of the round before, count nothing. The bend is free of what a shift or a
+ * turn of the axis would do over all places, so that wear which hides some of them does not turn bend into axis.
+ */
 export function axisStep(
   pulls: readonly AxisPull[],
+  bentMm: readonly number[] | undefined,
   cutMm: number,
-): { readonly acrossMm: number; readonly turnRad: number } {
-  const weights = pulls.map(({ gapMm }) => tukey(gapMm / cutMm).weight);
-  const step = solved(
-    normalOf(pulls, weights),
-    pullOf(
-      pulls,
-      pulls.map(({ gapMm }, i) => weights[i] * gapMm),
-    ),
+): AxisStep {
+  const weights = pulls.map(({ gapMm }, i) => tukey((gapMm - (bentMm?.[i] ?? 0)) / cutMm).weight);
+  const even = normalOf(
+    pulls,
+    pulls.map(() => 1),
   );
-  return { acrossMm: -step[0], turnRad: -step[1] };
+  const bends = (bentMm ? BENDS : []).map((waves) => {
+    const wave = pulls.map(({ perAcross, high }) => perAcross * Math.cos(Math.PI * waves * high));
+    const [across, turn] = solved(even, pullOf(pulls, wave));
+    return wave.map((height, i) => height - across * pulls[i].perAcross - turn * pulls[i].perTurn);
+  });
+  const columns = [pulls.map((p) => p.perAcross), pulls.map((p) => p.perTurn), ...bends];
+  const matrix = columns.map((a, p) =>
+    Float64Array.from(columns, (b, q) => {
+      let sum = p === q && p > 1 ? STRAIGHT_SHARE * pulls.length : 0;
+      for (let i = 0; i < weights.length; i++) sum += weights[i] * a[i] * b[i];
+      return sum;
+    }),
+  );
+  const right = columns.map((a) => a.reduce((sum, value, i) => sum + weights[i] * value * pulls[i].gapMm, 0));
+  const factor = lowerFactor(matrix);
+  if (factor === undefined) throw new Bug('axis and bend of a body cannot be told apart');
+  const [across, turn, ...sizes] = backwardSolve(factor, forwardSolve(factor, Float64Array.from(right)));
+  return {
+    acrossMm: -across,
+    turnRad: -turn,
+    bentMm: pulls.map((_, i) => bends.reduce((sum, bend, k) => sum + bend[i] * sizes[k], 0)),
+  };
 }
 
 /** Variances of across and turn and their covariance: mm², mm rad, rad². */

@@ -42,8 +42,9 @@ const STEP_MM = 0.25;
 /** Share of a corner end, in its middle, that is not rounded by wear. */
 const MIDDLE_SHARE = 0.6;
 const LEAST_END_PLACES = 3;
-/** A corner end wider than usual by this many spreads is a worn one. */
-const WORN_SPREADS = 1;
+/** A corner end wider than usual by no more than so many spreads is whole; by so many it is a worn one. */
+const WHOLE_SPREADS = 0.6;
+const WORN_SPREADS = 2;
 /** Spreads over the usual width that a worn end is carried out to. */
 const WIDE_SIDE = 0.5;
 /** rad. Spread of a direction read off a corner end. */
@@ -54,7 +55,7 @@ const SEEN_END_MM = 0.08;
 /**
  * The corner at which two arms end. Their arcs are carried on past their tips; the corner end stands where it is seen
  * unless a width is given, or it is seen wider than is usual, as it becomes when a tip wears away: then where the arms
- * have drawn together to that width. Undefined where the arms do not come to such a place.
+ * have drawn together to that width, the wider it is seen the more of the way. Undefined where the arms do not come to such a place.
  */
 export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnown): MeantCorner | undefined {
   const boutNodes = outwards(bout);
@@ -62,24 +63,13 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
   const seen = seenEnd(known);
   const heading = seen?.headingRad ?? known.headingRad;
   const seenCorner = seen && endThrough(seen, heading, boutNodes, waistNodes);
-  const worn =
-    seenCorner === undefined || seenCorner.widthMm > known.usualWidthMm + WORN_SPREADS * known.usualSpreadMm;
-  if (seenCorner && known.givenWidthMm === undefined && !worn) {
-    const { sigmaMm } = seenCorner.bout.node;
-    const usual = whereWide(known.usualWidthMm, known.headingRad, boutNodes, waistNodes);
-    // An end a little wider than usual may be a little worn: the interval reaches to where it would be as usual.
-    const mayReachMm =
-      usual === undefined || seenCorner.widthMm <= known.usualWidthMm
-        ? 0
-        : Math.hypot(usual.bout.at.x - seenCorner.bout.at.x, usual.bout.at.y - seenCorner.bout.at.y);
-    return {
-      ...told(seenCorner),
-      from: 'seen',
-      plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(sigmaMm, known.endSigmaMm, SEEN_END_MM)),
-    };
+  if (seenCorner && known.givenWidthMm === undefined) {
+    const share = wornShare(seenCorner.widthMm, known);
+    const standing =
+      share < 1 ? partlyCarried(seenCorner, heading, share, known, boutNodes, waistNodes) : null;
+    if (standing) return standing;
   }
-  // An end that is seen wide was most likely on the wide side of usual when it was new.
-  const widthMm = known.givenWidthMm ?? known.usualWidthMm + WIDE_SIDE * known.usualSpreadMm;
+  const widthMm = known.givenWidthMm ?? carriedWidthMm(known);
   const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
   if (closed === undefined)
     return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
@@ -91,6 +81,54 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
     from: known.givenWidthMm === undefined ? 'usual' : 'given',
     plusMinusMm: 2 * Math.hypot(reach, arms),
   };
+}
+
+/** The width that a worn end is carried out to: one that is seen wide was most likely on the wide side when it was new. */
+function carriedWidthMm({ usualWidthMm, usualSpreadMm }: CornerKnown): number {
+  return usualWidthMm + WIDE_SIDE * usualSpreadMm;
+}
+
+/** How far an end as wide as this is taken for a worn one: not at all at 0, wholly at 1, and in between in part. */
+function wornShare(widthMm: number, { usualWidthMm, usualSpreadMm }: CornerKnown): number {
+  const wide = (widthMm - usualWidthMm) / usualSpreadMm;
+  const share = Math.min(1, Math.max(0, (wide - WHOLE_SPREADS) / (WORN_SPREADS - WHOLE_SPREADS)));
+  return share * share * (3 - 2 * share);
+}
+
+/** A seen end, carried out by a share of the way to where it would be worn from. */
+function partlyCarried(
+  seen: Ended,
+  headingRad: number,
+  share: number,
+  known: CornerKnown,
+  bout: readonly Outward[],
+  waist: readonly Outward[],
+): MeantCorner | undefined {
+  const end =
+    share === 0
+      ? seen
+      : whereWide(
+          seen.widthMm + share * (carriedWidthMm(known) - seen.widthMm),
+          headingRad + share * (known.headingRad - headingRad),
+          bout,
+          waist,
+        );
+  if (end === undefined) return undefined;
+  const usual = whereWide(known.usualWidthMm, known.headingRad, bout, waist);
+  // An end a little wider than usual may be a little worn, or not: the interval reaches to either.
+  const mayReachMm =
+    usual === undefined || seen.widthMm <= known.usualWidthMm
+      ? 0
+      : Math.max(apartMm(usual, end), apartMm(seen, end));
+  return {
+    ...told(end),
+    from: share < 0.5 ? 'seen' : 'usual',
+    plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(end.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM)),
+  };
+}
+
+function apartMm(a: Ended, b: Ended): number {
+  return Math.hypot(a.bout.at.x - b.bout.at.x, a.bout.at.y - b.bout.at.y);
 }
 
 /** mm, one standard deviation. What two arcs carried on over a few millimetres miss of real arms (tried on made bodies). */

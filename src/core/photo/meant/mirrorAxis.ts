@@ -25,6 +25,8 @@ export interface MirrorAxis<F extends Frame> {
 }
 
 const ROUNDS = 24;
+/** Round from which the body may be bent: worn places have to be known by then, or they would pass for a bend. */
+const BENT_FROM = 14;
 const FIRST_CUT = 10;
 const LAST_CUT = 3;
 const LEAST_SPOTS = 40;
@@ -46,18 +48,27 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
   const left = uprightSpots(usable, start);
   let [acrossMm, turnRad, spreadMm] = [0, 0, 0];
   let links: readonly AxisLink[] = [];
+  let bentMm: readonly number[] = [];
   for (let round = 0; round < ROUNDS; round++) {
-    if (round < SOUGHT_FIRST || round % SOUGHT_EVERY === 0) links = linksOf(left, right, acrossMm, turnRad);
+    if (round < SOUGHT_FIRST || round % SOUGHT_EVERY === 0) {
+      links = linksOf(left, right, acrossMm, turnRad);
+      if (links.length !== bentMm.length) bentMm = links.map(() => 0);
+    }
     if (links.length < LEAST_SPOTS) return refuse(tooLittle(links.length));
     const pulls = links.map((link) => pullOf(link, acrossMm, turnRad));
-    spreadMm = spreadOf(pulls);
+    spreadMm = spreadOf(pulls.map(({ gapMm }, i) => gapMm - bentMm[i]));
     const narrowing = FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2));
-    const step = axisStep(pulls, spreadMm * Math.max(LAST_CUT, narrowing));
+    const step = axisStep(
+      pulls,
+      round >= BENT_FROM ? bentMm : undefined,
+      spreadMm * Math.max(LAST_CUT, narrowing),
+    );
+    if (round >= BENT_FROM) bentMm = step.bentMm;
     acrossMm += step.acrossMm;
     turnRad += step.turnRad;
   }
   const pulls = linksOf(left, right, acrossMm, turnRad).map((link) => pullOf(link, acrossMm, turnRad));
-  const spread = axisSpread(pulls, LAST_CUT * spreadOf(pulls));
+  const spread = axisSpread(pulls, LAST_CUT * spreadOf(pulls.map(({ gapMm }) => gapMm)));
   return accept(settled(start, acrossMm, turnRad, spreadMm, spread));
 }
 
@@ -65,8 +76,8 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
 const SOUGHT_FIRST = 4;
 const SOUGHT_EVERY = 4;
 
-function spreadOf(pulls: readonly AxisPull[]): number {
-  const sizes = Float64Array.from(pulls, ({ gapMm }) => Math.abs(gapMm)).sort();
+function spreadOf(gapsMm: readonly number[]): number {
+  const sizes = Float64Array.from(gapsMm, Math.abs).sort();
   return Math.max(LEAST_SPREAD_MM, NORMAL_TO_MEDIAN * (sizes[sizes.length >> 1] ?? 0));
 }
 
@@ -86,6 +97,7 @@ interface AxisLink {
   readonly normalY: number;
   readonly offsetMm: number;
   readonly share: number;
+  readonly high: number;
 }
 
 function linksOf(
@@ -96,6 +108,8 @@ function linksOf(
 ): readonly AxisLink[] {
   const first = left[0]?.alongMm ?? 0;
   const lengthMm = Math.max(1, (left.at(-1)?.alongMm ?? 1) - first);
+  const low = Math.min(left[0]?.y ?? 0, left.at(-1)?.y ?? 0);
+  const tallMm = Math.max(1, Math.abs((left.at(-1)?.y ?? 1) - (left[0]?.y ?? 0)));
   const c = Math.cos(turnRad);
   const s = Math.sin(turnRad);
   const links: AxisLink[] = [];
@@ -104,13 +118,21 @@ function linksOf(
     const link = right.nearest(x - 2 * off * c, y + 2 * off * s, alongMm);
     if (link === null) continue;
     const { normalX, normalY, offsetMm } = link;
-    links.push({ x, y, normalX, normalY, offsetMm, share: (alongMm - first) / lengthMm });
+    links.push({
+      x,
+      y,
+      normalX,
+      normalY,
+      offsetMm,
+      share: (alongMm - first) / lengthMm,
+      high: (y - low) / tallMm,
+    });
   }
   return links;
 }
 
 function pullOf(link: AxisLink, acrossMm: number, turnRad: number): AxisPull {
-  const { x, y, normalX, normalY, offsetMm, share } = link;
+  const { x, y, normalX, normalY, offsetMm, share, high } = link;
   const c = Math.cos(turnRad);
   const s = Math.sin(turnRad);
   // Mirrored about the line through (across, 0) that leans to the right of y.
@@ -122,6 +144,7 @@ function pullOf(link: AxisLink, acrossMm: number, turnRad: number): AxisPull {
     perAcross: 2 * c * (normalX * c - normalY * s),
     perTurn: 2 * (normalX * mirroredY - normalY * (mirroredX - acrossMm)),
     share,
+    high,
   };
 }
 
