@@ -73,6 +73,13 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
   const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
   if (closed === undefined)
     return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
+  // Wood is only ever lost: a corner reaches at least as far out as its end still stands.
+  if (seenCorner && seen && beyondEndMm(seen, middleOf(closed)) < 0)
+    return {
+      ...told(seenCorner),
+      from: 'seen',
+      plusMinusMm: 2 * Math.hypot(seenCorner.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM),
+    };
   const widthSigma = known.givenWidthMm === undefined ? known.usualSpreadMm : 0;
   const arms = Math.hypot(closed.bout.node.sigmaMm, closed.waist.node.sigmaMm, CARRIED_OFF_MM);
   const reach = Math.hypot(arms, widthSigma) / Math.max(LEAST_CLOSING, closed.closing);
@@ -125,6 +132,10 @@ function partlyCarried(
     from: share < 0.5 ? 'seen' : 'usual',
     plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(end.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM)),
   };
+}
+
+function middleOf({ bout, waist }: Ended): Point<'body'> {
+  return { x: (bout.at.x + waist.at.x) / 2, y: (bout.at.y + waist.at.y) / 2 };
 }
 
 function apartMm(a: Ended, b: Ended): number {

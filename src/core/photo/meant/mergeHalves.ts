@@ -55,6 +55,8 @@ export function mergeHalves(
     places.map((place) => ({
       alongMm: place.alongMm,
       section: place.section,
+      y: place.y,
+      normalX: place.normalX,
       difference: difference(place),
     })),
   );

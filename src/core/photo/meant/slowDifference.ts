@@ -7,6 +7,9 @@ interface Place {
   readonly alongMm: number;
   readonly difference: number | null;
   readonly section: OutlineSection;
+  /** Height, and how far the outward normal points sideways. */
+  readonly y: number;
+  readonly normalX: number;
 }
 
 /** How the halves differ slowly along the outline, and how far single places scatter about that. */
@@ -19,7 +22,10 @@ export interface SlowDifference {
 
 /** Half waves along the half outline that count as slow: none shorter than half its length. */
 const WAVES = 2;
-const TERMS = 1 + 2 * WAVES;
+const ALONG = 1 + 2 * WAVES;
+/** Sideways waves of a bent body by its height, in half waves; a shift and a turn belong to the axis. */
+const BENDS = [2, 3, 4];
+const TERMS = ALONG + BENDS.length;
 const ROUNDS = 20;
 const LEAST_SPREAD_MM = 0.02;
 /** Spread of a normal distribution over the median of its sizes. */
@@ -28,10 +34,10 @@ const NORMAL_TO_MEDIAN = 1.4826;
 const FIRST_CUT = 8;
 const LAST_CUT = 3;
 /** Weight of a wish for no difference at all, in places. */
-const RIDGE = 0.01;
+const RIDGE = 5;
 
 /**
- * A smooth curve of long waves through the differences, places that stand off counting less and less (Tukey's weight,
+ * A smooth curve of long waves through the differences, along the edge and sideways by height, places that stand off counting less and less (Tukey's weight,
  * the cut narrowing from 8 to 3 spreads), so that local wear does not bend it. Corner ends take no part. Without
  * enough places the difference is taken as none.
  */
@@ -41,7 +47,15 @@ export function slowDifference(places: readonly Place[]): SlowDifference {
   const length = (places[places.length - 1]?.alongMm ?? 1) - first;
   if (used.length < 5 * TERMS)
     return { values: places.map(() => 0), sigmasMm: places.map(() => 0), spreadMm: LEAST_SPREAD_MM };
-  const rows = used.map((place) => waves((place.alongMm - first) / length));
+  const low = Math.min(...places.map(({ y }) => y));
+  const tall = Math.max(1, Math.max(...places.map(({ y }) => y)) - low);
+  const waves = ({ alongMm, y, normalX }: Place) =>
+    Float64Array.from({ length: TERMS }, (_, k) =>
+      k < ALONG
+        ? Math.cos((Math.PI * k * (alongMm - first)) / length)
+        : normalX * Math.cos((Math.PI * BENDS[k - ALONG] * (y - low)) / tall),
+    );
+  const rows = used.map((place) => waves(place));
   const values = used.map((place) => place.difference ?? 0);
   let factors = new Float64Array(TERMS);
   let rest: readonly number[] = values;
@@ -57,18 +71,13 @@ export function slowDifference(places: readonly Place[]): SlowDifference {
   const together = runLength(rest.map((r, i) => r * share[i]));
   const factor = factorOf(rows, share);
   return {
-    values: places.map((place) => dot(waves((place.alongMm - first) / length), factors)),
+    values: places.map((place) => dot(waves(place), factors)),
     sigmasMm: places.map((place) => {
-      const half = forwardSolve(factor, waves((place.alongMm - first) / length));
+      const half = forwardSolve(factor, waves(place));
       return spread * Math.sqrt(together * dot(half, half));
     }),
     spreadMm: spread,
   };
-}
-
-/** Cosines over the half outline: level at both ends, where the halves meet. */
-function waves(share: number): Float64Array {
-  return Float64Array.from({ length: TERMS }, (_, k) => Math.cos(Math.PI * k * share));
 }
 
 /** Weighted least squares by the normal equations; the ridge keeps them solvable. */
