@@ -23,31 +23,39 @@ export interface AxisStep {
   readonly bentMm: readonly number[];
 }
 
+/** What a bend of the body would do to the gap of each pull, without what a shift or a turn of the axis would do. */
+type Bend = readonly number[];
+
 /** Sideways waves of a bent body by its height, from a whole half wave on: a shift and a turn are the axis's own. */
 const BENDS = [2, 3, 4, 5];
 /** Weight of a wish for no bend, as a share of all places. */
 const STRAIGHT_SHARE = 0.002;
 
-/**
- * The step of the axis that lays the halves best on each other, bent sideways as they are; places that stand `cutMm`
- * and more off from that, going by the bend of the round before, count nothing. The bend is free of what a shift or a
- * turn of the axis would do over all places, so that wear which hides some of them does not turn bend into axis.
- */
-export function axisStep(
-  pulls: readonly AxisPull[],
-  bentMm: readonly number[] | undefined,
-  cutMm: number,
-): AxisStep {
-  const weights = pulls.map(({ gapMm }, i) => tukey((gapMm - (bentMm?.[i] ?? 0)) / cutMm).weight);
+/** The bends that a body may have. */
+export function bendsOf(pulls: readonly AxisPull[]): readonly Bend[] {
   const even = normalOf(
     pulls,
     pulls.map(() => 1),
   );
-  const bends = (bentMm ? BENDS : []).map((waves) => {
+  return BENDS.map((waves) => {
     const wave = pulls.map(({ perAcross, high }) => perAcross * Math.cos(Math.PI * waves * high));
     const [across, turn] = solved(even, pullOf(pulls, wave));
     return wave.map((height, i) => height - across * pulls[i].perAcross - turn * pulls[i].perTurn);
   });
+}
+
+/**
+ * The step of the axis that lays the halves best on each other, bent sideways as they are; places that stand `cutMm`
+ * and more off from that, going by the bend of the round before, count nothing. Bends are free of what a shift or a turn
+ * of the axis would do over all places, so that wear which hides some of them does not turn bend into axis.
+ */
+export function axisStep(
+  pulls: readonly AxisPull[],
+  bends: readonly Bend[],
+  bentMm: readonly number[],
+  cutMm: number,
+): AxisStep {
+  const weights = pulls.map(({ gapMm }, i) => tukey((gapMm - bentMm[i]) / cutMm).weight);
   const columns = [pulls.map((p) => p.perAcross), pulls.map((p) => p.perTurn), ...bends];
   const matrix = columns.map((a, p) =>
     Float64Array.from(columns, (b, q) => {

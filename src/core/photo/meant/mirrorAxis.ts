@@ -2,7 +2,7 @@ import { accept, type Checked, type Frame, type Point, point, refuse } from '../
 import { isCornerEnd } from '../body/templateStations.ts';
 import { type EdgeLine, edgeLine } from '../edge/edgeLine.ts';
 import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
-import { type AxisPull, type AxisSpread, axisSpread, axisStep } from './axisStep.ts';
+import { type AxisPull, type AxisSpread, axisSpread, axisStep, bendsOf } from './axisStep.ts';
 import { type Heading, uprightSpots } from './uprightSpots.ts';
 
 /** The line that the two halves mirror each other about, heading from the lower to the upper end. */
@@ -24,9 +24,9 @@ export interface MirrorAxis<F extends Frame> {
   readonly rounds: number;
 }
 
-const ROUNDS = 24;
+const ROUNDS = 26;
 /** Round from which the body may be bent: worn places have to be known by then, or they would pass for a bend. */
-const BENT_FROM = 14;
+const BENT_FROM = 16;
 const FIRST_CUT = 10;
 const LAST_CUT = 3;
 const LEAST_SPOTS = 40;
@@ -49,6 +49,7 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
   let [acrossMm, turnRad, spreadMm] = [0, 0, 0];
   let links: readonly AxisLink[] = [];
   let bentMm: readonly number[] = [];
+  let bends: ReturnType<typeof bendsOf> = [];
   for (let round = 0; round < ROUNDS; round++) {
     if (round < SOUGHT_FIRST || round % SOUGHT_EVERY === 0) {
       links = linksOf(left, right, acrossMm, turnRad);
@@ -56,14 +57,11 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
     }
     if (links.length < LEAST_SPOTS) return refuse(tooLittle(links.length));
     const pulls = links.map((link) => pullOf(link, acrossMm, turnRad));
+    if (round >= BENT_FROM && round % SOUGHT_EVERY === 0) bends = bendsOf(pulls);
     spreadMm = spreadOf(pulls.map(({ gapMm }, i) => gapMm - bentMm[i]));
     const narrowing = FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2));
-    const step = axisStep(
-      pulls,
-      round >= BENT_FROM ? bentMm : undefined,
-      spreadMm * Math.max(LAST_CUT, narrowing),
-    );
-    if (round >= BENT_FROM) bentMm = step.bentMm;
+    const step = axisStep(pulls, bends, bentMm, spreadMm * Math.max(LAST_CUT, narrowing));
+    bentMm = step.bentMm;
     acrossMm += step.acrossMm;
     turnRad += step.turnRad;
   }
