@@ -10,7 +10,7 @@ import { cubicBasis } from './cubicBasis.ts';
 import type { SurfacePoint } from './loft.ts';
 import type { SurfaceShape } from './surfaceShape.ts';
 
-/** Where a net lies: x from 0 to `columns` steps, y from `fromMm` in `rows` steps; it is even in x and 0 at x = 0. */
+/** Where a net lies: x from 0 to `columns` steps, y from `fromMm` in `rows` steps; it is even in x. */
 export interface NetGrid {
   readonly stepMm: number;
   readonly fromMm: number;
@@ -20,9 +20,12 @@ export interface NetGrid {
 
 /** A smooth surface over a rectangle: bicubic B-spline, twice continuously differentiable. */
 export interface FairNet extends NetGrid {
-  /** Row by row along y, columns 1, 2, … of each; column 0 follows from 1 so that the surface is 0 on the axis. */
+  /** Row by row along y, columns 0 to one past the last step of each. */
   readonly coefficients: Float64Array;
 }
+
+/** Whether a net is held to 0 at x = 0, or as free there as anywhere. */
+export type OnAxis = 'zero' | 'free';
 
 /** Where a height, or a slope in a direction (unit vector), is asked of a net, and how much it weighs. */
 export interface NetPlace {
@@ -40,6 +43,7 @@ export interface NetCondition extends NetPlace {
 /** Everything about a fair net but the values that it goes near: its matrix taken apart. */
 export interface NetFrame {
   readonly grid: NetGrid;
+  readonly onAxis: OnAxis;
   readonly factor: BandedFactor;
   /** For each place what the unknowns add up to there, times its weight. */
   readonly pulls: readonly (readonly Term[])[];
@@ -57,19 +61,21 @@ export function netFrame(
   grid: NetGrid,
   weightAt: (xMm: number, yMm: number) => number,
   places: readonly NetPlace[],
+  onAxis: OnAxis = 'zero',
 ): NetFrame | null {
-  const across = unknownsAcross(grid);
+  const unknowns = netUnknowns(grid, onAxis);
+  const { across } = unknowns;
   const matrix = zeroBanded(across * (grid.rows + 3), 3 * across + 3);
-  addBending(grid, weightAt, matrix);
+  addBending(unknowns, weightAt, matrix);
   const pulls = places.map(({ x, y, along, weight }): readonly Term[] => {
     const terms = along
-      ? [...termsAt(grid, x, y, 1, 0, along.x), ...termsAt(grid, x, y, 0, 1, along.y)]
-      : termsAt(grid, x, y, 0, 0, 1);
+      ? [...termsAt(unknowns, x, y, 1, 0, along.x), ...termsAt(unknowns, x, y, 0, 1, along.y)]
+      : termsAt(unknowns, x, y, 0, 0, 1);
     addSquare(terms, weight, matrix);
     return terms.map(({ unknown, factor }) => ({ unknown, factor: factor * weight }));
   });
   const factor = factorBanded(matrix);
-  return factor ? { grid, factor, pulls } : null;
+  return factor ? { grid, onAxis, factor, pulls } : null;
 }
 
 /** The net of a frame for these values, one for each of its places. */
@@ -82,7 +88,24 @@ export function solveNet(frame: NetFrame, values: ArrayLike<number>): FairNet {
     if (value !== 0)
       for (const { unknown, factor } of terms) right[unknown] = (right[unknown] as number) + factor * value;
   });
-  return { ...frame.grid, coefficients: solveFactored(frame.factor, right) };
+  return { ...frame.grid, coefficients: wholeRows(frame, solveFactored(frame.factor, right)) };
+}
+
+/** The solved unknowns with the column on the axis put back. */
+function wholeRows({ grid, onAxis }: NetFrame, solved: Float64Array): Float64Array {
+  const { across, column, share } = netUnknowns(grid, onAxis);
+  const stride = grid.columns + 2;
+  return Float64Array.from({ length: stride * (grid.rows + 3) }, (_, at) => {
+    const [row, col] = [Math.floor(at / stride), at % stride];
+    return (solved[row * across + column(col)] as number) * share(col);
+  });
+}
+
+/** Two nets over one grid added up. */
+export function sumOfNets(a: FairNet, b: FairNet): FairNet {
+  if (a.columns !== b.columns || a.rows !== b.rows || a.stepMm !== b.stepMm || a.fromMm !== b.fromMm)
+    throw new Bug('nets over different grids added up');
+  return { ...a, coefficients: a.coefficients.map((value, at) => value + (b.coefficients[at] as number)) };
 }
 
 /** Frame and net at once. */
@@ -90,8 +113,9 @@ export function fairNet(
   grid: NetGrid,
   weightAt: (xMm: number, yMm: number) => number,
   conditions: readonly NetCondition[],
+  onAxis: OnAxis = 'zero',
 ): FairNet | null {
-  const frame = netFrame(grid, weightAt, conditions);
+  const frame = netFrame(grid, weightAt, conditions, onAxis);
   return (
     frame &&
     solveNet(
@@ -111,7 +135,7 @@ export function netAt(net: FairNet, xMm: number, yMm: number): SurfacePoint {
     let [along, slopeAlong] = [0, 0];
     for (let index = 0; index < 4; index++) {
       const column = spanX + index - 1;
-      const value = (net.coefficients[unknownOf(net, column, spanY + row)] as number) * shareOf(column);
+      const value = coefficientAt(net, column, spanY + row);
       along += value * (inX[index] as number);
       slopeAlong += value * (slopeInX[index] as number);
     }
@@ -132,7 +156,7 @@ export function netShape(net: FairNet, xMm: number, yMm: number): SurfaceShape {
     for (let row = 0; row < 4; row++)
       for (let index = 0; index < 4; index++) {
         const column = spanX + index - 1;
-        const value = (net.coefficients[unknownOf(net, column, spanY + row)] as number) * shareOf(column);
+        const value = coefficientAt(net, column, spanY + row);
         total += value * ((inX[byX]?.[index] as number) * (inY[byY]?.[row] as number));
       }
     return total / net.stepMm ** (byX + byY);
@@ -155,9 +179,8 @@ export function netRow(net: FairNet, yMm: number): Float64Array {
   return Float64Array.from({ length: net.columns + 3 }, (_, index) => {
     const column = index - 1;
     let sum = 0;
-    for (let row = 0; row < 4; row++)
-      sum += (net.coefficients[unknownOf(net, column, spanY + row)] as number) * (inY[row] as number);
-    return sum * shareOf(column);
+    for (let row = 0; row < 4; row++) sum += coefficientAt(net, column, spanY + row) * (inY[row] as number);
+    return sum;
   });
 }
 
@@ -181,16 +204,16 @@ interface Term {
 
 /** What each unknown adds to a derivative of the net at a place. */
 function termsAt(
-  grid: NetGrid,
+  unknowns: NetUnknowns,
   x: number,
   y: number,
   byX: 0 | 1 | 2,
   byY: 0 | 1 | 2,
   scale: number,
 ): readonly Term[] {
-  const { spanX, spanY, tX, tY } = placeOf(grid, x, y);
-  const scaled = scale / grid.stepMm ** (byX + byY);
-  return spanTerms(grid, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled);
+  const { spanX, spanY, tX, tY } = placeOf(unknowns.grid, x, y);
+  const scaled = scale / unknowns.grid.stepMm ** (byX + byY);
+  return spanTerms(unknowns, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled);
 }
 
 /** The span that a place lies in, and how far across it. */
@@ -205,17 +228,34 @@ function placeOf(
   return { spanX, spanY, tX: alongX - spanX, tY: alongY - spanY };
 }
 
-/** Even in x: column −1 is column 1. Zero on the axis: column 0 is minus half of column 1. */
-function unknownOf(grid: NetGrid, column: number, row: number): number {
-  return row * unknownsAcross(grid) + (column <= 0 ? 1 : column) - 1;
+/** Even in x: column −1 is column 1. */
+function coefficientAt(net: FairNet, column: number, row: number): number {
+  return net.coefficients[row * (net.columns + 2) + Math.abs(column)] as number;
 }
 
-function shareOf(column: number): number {
-  return column === 0 ? -0.5 : 1;
+/** How the coefficients of a grid hang on its unknowns: which one of a row a column follows, and with what share. */
+interface NetUnknowns {
+  readonly grid: NetGrid;
+  /** Unknowns of a row. */
+  readonly across: number;
+  readonly column: (column: number) => number;
+  readonly share: (column: number) => number;
+}
+
+/** 0 on the axis: column 0 is minus half of column 1, and no unknown of its own. */
+function netUnknowns(grid: NetGrid, onAxis: OnAxis): NetUnknowns {
+  return onAxis === 'zero'
+    ? {
+        grid,
+        across: grid.columns + 1,
+        column: (column) => (column <= 0 ? 1 : column) - 1,
+        share: (column) => (column === 0 ? -0.5 : 1),
+      }
+    : { grid, across: grid.columns + 2, column: Math.abs, share: () => 1 };
 }
 
 function spanTerms(
-  grid: NetGrid,
+  unknowns: NetUnknowns,
   spanX: number,
   spanY: number,
   inX: readonly number[],
@@ -226,20 +266,20 @@ function spanTerms(
   inY.forEach((factorY, row) => {
     inX.forEach((factorX, index) => {
       const column = spanX + index - 1;
-      const unknown = unknownOf(grid, column, spanY + row);
-      terms.push({ unknown, factor: scale * factorX * factorY * shareOf(column) });
+      const unknown = (spanY + row) * unknowns.across + unknowns.column(column);
+      terms.push({ unknown, factor: scale * factorX * factorY * unknowns.share(column) });
     });
   });
   return terms;
 }
 
-/** Columns 1 to one past the last step: −1 and 0 follow from column 1. */
-function unknownsAcross(grid: NetGrid): number {
-  return grid.columns + 1;
-}
-
 /** Sums each span's bending over its sample points first, then adds it to the matrix once. */
-function addBending(grid: NetGrid, weightAt: (x: number, y: number) => number, matrix: BandedMatrix): void {
+function addBending(
+  unknowns: NetUnknowns,
+  weightAt: (x: number, y: number) => number,
+  matrix: BandedMatrix,
+): void {
+  const { grid } = unknowns;
   const samples = bendingSamples(grid.stepMm);
   const ones = [1, 1, 1, 1];
   for (let spanY = 0; spanY < grid.rows; spanY++)
@@ -249,7 +289,7 @@ function addBending(grid: NetGrid, weightAt: (x: number, y: number) => number, m
         const weight = weightAt((spanX + tX) * grid.stepMm, grid.fromMm + (spanY + tY) * grid.stepMm);
         for (let at = 0; at < 256; at++) local[at] = (local[at] as number) + weight * (square[at] as number);
       }
-      const terms = spanTerms(grid, spanX, spanY, ones, ones, 1);
+      const terms = spanTerms(unknowns, spanX, spanY, ones, ones, 1);
       terms.forEach((a, row) => {
         terms.forEach((b, column) => {
           addProduct(a, b, local[16 * row + column] as number, matrix);
