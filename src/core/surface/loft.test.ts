@@ -52,13 +52,27 @@ test('its slopes agree with differences of its height, across and along', () => 
     }
 });
 
-test('it is even across, and flat beyond the body width and the ends', () => {
+test('it is even across, and flat beyond the brim of the body width and beyond the ends', () => {
   const surface = loft();
   expect(loftAt(surface, -20, 150).zMm).toBe(loftAt(surface, 20, 150).zMm);
   expect(loftAt(surface, -20, 150).slopeX).toBe(-loftAt(surface, 20, 150).slopeX);
-  expect(loftAt(surface, 50, 180).zMm).toBe(0);
+  expect(loftAt(surface, 50 * 1.1001, 180).zMm).toBe(0);
   expect(loftAt(surface, 0, -1).zMm).toBe(0);
   expect(loftAt(surface, 0, 341).zMm).toBe(0);
+});
+
+test('across its lowest line slopes and bends are continuous, and the brim beyond stands a few hundredths high at most', () => {
+  const surface = loft();
+  for (const yMm of [40, 110, 180, 260]) {
+    const row = loftRow(surface, yMm);
+    for (const share of [1, 1.1]) {
+      const [inner, outer] = [-1e-7, 1e-7].map((mm) => loftShape(surface, share * row.widthMm + mm, yMm));
+      for (const name of ['zMm', 'slopeX', 'slopeY', 'bendXX', 'bendXY', 'bendYY'] as const)
+        expect(Math.abs(inner[name] - outer[name])).toBeLessThan(1e-6);
+    }
+    for (let u = 1; u < 1.1; u += 0.01)
+      expect(loftHeight(row, u * row.widthMm)).toBeLessThan(0.003 * row.riseMm);
+  }
 });
 
 test('bends are how the slopes change, with the crest off the middle and width, rise and fullness all in motion', () => {
@@ -69,6 +83,8 @@ test('bends are how the slopes change, with the crest off the middle and width, 
     [5, 199],
     [61, 240],
     [-70, 300],
+    [51, 180],
+    [-53, 180],
   ] as const) {
     const shape = loftShape(moved, x, y);
     const step = 1e-4;

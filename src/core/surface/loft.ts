@@ -50,30 +50,33 @@ export function loftRow(loft: Loft, yMm: number): LoftRow {
   return { widthMm, riseMm, fullness, loopRatio: riseMm > 0 ? (Math.PI * riseMm) / (2 * widthMm) : 0 };
 }
 
+/**
+ * Share of the half width beyond which the loft is 0. Up to there it leaves its lowest line with the bend that it arrived with and
+ * comes back to 0, a few hundredths of a millimetre high at most: cut off at that line it would break the surface by a fraction of a degree
+ * wherever the channel crosses it.
+ */
+const BRIM = 1.1;
+
 /** Height of a loft above the channel at a place of a row, mm: that of {@link loftAt}, to the last bit. */
 export function loftHeight(row: LoftRow, xMm: number): number {
   const u = Math.abs(xMm) / row.widthMm;
-  if (!(row.riseMm > 0 && u < 1)) return 0;
-  const psi = rollAngle(Math.PI * u, row.loopRatio);
-  return row.riseMm * withFullness((1 + Math.cos(psi)) / 2, row.fullness);
+  if (!(row.riseMm > 0 && u < BRIM)) return 0;
+  const { loopRatio: q } = row;
+  const zeta = u < 1 ? (1 + Math.cos(rollAngle(Math.PI * u, q))) / 2 : brimShape(u, q).value;
+  return row.riseMm * withFullness(zeta, row.fullness);
 }
 
 /**
- * The loft at (x, y): height above the channel and slopes, continuous together; 0 beyond the body width and
+ * The loft at (x, y): height above the channel, slopes and bends across, continuous together; 0 beyond the body width and its brim and
  * beyond the ends of the long arch. Promises {@link loopRatio} < 1 along the body, which the maker of the loft checks.
  */
 export function loftAt(loft: Loft, xMm: number, yMm: number): SurfacePoint {
   const { widthMm: width, riseMm: rise, fullness: f, loopRatio: q } = loftRow(loft, yMm);
   const u = Math.abs(xMm) / width;
-  if (!(rise > 0 && u < 1)) return FLAT;
+  if (!(rise > 0 && u < BRIM)) return FLAT;
   const riseSlope = longArchSlope(loft.longArch, yMm);
   const widthSlope = splineSlope(loft.squaredHalfWidth, yMm) / (2 * width);
-  const psi = rollAngle(Math.PI * u, q);
-  const zeta = (1 + Math.cos(psi)) / 2;
-  // ψ + q sin ψ = π u, differentiated: once by u, once by q.
-  const turn = 1 + q * Math.cos(psi);
-  const zetaByU = (-Math.PI * Math.sin(psi)) / (2 * turn);
-  const zetaByQ = Math.sin(psi) ** 2 / (2 * turn);
+  const { value: zeta, byU: zetaByU, byQ: zetaByQ } = u < 1 ? unitSlopes(u, q) : brimShape(u, q);
   const along = (-zetaByU * u * widthSlope) / width + zetaByQ * q * (riseSlope / rise - widthSlope / width);
   const gain = fullnessGain(zeta, f);
   return {
@@ -89,13 +92,13 @@ export function loftAt(loft: Loft, xMm: number, yMm: number): SurfacePoint {
 export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
   const { widthMm: w, riseMm: rise, fullness: f, loopRatio: q } = loftRow(loft, yMm);
   const u = Math.abs(xMm) / w;
-  if (!(rise > 0 && u < 1)) return { ...FLAT, bendXX: 0, bendXY: 0, bendYY: 0 };
+  if (!(rise > 0 && u < BRIM)) return { ...FLAT, bendXX: 0, bendXY: 0, bendYY: 0 };
   const square = splineSlope(loft.squaredHalfWidth, yMm);
   const widthRate = square / (2 * w * w);
   const widthBendRate = splineBend(loft.squaredHalfWidth, yMm) / (2 * w * w) - widthRate ** 2;
   const riseSlope = longArchSlope(loft.longArch, yMm);
   const riseBend = longArchBend(loft.longArch, yMm);
-  const zeta = unitArch(u, q);
+  const zeta = u < 1 ? unitArch(u, q) : brimShape(u, q);
   // u and q along the body.
   const uY = -u * widthRate;
   const uYY = u * (2 * widthRate ** 2 - widthBendRate);
@@ -126,6 +129,35 @@ export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
     bendXX: rise * hXX,
     bendXY: side * (riseSlope * hX + rise * hXY) || 0,
     bendYY: riseBend * height + 2 * riseSlope * hY + rise * hYY,
+  };
+}
+
+/** ζ(u; q) of a unit cycloid and its slopes: ψ + q sin ψ = π u differentiated once by u, once by q. */
+function unitSlopes(u: number, q: number) {
+  const psi = rollAngle(Math.PI * u, q);
+  const [sine, cosine] = [Math.sin(psi), Math.cos(psi)];
+  const turn = 1 + q * cosine;
+  return {
+    value: (1 + cosine) / 2,
+    byU: (-Math.PI * sine) / (2 * turn),
+    byQ: sine ** 2 / (2 * turn),
+  };
+}
+
+/** {@link unitArch} beyond its lowest line: with s = u − 1 and w the brim's width, the cycloid's own bend there times s² (1 − s/w)³ / 2. */
+function brimShape(u: number, q: number) {
+  const [s, w] = [u - 1, BRIM - 1];
+  const left = 1 - s / w;
+  const bend = Math.PI ** 2 / (4 * (1 - q) ** 2);
+  const value = bend * s ** 2 * left ** 3;
+  const byU = bend * s * left ** 2 * (2 * left - (3 * s) / w);
+  return {
+    value,
+    byU,
+    byQ: (2 * value) / (1 - q),
+    byUU: bend * left * (2 * left ** 2 - (12 * s * left) / w + (6 * s ** 2) / w ** 2),
+    byUQ: (2 * byU) / (1 - q),
+    byQQ: (6 * value) / (1 - q) ** 2,
   };
 }
 

@@ -88,7 +88,8 @@ test.each(['arched', 'finished'] as const)(
         Math.abs(shape.bendYY - (z(0, 1) - 2 * z(0, 0) + z(0, -1)) / step ** 2),
       );
     }
-    expect(worst.slope).toBeLessThan(1e-7);
+    // The differences themselves are off by the third derivative times step² / 6.
+    expect(worst.slope).toBeLessThan(1.5e-7);
     expect(worst.bend).toBeLessThan(2e-6);
   },
 );
