@@ -34,6 +34,15 @@ const plateSchema = z.strictObject({
     .boolean()
     .optional()
     .describe('leave stretches where post, bar or load moved the wood out of the fit'),
+  keepHeights: z
+    .boolean()
+    .optional()
+    .describe('draw the surface to these heights, beside the rise and fullness that are fitted to them'),
+  plusMinus: z
+    .number()
+    .positive({ error: 'a half interval above 0' })
+    .optional()
+    .describe('how well one height is known, mm (k = 2); where heights are kept'),
   source: z.string().optional(),
 });
 
@@ -56,6 +65,9 @@ export interface PlateReadings {
   /** Whether heights count from the gluing face, or tilt and height of each reading are open. */
   readonly base: 'given' | 'free';
   readonly leaveOut: boolean;
+  /** Whether the surface is to be drawn to the heights themselves. */
+  readonly keepHeights?: boolean;
+  readonly plusMinusMm?: number;
   /** Whether the readings run as a table's do; a card may have lain the other way round. */
   readonly sidesKnown: boolean;
   readonly source: string;
@@ -78,6 +90,8 @@ function plateReadings(given: z.infer<typeof plateSchema>): PlateReadings {
   return {
     base: given.heightsFrom === 'open' ? 'free' : 'given',
     leaveOut: given.leaveOut === true,
+    keepHeights: given.keepHeights === true,
+    ...(given.plusMinus !== undefined && { plusMinusMm: given.plusMinus }),
     sidesKnown: true,
     source: given.source ?? 'the table of measurements',
     stations: (given.stations ?? []).map(({ station, heights, centre, halfWidth }) => ({

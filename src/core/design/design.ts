@@ -2,6 +2,7 @@ import type { HalfOutline } from '../curve/index.ts';
 import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { LongArchChoices } from './longArchChoice.ts';
+import type { MeasuredHeightsOfPlates } from './measuredHeights.ts';
 import type { ThicknessLayouts } from './thickness.ts';
 import type { TraceRecord } from './traceRecord.ts';
 import type { ValueName } from './values.ts';
@@ -35,4 +36,5 @@ export interface Design {
   readonly outline: TracedOutline | DraftedOutline;
   readonly thickness?: ThicknessLayouts | undefined;
   readonly longArch?: LongArchChoices | undefined;
+  readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
 import { longArchSchema } from './longArchChoice.ts';
+import { measuredHeightsSchema } from './measuredHeights.ts';
 import { thicknessSchema } from './thickness.ts';
 import { traceRecordSchema } from './traceRecord.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -75,6 +76,7 @@ export const designSchema = z
     outline,
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
+    measuredHeights: measuredHeightsSchema.optional(),
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

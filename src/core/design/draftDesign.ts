@@ -56,6 +56,7 @@ export function draftDesign(
     outline: traced?.outline ?? { kind: 'drafted' },
     ...(measurements.thickness && { thickness: measurements.thickness }),
     ...(measurements.longArch && { longArch: measurements.longArch }),
+    ...(measurements.measuredHeights && { measuredHeights: measurements.measuredHeights }),
   };
   return accept({ design, findings: [...questions.findings, ...disagreements(measurements, traced)] });
 }

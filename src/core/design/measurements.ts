@@ -4,6 +4,7 @@ import { FAMILIES, type Family } from '../knowledge/index.ts';
 import { measured, parseLength, type Quantity } from '../quantity/index.ts';
 import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
 import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
+import { type MeasuredHeightsOfPlates, measuredHeightsSchema } from './measuredHeights.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
 import { type ThicknessLayouts, thicknessSchema } from './thickness.ts';
@@ -20,6 +21,7 @@ export interface Measurements {
   readonly thickness?: ThicknessLayouts | undefined;
   /** What the long arches are made of, where something is said. */
   readonly longArch?: LongArchChoices | undefined;
+  readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -60,6 +62,7 @@ export const measurementsSchema = z
     arches: archesSchema.optional(),
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
+    measuredHeights: measuredHeightsSchema.optional(),
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
@@ -76,6 +79,7 @@ const TOP_KEYS: readonly string[] = [
   'arches',
   'thickness',
   'longArch',
+  'measuredHeights',
 ];
 
 /**
@@ -106,6 +110,7 @@ export function readMeasurements(
       ...(file.arches && { arches: archReadingsOf(file.arches) }),
       ...(file.thickness && { thickness: file.thickness }),
       ...(file.longArch && { longArch: file.longArch }),
+      ...(file.measuredHeights && { measuredHeights: file.measuredHeights }),
     },
     findings: [...unreadKeys(json), ...drawn.findings],
   });

@@ -84,6 +84,7 @@ function roundedPlate(arch: Instrument['plates']['back']) {
     archHeight: toFile(record.archHeight),
     stations: record.stations.map((station) => ({ ...station, profile: pairs(station.profile) })),
     longArch: pairs(record.longArch),
+    ...(record.measuredHeights && { measuredHeights: record.measuredHeights }),
     // The lowest line of the channel, treble half, from the lower end up.
     channel: pairs(arch.channel.line.points.map(({ x, y }) => [x, y] as const)),
     edge: {

@@ -28,6 +28,7 @@ export {
   type PlateRecord,
   plateArch,
   plateField,
+  plateGround,
   plateHeight,
   plateRecord,
   plateShape,

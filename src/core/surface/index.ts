@@ -14,6 +14,11 @@ export {
   type SurfaceContourTask,
 } from './contourOnSurface.ts';
 export { trimContour } from './contourTrim.ts';
+export {
+  type CubicKnots,
+  cubicKnots,
+  knotPlaces,
+} from './cubicKnots.ts';
 export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
 export {
   type FairNet,
@@ -27,7 +32,9 @@ export {
   netRow,
   netRowHeight,
   netShape,
+  type OnAxis,
   solveNet,
+  sumOfNets,
 } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
@@ -50,6 +57,7 @@ export {
   longArch,
   longArchChain,
   longArchHeight,
+  longArchJoints,
   longArchRadii,
 } from './longArch.ts';
 export { type CrossArchKnowns, fitCrossArch, type MeasuredCrossArch } from './measuredCrossArch.ts';
@@ -60,4 +68,6 @@ export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlac
 export { sectionLine } from './sectionLine.ts';
 export { type Lamp, lampPlace } from './shadingLamp.ts';
 export { lampLight } from './shadingLight.ts';
+export { type SplineCurve, splineCurve, splineCurveAt } from './splineCurve.ts';
+export { type SplineGrid, type SplineSurface, splineSurface, splineSurfaceAt } from './splineSurface.ts';
 export { principalCurvatures, type SurfaceShape, upwardNormal } from './surfaceShape.ts';

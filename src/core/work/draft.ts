@@ -13,6 +13,7 @@ import { chainFromDocument, documentText, readTrace, type TraceDocument } from '
 import { bodyOutline } from '../instrument/index.ts';
 import { type Family, familyOfLength, outlineHabit } from '../knowledge/index.ts';
 import { measured, type Quantity } from '../quantity/index.ts';
+import { type KeptReadings, keptHeights } from './profile/keptHeights.ts';
 import { measuredArches } from './profile/measuredArches.ts';
 import { type ReadingsOfPlate, readProfile } from './profile/readProfile.ts';
 
@@ -52,8 +53,10 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   if (!drafted.ok) return drafted;
   const solved = halfOf(drafted.value.design);
   if (!solved.ok) return solved;
+  const design = withKeptHeights(drafted.value.design, solved.value.half, arches.value.kept);
+  if (!design.ok) return design;
   return accept({
-    design: drafted.value.design,
+    design: design.value,
     findings: [
       ...(table?.findings ?? []),
       ...arches.value.findings,
@@ -62,6 +65,23 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
       ...solved.value.findings,
     ],
   });
+}
+
+/** The design with the heights that its surfaces are to be drawn to; those that the table gives itself come first. */
+function withKeptHeights(design: Design, half: HalfOutline, kept: readonly KeptReadings[]): Checked<Design> {
+  let drawn = design;
+  for (const readings of kept) {
+    const { plate } = readings;
+    const found = keptHeights(design, half, readings);
+    if (!found.ok) return found;
+    if (found.value === null) continue;
+    const own = drawn.measuredHeights?.[plate];
+    const heights = own
+      ? { ...found.value, ...own, heights: [...own.heights, ...found.value.heights] }
+      : found.value;
+    drawn = { ...drawn, measuredHeights: { ...drawn.measuredHeights, [plate]: heights } };
+  }
+  return accept(drawn);
 }
 
 /** A design as the text of its file. */

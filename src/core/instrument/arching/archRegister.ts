@@ -39,7 +39,37 @@ export function archRegister(arch: PlateArch): readonly RegisterEntry[] {
             'circle over the crest, tangent to what brings it level into the channel',
           ),
         ]),
+    ...pullEntries(arch),
     ...arch.stations.flatMap((station) => stationEntries(arch, station, channel)),
+  ];
+}
+
+/** What measured heights make of a surface: how well one is known, how far they stand off it, how far it was moved. */
+function pullEntries({ plate, pull }: PlateArch): readonly RegisterEntry[] {
+  if (!pull) return [];
+  const name = `${plate}.measuredHeights`;
+  const shape = [name, `${plate}.rise`, `${plate}.longArch.chord`];
+  return [
+    {
+      name,
+      value: pull.plusMinusMm,
+      unit: 'mm',
+      origin: { kind: 'measured', from: pull.source ?? `${pull.left.length} heights in the design` },
+    },
+    entry(
+      `${name}.left`,
+      pull.rmsMm,
+      'mm',
+      shape,
+      'root mean square of the heights over the surface drawn to them',
+    ),
+    entry(
+      `${name}.moved`,
+      pull.moved.mm,
+      'mm',
+      shape,
+      'what the heights move the surface of the numbers by, at most',
+    ),
   ];
 }
 
@@ -59,8 +89,16 @@ function stationEntries(
       of('rise'),
       station.riseMm,
       'mm',
-      [`${arch.plate}.rise`, `${arch.plate}.longArch.chord`, of('station'), 'longArchFillet'],
-      'height of the long arch above the channel',
+      [
+        `${arch.plate}.rise`,
+        `${arch.plate}.longArch.chord`,
+        of('station'),
+        'longArchFillet',
+        ...(arch.pull ? [`${arch.plate}.measuredHeights.moved`] : []),
+      ],
+      arch.pull
+        ? 'height of the centre line above the channel, as the measured heights draw it'
+        : 'height of the long arch above the channel',
     ),
     entry(
       of('steepest'),

@@ -3,6 +3,7 @@ import type { CurtateCycloid, FairNet, Loft, LongArch } from '../../surface/inde
 import type { ArchNumbers, Plate, StationName } from './archNumbers.ts';
 import type { ChannelLine } from './channelLine.ts';
 import type { EdgeMembers } from './edgeShape.ts';
+import type { HeightPull } from './heightPull.ts';
 
 /** An arch across the plate: where it stands, what it spans, how high and how full it is. */
 export interface ArchStation {
@@ -35,8 +36,10 @@ export interface PlateArch {
   readonly channel: ChannelLine;
   readonly edge: EdgeMembers;
   readonly loft: Loft;
-  /** Added to the loft inside the channel. */
+  /** Added to the loft inside the channel: what makes it fair, and what draws it to measured heights. */
   readonly correction: FairNet;
+  /** How measured heights draw the surface; null where none are given. */
+  readonly pull: HeightPull | null;
   /** From the lower end up. */
   readonly stations: readonly ArchStation[];
   readonly findings: readonly Finding[];

@@ -12,11 +12,14 @@ export function bothArches(design: Design, half: HalfOutline): Readonly<Record<P
   const { values } = design;
   const ground = plateGround(values, half);
   const arch = (plate: Plate): Checked<PlateArch> => {
+    const heights = design.measuredHeights?.[plate];
     const read = archNumbers(values, plate);
     if (!read.ok) return read;
     const chosen = chosenLongArch(design, plate);
     if (!chosen.ok) return chosen;
-    return ground.ok ? archOn(ground.value, values, plate, chosen.value) : refuse(...ground.faults);
+    return ground.ok
+      ? archOn(ground.value, values, plate, { ...chosen.value, ...(heights && { heights }) })
+      : refuse(...ground.faults);
   };
   return { back: arch('back'), top: arch('top') };
 }

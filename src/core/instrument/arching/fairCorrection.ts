@@ -1,8 +1,10 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
 import {
   type FairNet,
+  fairNet,
   type Loft,
   loftAt,
+  type NetCondition,
   type NetFrame,
   type NetGrid,
   type NetPlace,
@@ -37,6 +39,8 @@ const STATION_STEP_MM = 1;
 export interface CorrectionFrame {
   readonly net: NetFrame;
   readonly channel: ChannelLine;
+  /** How much longer the body is than the one that the lengths here are for. */
+  readonly scale: number;
 }
 
 /**
@@ -63,13 +67,12 @@ export function correctionFrame(
     columns: Math.ceil(widestMm / stepMm),
     rows: Math.ceil((toMm - fromMm) / stepMm),
   };
-  const inside = insideTest(channel);
-  const net = netFrame(grid, (x, y) => (inside(x, y) ? 1 : OUTSIDE_WEIGHT), [
+  const net = netFrame(grid, bendingWeight(channel), [
     ...channelPlaces(channel, scale),
     ...stations.flatMap((station) => stationPlaces(station)),
   ]);
   return net
-    ? accept({ net, channel })
+    ? accept({ net, channel, scale })
     : refuse({
         code: 'arch.fair',
         at: 'stations',
@@ -91,6 +94,23 @@ export function fairCorrection({ net, channel }: CorrectionFrame, loft: Loft): F
     values[2 * index + 1] = at.slopeX * Math.sin(headingRad) - at.slopeY * Math.cos(headingRad);
   });
   return solveNet(net, values);
+}
+
+/**
+ * A net over the frame's grid that bends least while it is 0 and level along the channel and goes near more values at
+ * places inside it, free on the centre line; null where these leave it undetermined.
+ */
+export function netInChannel(
+  { net, channel, scale }: CorrectionFrame,
+  conditions: readonly NetCondition[],
+): FairNet | null {
+  const level = channelPlaces(channel, scale).map((place) => ({ ...place, value: 0 }));
+  return fairNet(net.grid, bendingWeight(channel), [...level, ...conditions], 'free');
+}
+
+function bendingWeight(channel: ChannelLine): (x: number, y: number) => number {
+  const inside = insideTest(channel);
+  return (x, y) => (inside(x, y) ? 1 : OUTSIDE_WEIGHT);
 }
 
 /** Height and slope across the channel become 0 there. Scaled so that greater bodies come out alike. */

@@ -1,8 +1,8 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
-import { longArchHeight } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
 import type { StationName } from './archNumbers.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
+import { plateHeight } from './plateHeight.ts';
 import { placesWhere } from './smoothLine.ts';
 
 /** A place across a plate where a gauge stands: one of the five stations, or a height that the maker names. */
@@ -20,7 +20,7 @@ export interface GaugePlace
 export function gaugePlace(arch: PlateArch, yMm: number): Checked<GaugePlace> {
   const { startMm, endMm } = arch.longArch;
   const onArch = yMm > startMm && yMm < endMm;
-  const riseMm = onArch ? longArchHeight(arch.longArch, yMm) : 0;
+  const riseMm = onArch ? plateHeight(arch, 0, yMm, 'finished') - arch.channelZMm : 0;
   if (!(riseMm > arch.numbers.scoopDepthMm)) return refuse(offArch(arch, yMm));
   const halfWidthMm = Math.max(...placesWhere(arch.channel.line, ({ y }) => y - yMm).map(({ x }) => x));
   return accept({

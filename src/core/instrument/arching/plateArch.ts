@@ -1,6 +1,6 @@
 import { accept, Bug, type Checked, type Fault, refuse } from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
-import type { Design } from '../../design/index.ts';
+import type { Design, MeasuredHeights } from '../../design/index.ts';
 import {
   curtateCycloid,
   type FairSpline,
@@ -12,6 +12,7 @@ import {
   longArch,
   longArchHeight,
   loopRatio,
+  netAt,
 } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
 import { archFindings } from './archFindings.ts';
@@ -26,6 +27,7 @@ import {
 import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
+import { heightPull, pulled } from './heightPull.ts';
 import { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
 import { heldShare, type StationPlace } from './stations.ts';
 
@@ -35,6 +37,8 @@ export interface ArchChoices {
   readonly longArch?: LongArchForm;
   /** Where the long arch is highest, mm above the lower end; the middle between the channel's ends unless chosen. */
   readonly crestMm?: number;
+  /** Heights measured on an original that the surface is drawn to. */
+  readonly heights?: MeasuredHeights;
   /** Stations moved by the maker, mm above the lower end. */
   readonly stationsMm?: Readonly<Partial<Record<StationName, number>>>;
 }
@@ -67,7 +71,7 @@ export function archOn(
   ground: PlateGround,
   values: Design['values'],
   plate: Plate,
-  choices: Pick<ArchChoices, 'longArch' | 'crestMm'> = {},
+  choices: Omit<ArchChoices, 'stationsMm'> = {},
 ): Checked<PlateArch> {
   const read = archNumbers(values, plate);
   if (!read.ok) return read;
@@ -83,7 +87,15 @@ export function archOn(
   if (!along.ok) return along;
   const loft = strungLoft(along.value, ground, numbers, plate);
   if (!loft.ok) return loft;
-  const stations = archStations(places, along.value, numbers, edge, plate);
+  const fair = fairCorrection(ground.correction, loft.value);
+  const pull =
+    choices.heights &&
+    heightPull(ground.correction, { plate, channelZMm, loft: loft.value, correction: fair }, choices.heights);
+  if (pull && !pull.ok) return pull;
+  const drawnTo = pull?.value ?? null;
+  const crest = (yMm: number): number =>
+    longArchHeight(along.value, yMm) + (drawnTo ? netAt(drawnTo.net, 0, yMm).zMm : 0);
+  const stations = archStations(places, crest, numbers, edge, plate);
   if (!stations.ok) return stations;
   const arch = {
     plate,
@@ -96,15 +108,19 @@ export function archOn(
     channel,
     edge,
     loft: loft.value,
-    correction: fairCorrection(ground.correction, loft.value),
+    correction: pulled(fair, drawnTo),
+    pull: drawnTo,
     stations: stations.value,
   };
-  return accept({ ...arch, findings: [...ground.findings, ...archFindings(arch)] });
+  return accept({
+    ...arch,
+    findings: [...ground.findings, ...archFindings(arch), ...(drawnTo?.findings ?? [])],
+  });
 }
 
 function archStations(
   places: readonly StationPlace[],
-  along: LongArch,
+  crestOverChannel: (yMm: number) => number,
   numbers: ArchNumbers,
   edge: EdgeMembers,
   plate: Plate,
@@ -113,7 +129,7 @@ function archStations(
   const stations: ArchStation[] = [];
   for (const { name, yMm, halfWidthMm } of places) {
     const fullness = numbers.fullness[name];
-    const riseMm = longArchHeight(along, yMm);
+    const riseMm = crestOverChannel(yMm);
     const cycloid = curtateCycloid(2 * halfWidthMm, riseMm, plateValueNames(plate).arch);
     if (!cycloid.ok) faults.push(...cycloid.faults);
     if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, fullness));

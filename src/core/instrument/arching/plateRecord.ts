@@ -14,6 +14,8 @@ export interface PlateRecord {
     /** The finished outside from edge to edge, [x, z]. */
     readonly profile: readonly (readonly [number, number])[];
   }[];
+  /** Heights that the surface is drawn to and how far each stands over it, [x, y, z, mm]; only where there are any. */
+  readonly measuredHeights?: readonly (readonly [number, number, number, number])[];
   /** The finished outside along the centre line, [y, z]. */
   readonly longArch: readonly (readonly [number, number])[];
 }
@@ -31,6 +33,11 @@ export function plateRecord(arch: PlateArch): PlateRecord {
       fullness: station.fullness,
       profile: pairs(stationProfile(arch, station, 'finished')),
     })),
+    ...(arch.pull && {
+      measuredHeights: arch.pull.left.map(
+        ({ xMm, yMm, zMm, leftMm }) => [xMm, yMm, zMm, Math.round(leftMm * 1000) / 1000] as const,
+      ),
+    }),
     longArch: pairs(longProfile(arch, 'finished')),
   };
 }

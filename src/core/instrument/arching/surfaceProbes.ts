@@ -15,7 +15,7 @@ export interface SurfaceProbe {
   readonly share: number;
   /** Height of the long arch over the channel at this y. */
   readonly riseMm: number;
-  /** What the fair correction adds to the loft here. */
+  /** What makes the loft fair here, without what draws it to measured heights. */
   readonly correctionMm: number;
   readonly shape: SurfaceShape;
 }
@@ -33,7 +33,8 @@ export function surfaceProbes(arch: PlateArch, stepMm: number): readonly Surface
       const insideMm = footOn(arch.channel.line, xMm, yMm).distanceMm;
       if (!(insideMm > 0)) continue;
       const shape = plateShape(arch, xMm, yMm, 'finished');
-      const correctionMm = netAt(arch.correction, xMm, yMm).zMm;
+      const pulledMm = arch.pull ? netAt(arch.pull.net, xMm, yMm).zMm : 0;
+      const correctionMm = netAt(arch.correction, xMm, yMm).zMm - pulledMm;
       probes.push({ column, row, xMm, yMm, insideMm, share: xMm / widthMm, riseMm, correctionMm, shape });
     }
   }

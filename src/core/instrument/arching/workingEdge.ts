@@ -28,14 +28,14 @@ export function stationArcs(
 
 /**
  * The outside along the centre line as tangent arcs, from border to border of its profile; section frame (y, height
- * above the gluing face). The arcs of the long arch are its own, exactly.
+ * above the gluing face). The arcs of the long arch are its own, exactly, unless measured heights draw the surface away from them.
  */
 export function longArcs(arch: PlateArch, state: EdgeState): Checked<Chain<'section'>> {
   const profile = longProfile(arch, state);
   const [lower, upper] = profile.borders;
   const { startMm, endMm } = arch.longArch;
   const own = longArchChain(arch.longArch);
-  if (!own) return fitProfile(between(profile, lower, upper), {});
+  if (!own || arch.pull) return fitProfile(between(profile, lower, upper), {});
   const lifted: Chain<'section'> = {
     closed: false,
     vertices: own.vertices.map((vertex) => ({ ...vertex, y: vertex.y + arch.channelZMm })),

@@ -21,11 +21,11 @@ export const STATION_WORDS: Readonly<Record<StationName, string>> = {
 
 /** Where the stations lie as shares of the body length: those of our own default outline, found on its channel line. */
 const SHARES: Readonly<Record<StationName, number>> = {
-  lowerBout: 0.204,
-  lowerCorner: 0.328,
-  waist: 0.5,
-  upperCorner: 0.627,
-  upperBout: 0.785,
+  lowerBout: 0.213,
+  lowerCorner: 0.388,
+  waist: 0.56,
+  upperCorner: 0.675,
+  upperBout: 0.809,
 };
 
 /** Share of the body length. Farther from every station a reading belongs to none. */

@@ -217,3 +217,75 @@ describe('a profile traced from a photograph beside a table', () => {
     expect(result.ok ? [] : result.faults.map((fault) => fault.code)).toEqual(['draft.inputs']);
   });
 });
+
+describe('heights that are kept', () => {
+  const readings = {
+    source: 'dial gauge',
+    keepHeights: true,
+    plusMinus: 0.1,
+    stations: [
+      { station: 'waist', heights: across(47.5, 12, 0.03, 1).map(([x, z]) => [x + 3, z]) },
+      { station: 72, heights: across(96, 7.4, 0.05, 2) },
+    ],
+    longArch: along(12.1, 3),
+  };
+
+  test('stand in the design at their places, counted from the centre line that the readings show', () => {
+    const { design } = drafted({ back: readings });
+    const kept = design.measuredHeights?.back;
+    expect(kept).toMatchObject({ plusMinus: 0.1, source: 'dial gauge' });
+    const heights = kept?.heights ?? [];
+    expect(heights).toHaveLength(52 + 101 + 59);
+    const waist = heights.slice(0, 52);
+    expect(new Set(waist.map(([, y]) => y)).size).toBe(1);
+    expect(waist[0]?.[1]).toBeGreaterThan(160);
+    expect(waist[0]?.[1]).toBeLessThan(205);
+    expect(waist[0]?.[0]).toBeCloseTo(-51.5, 0);
+    expect(heights[60]?.[1]).toBe(72);
+    expect(heights.at(-1)?.slice(0, 2)).toEqual([0, 351]);
+  });
+
+  test('are lifted to the channel and turned level where they do not count from the gluing face', () => {
+    const tilt = 0.01;
+    const tilted = across(47.5, 12, 0, 1).map(([x, z]) => [
+      x * Math.cos(tilt) - (z + 20) * Math.sin(tilt),
+      x * Math.sin(tilt) + (z + 20) * Math.cos(tilt),
+    ]);
+    const { design } = drafted(
+      { back: { heightsFrom: 'open', keepHeights: true, stations: [{ station: 'waist', heights: tilted }] } },
+      { edgeHeightBack: 3.8 },
+    );
+    const heights = design.measuredHeights?.back?.heights ?? [];
+    const { edgeHeightBack, scoopDepthBack } = design.values;
+    const channel = (edgeHeightBack?.value ?? 0) - (scoopDepthBack?.value ?? 0);
+    const arch = plainCycloid(47.5, 12, 0);
+    expect(heights).toHaveLength(52);
+    for (const [x, , z] of heights)
+      if (Math.abs(x) < 47) expect(Math.abs(z - channel - arch(x))).toBeLessThan(0.15);
+  });
+
+  test('leave out the stretch that post and bar moved, where the maker says so, and join heights of the table', () => {
+    const swollen = across(47.5, 12, 0.03, 5, (x) => bump(x, 20, 9, 0.6));
+    const arches = {
+      back: { keepHeights: true, leaveOut: true, stations: [{ station: 'waist', heights: swollen }] },
+    };
+    const json = {
+      family: 'violin',
+      values: { bodyLength: 354 },
+      taken: { bodyLength: 'straight', widths: 'edge' },
+      measuredHeights: { back: { heights: [[10, 100, 12]], plusMinus: 0.3 } },
+      arches,
+    };
+    const result = draft([{ name: 'table', json }]);
+    if (!result.ok) throw new Error(JSON.stringify(result.faults));
+    const kept = result.value.design.measuredHeights?.back;
+    expect(kept?.plusMinus).toBe(0.3);
+    expect(kept?.heights[0]).toEqual([10, 100, 12]);
+    expect(kept?.heights.slice(1).some(([x]) => x > 16 && x < 24)).toBe(false);
+    expect(kept?.heights.slice(1).some(([x]) => x > -24 && x < -16)).toBe(true);
+  });
+
+  test('are none unless they are asked for', () => {
+    expect(drafted({ back: { ...readings, keepHeights: false } }).design.measuredHeights).toBeUndefined();
+  });
+});

@@ -19,6 +19,7 @@ import {
   stationUnknown,
   tooFull,
 } from './archWords.ts';
+import type { KeptReading, KeptReadings } from './keptHeights.ts';
 import type { ReadingsOfPlate } from './readProfile.ts';
 
 type Values = Partial<Record<ValueName, Quantity>>;
@@ -29,12 +30,18 @@ export interface ArchValues {
   readonly findings: readonly Finding[];
 }
 
+/** The same, with the readings that the surfaces themselves are to be drawn to. */
+export interface MeasuredArches extends ArchValues {
+  readonly kept: readonly KeptReadings[];
+}
+
 /** One plate's readings after fitting. */
 interface FittedPlate {
   readonly plate: Plate;
   readonly readings: PlateReadings;
   readonly stations: ReadonlyMap<StationName, MeasuredCrossArch>;
   readonly longArch: MeasuredLongArch | null;
+  readonly kept: readonly KeptReading[];
   readonly findings: readonly Finding[];
 }
 
@@ -48,7 +55,7 @@ interface FittedPlate {
 export function measuredArches(
   measurements: Measurements,
   profiles: readonly ReadingsOfPlate[] = [],
-): Checked<ArchValues> {
+): Checked<MeasuredArches> {
   const faults: Fault[] = [];
   const plates: FittedPlate[] = [];
   const table = (['back', 'top'] as const).flatMap((plate) => {
@@ -66,6 +73,7 @@ export function measuredArches(
   const heights = plates.map((one) => heightValues(one, measurements.values));
   const values: Values = Object.assign({}, ...heights.map((one) => one.values), full.values);
   return accept({
+    kept: plates.flatMap(keptOf),
     values: { ...values, ...ownOf(measurements.values, values) },
     findings: [
       ...plates.flatMap(({ findings }) => findings),
@@ -90,6 +98,7 @@ function fitPlate(
   const faults: Fault[] = [];
   const findings: Finding[] = [];
   const stations = new Map<StationName, MeasuredCrossArch>();
+  const kept: KeptReading[] = [];
   const { base, leaveOut, sidesKnown } = readings;
   readings.stations.forEach((reading, index) => {
     const at = `${place}.stations[${index}]`;
@@ -112,6 +121,12 @@ function fitPlate(
       faults.push(...fit.faults);
       return;
     }
+    kept.push({
+      station: reading.station,
+      points: reading.points,
+      originMm: fit.value.centreXMm.value,
+      fit: fit.value,
+    });
     findings.push(...fit.value.findings, fittedFinding(at, crossWords(fit.value, name), fit.value));
     if (name === null) findings.push(stationUnknown(at, reading));
     else stations.set(name, fit.value);
@@ -122,13 +137,28 @@ function fitPlate(
   if (long && !long.ok) faults.push(...long.faults);
   if (faults.length > 0) return refuse(...faults);
   const longArch = long?.ok ? long.value : null;
+  if (longArch && readings.longArch)
+    kept.push({
+      station: null,
+      points: readings.longArch,
+      originMm: longArch.crestAtMm.value,
+      fit: longArch,
+    });
   if (longArch)
     findings.push(
       ...longArch.findings,
       fittedFinding(at, `rise ${told(longArch.riseMm, 2)} mm`, longArch),
       ...longArchFindings(at, longArch),
     );
-  return accept({ plate, readings, stations, longArch, findings });
+  return accept({ plate, readings, stations, longArch, kept, findings });
+}
+
+function keptOf({ plate, readings, kept }: FittedPlate): readonly KeptReadings[] {
+  const { keepHeights, base, leaveOut, plusMinusMm, source } = readings;
+  if (keepHeights !== true) return [];
+  return [
+    { plate, readings: kept, base, leaveOut, source, ...(plusMinusMm !== undefined && { plusMinusMm }) },
+  ];
 }
 
 function crossWords(arch: MeasuredCrossArch, name: StationName | null): string {

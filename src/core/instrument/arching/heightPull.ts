@@ -1,0 +1,162 @@
+import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
+import type { MeasuredHeights } from '../../design/index.ts';
+import { type FairNet, type Loft, loftAt, netAt, sumOfNets } from '../../surface/index.ts';
+import type { Plate } from './archNumbers.ts';
+import { type CorrectionFrame, netInChannel } from './fairCorrection.ts';
+import { heightFindings } from './heightFindings.ts';
+import { footOn } from './smoothLine.ts';
+
+/** A measured height, and how far it stands over the surface that was drawn to all of them. */
+export interface HeightLeft {
+  /** As it was given, either side of the centre line. */
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly zMm: number;
+  readonly leftMm: number;
+}
+
+/** How measured heights draw a plate's surface away from its few numbers. */
+export interface HeightPull {
+  /** Added to the fair correction. */
+  readonly net: FairNet;
+  readonly plusMinusMm: number;
+  readonly source: string | null;
+  readonly left: readonly HeightLeft[];
+  /** Heights given at places that do not lie inside the channel, which draw nothing. */
+  readonly outside: number;
+  /** Root mean square of what is left, with the surface as its numbers alone make it and as it was drawn. */
+  readonly rmsBeforeMm: number;
+  readonly rmsMm: number;
+  /** Where the surface was moved most. */
+  readonly moved: { readonly mm: number; readonly xMm: number; readonly yMm: number };
+  readonly findings: readonly Finding[];
+}
+
+/** Half interval of a height of which nothing is said, mm (chosen by us: callipers on a bridge over an uneven plate). */
+const USUAL_PLUS_MINUS_MM = 0.2;
+
+/** Weight of one height against the bending integral: below the first a plate goes its own way, beyond the last it would be dented. */
+const WEIGHTS = { least: 1e-7, most: 1 } as const;
+
+/** Halvings of the search for the weight, in its logarithm, and how near to what is asked for is near enough. */
+const HALVINGS = 14;
+const NEAR_SHARE = 0.05;
+
+/** The arch as its few numbers make it, over its channel. */
+interface ArchBefore {
+  readonly plate: Plate;
+  readonly channelZMm: number;
+  readonly loft: Loft;
+  readonly correction: FairNet;
+}
+
+/**
+ * What is added to an arch so that it follows measured heights as closely as they are known, and no closer: of all
+ * surfaces that miss them by their own scatter the one that bends least away from the arch of the few numbers. 0 and
+ * level along the channel; the stations and the centre line go along. Both halves draw the one half there is.
+ *
+ * Method: smoothing by bicubic splines, its weight by the discrepancy principle (Morozov). Fault: `heights.outside`.
+ */
+export function heightPull(
+  frame: CorrectionFrame,
+  arch: ArchBefore,
+  given: MeasuredHeights,
+): Checked<HeightPull> {
+  const plusMinusMm = given.plusMinus ?? USUAL_PLUS_MINUS_MM;
+  const inside = given.heights
+    .map(([xMm, yMm, zMm]) => ({ xMm, yMm, zMm }))
+    .filter(({ xMm, yMm }) => footOn(frame.channel.line, Math.abs(xMm), yMm).distanceMm > 0);
+  if (inside.length === 0) return refuse(allOutside(arch.plate, given.heights.length));
+  const gaps = inside.map(({ xMm, yMm, zMm }) => {
+    const x = Math.abs(xMm);
+    const body = loftAt(arch.loft, x, yMm).zMm + netAt(arch.correction, x, yMm).zMm;
+    return { x, y: yMm, value: zMm - arch.channelZMm - body };
+  });
+  const leftOf = (net: FairNet): readonly number[] =>
+    gaps.map(({ x, y, value }) => value - netAt(net, x, y).zMm);
+  const drawn = (weight: number): FairNet => {
+    const net = netInChannel(
+      frame,
+      gaps.map((gap) => ({ ...gap, weight })),
+    );
+    // Bending and channel alone settle the net already.
+    return net ?? flat(frame);
+  };
+  const net = asCloseAs(plusMinusMm / 2, leftOf, drawn, flat(frame));
+  const lefts = leftOf(net);
+  const left = inside.map((place, i) => ({ ...place, leftMm: lefts[i] as number }));
+  const pull = {
+    net,
+    plusMinusMm,
+    source: given.source ?? null,
+    left,
+    outside: given.heights.length - inside.length,
+    rmsBeforeMm: rms(gaps.map(({ value }) => value)),
+    rmsMm: rms(lefts),
+    moved: mostMoved(frame, net),
+  };
+  return accept({ ...pull, findings: heightFindings(arch.plate, pull) });
+}
+
+/** Correction and pull in one. */
+export function pulled(correction: FairNet, pull: HeightPull | null): FairNet {
+  return pull ? sumOfNets(correction, pull.net) : correction;
+}
+
+/** The net that leaves a scatter of so much: none where the arch is as near already, the closest allowed where none comes near. */
+function asCloseAs(
+  sigmaMm: number,
+  leftOf: (net: FairNet) => readonly number[],
+  drawn: (weight: number) => FairNet,
+  none: FairNet,
+): FairNet {
+  if (rms(leftOf(none)) <= sigmaMm) return none;
+  let [loose, close] = [Math.log(WEIGHTS.least), Math.log(WEIGHTS.most)];
+  let best = drawn(WEIGHTS.most);
+  if (rms(leftOf(best)) >= sigmaMm) return best;
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (loose + close) / 2;
+    const net = drawn(Math.exp(middle));
+    const share = rms(leftOf(net)) / sigmaMm;
+    if (share <= 1) {
+      close = middle;
+      best = net;
+      if (share > 1 - NEAR_SHARE) return best;
+    } else loose = middle;
+  }
+  return best;
+}
+
+function flat({ net: { grid } }: CorrectionFrame): FairNet {
+  return { ...grid, coefficients: new Float64Array((grid.columns + 2) * (grid.rows + 3)) };
+}
+
+function rms(values: readonly number[]): number {
+  return Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
+}
+
+/** Places asked for the most that the surface moved: a quarter of the net's step apart. */
+const FINER = 4;
+
+function mostMoved({ channel, net: { grid } }: CorrectionFrame, net: FairNet): HeightPull['moved'] {
+  let most = { mm: 0, xMm: 0, yMm: 0 };
+  const stepMm = grid.stepMm / FINER;
+  for (let row = 0; row <= grid.rows * FINER; row++)
+    for (let column = 0; column <= grid.columns * FINER; column++) {
+      const [xMm, yMm] = [column * stepMm, grid.fromMm + row * stepMm];
+      const mm = netAt(net, xMm, yMm).zMm;
+      if (Math.abs(mm) > Math.abs(most.mm) && footOn(channel.line, xMm, yMm).distanceMm > 0)
+        most = { mm, xMm, yMm };
+    }
+  return most;
+}
+
+function allOutside(plate: Plate, count: number) {
+  return {
+    code: 'heights.outside',
+    at: `measuredHeights.${plate}`,
+    found: `${count} ${count === 1 ? 'height' : 'heights'}, none at a place inside the channel`,
+    need: 'places across from the centre line and up from the lower end, inside the channel',
+    remedy: 'count up from the lower end of the body, and give the heights of the arch, not of the edge',
+  };
+}
