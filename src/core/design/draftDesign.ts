@@ -3,6 +3,7 @@ import { lengthOf, NECK_TO_STOP, nearestSize, type Size, valueAtLength } from '.
 import { derivedFrom, printLength, type Quantity } from '../quantity/index.ts';
 import type { Design, TracedOutline } from './design.ts';
 import type { Measurements } from './measurements.ts';
+import { withNamedThicknesses } from './namedThickness.ts';
 import { lengthQuestions, scaleFault } from './sizeQuestions.ts';
 import { NEEDED_VALUES, VALUES, type ValueName } from './values.ts';
 
@@ -32,7 +33,7 @@ const PARTNERS: readonly (readonly [ValueName, ValueName])[] = [
  * Missing widths keep the family's proportion to the widths that are given; a missing neck stop keeps 2 : 3
  * (cello 7 : 10) to the stop; the rest follows the body length. The outline itself is solved by `halfOf`.
  * Faults: `draft.no-length`, `size.body-length`, `size.out-of-scale`. Findings: `size.unusual-length`,
- * `draft.disagrees`.
+ * `draft.disagrees`, and those of {@link withNamedThicknesses}.
  */
 export function draftDesign(
   measurements: Measurements,
@@ -58,7 +59,11 @@ export function draftDesign(
     ...(measurements.longArch && { longArch: measurements.longArch }),
     ...(measurements.measuredHeights && { measuredHeights: measurements.measuredHeights }),
   };
-  return accept({ design, findings: [...questions.findings, ...disagreements(measurements, traced)] });
+  const named = withNamedThicknesses(design);
+  return accept({
+    design: named.design,
+    findings: [...questions.findings, ...named.findings, ...disagreements(measurements, traced)],
+  });
 }
 
 /** The values with every needed one that is missing filled from the size, brought to the body length. */

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Finding, refuse } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import { type Design, designEntries, halfOf, type ValueName } from '../design/index.ts';
+import { type Design, designEntries, halfOf, type ValueName, withNamedThicknesses } from '../design/index.ts';
 import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
@@ -9,9 +9,16 @@ import { chosenLongArchRegister } from './arching/chosenLongArch.ts';
 import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
+import { leastEntries, leastFindings } from './leastThicknesses.ts';
 import type { PlanParts } from './plan.ts';
 import { planParts } from './planParts.ts';
-import { type BoxNumbers, boxNumbers, type HollowPlate, hollowPlates } from './plates/index.ts';
+import {
+  type BarAndPost,
+  type BoxNumbers,
+  boxNumbers,
+  type HollowPlate,
+  hollowPlates,
+} from './plates/index.ts';
 
 /** Every part that a design stands for, and every number that it was made from. */
 export interface Instrument {
@@ -20,7 +27,11 @@ export interface Instrument {
   readonly plan: PlanParts;
   readonly plates: { readonly back: PlateArch; readonly top: PlateArch };
   /** The same plates, hollowed to their thicknesses. */
-  readonly hollows: { readonly back: HollowPlate; readonly top: HollowPlate };
+  readonly hollows: {
+    readonly back: HollowPlate;
+    readonly top: HollowPlate;
+    readonly barAndPost: BarAndPost;
+  };
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
@@ -31,7 +42,8 @@ export interface Instrument {
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
  * Faults: those of the outline, the parts in the plane and the arching.
  */
-export function deriveInstrument(design: Design): Checked<Instrument> {
+export function deriveInstrument(given: Design): Checked<Instrument> {
+  const { design, findings: named } = withNamedThicknesses(given);
   const outline = halfOf(design);
   if (!outline.ok) return outline;
   const { half } = outline.value;
@@ -74,6 +86,7 @@ export function deriveInstrument(design: Design): Checked<Instrument> {
     register: register.value,
     findings: [
       ...outline.value.findings,
+      ...named,
       ...plan.value.findings,
       ...back.value.findings,
       ...top.value.findings,
@@ -96,13 +109,17 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
     liningThicknessMm: value('liningThickness'),
     liningWidthMm: value('liningWidth'),
   });
-  const register = makeRegister([...instrument.register.entries, ...box.registerEntries]);
+  const register = makeRegister([
+    ...instrument.register.entries,
+    ...box.registerEntries,
+    ...leastEntries(design),
+  ]);
   if (!register.ok) return register;
   return accept({
     ...instrument,
     box,
     register: register.value,
-    findings: [...instrument.findings, ...box.findings],
+    findings: [...instrument.findings, ...box.findings, ...leastFindings(design, plan.outline, box)],
   });
 }
 

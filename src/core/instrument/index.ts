@@ -57,14 +57,22 @@ export type { PurflingCorner } from './outline/purflingSting.ts';
 export { type CornerTip, type SectionLines } from './outline/sectionLines.ts';
 export { type Station } from './outline/stations.ts';
 export type { TemplateParts } from './outline/templates.ts';
+export { placeWords } from './placeWords.ts';
 export type { PlanParts } from './plan.ts';
 export { planParts } from './planParts.ts';
 export { type PlanValues } from './planValues.ts';
 export {
+  type AreaName,
+  areaChain,
+  type BarAndPost,
   type BoxNumbers,
   type HollowPlate,
   insideHeight,
+  insideOfBothHalves,
+  isEven,
+  type PlateArea,
   type PlateNumbers,
+  type ThickArea,
   type ThicknessMap,
   thicknessAt,
 } from './plates/index.ts';

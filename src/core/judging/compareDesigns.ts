@@ -1,10 +1,9 @@
 import type { Point } from '../base/index.ts';
 import { type Chain, containsPoint, nearestOn, outlineChain, sampleChain } from '../curve/index.ts';
-import { type EdgeState, type Instrument, type Plate, plateField } from '../instrument/index.ts';
+import { type EdgeState, type Instrument, type Plate, placeWords, plateField } from '../instrument/index.ts';
 import { compareFields, type DifferencePlace, type FieldDifference } from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
 import { LETTERED_FOR_MM } from './contourPlan.ts';
-import { placeWords } from './placeWords.ts';
 
 /** One plate of two designs, lower end on lower end and centre line on centre line. */
 export interface DesignDifference {
@@ -79,7 +78,7 @@ function sentences(
     place === null
       ? []
       : [
-          `The other outline lies ${Math.abs(place.offMm).toFixed(2)} mm ${place.offMm > 0 ? 'outside' : 'inside'} at most: ${placeWords(first, place.at.x, place.at.y)}.`,
+          `The other outline lies ${Math.abs(place.offMm).toFixed(2)} mm ${place.offMm > 0 ? 'outside' : 'inside'} at most: ${placeWords(first.plan.outline, place.at.x, place.at.y)}.`,
         ],
   );
   return [...heights, ...(edges.length > 0 ? edges : [`Outlines: alike to ${LEAST_MM} mm.`])];
@@ -87,5 +86,5 @@ function sentences(
 
 function heightSentence(first: Instrument, { xMm, yMm, differenceMm }: DifferencePlace): string {
   const way = differenceMm > 0 ? 'higher' : 'lower';
-  return `The other is ${Math.abs(differenceMm).toFixed(2)} mm ${way}: ${placeWords(first, xMm, yMm)}.`;
+  return `The other is ${Math.abs(differenceMm).toFixed(2)} mm ${way}: ${placeWords(first.plan.outline, xMm, yMm)}.`;
 }

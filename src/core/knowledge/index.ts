@@ -1,6 +1,12 @@
 export { FAMILIES, type Family } from './family.ts';
 export { familyOfLength } from './familyOfLength.ts';
 export { type KindScope, kindScope } from './kindScope.ts';
+export {
+  BACK_ZONES,
+  leastThickness,
+  THICKNESS_ZONES,
+  type ThicknessZone,
+} from './leastThickness.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
 export { outlineHabit } from './outlineHabit.ts';
 export {
@@ -14,3 +20,9 @@ export {
 export { lengthOf, type Size, valueAtLength } from './size.ts';
 export { nearestSize, sizeNamed, sizesOf } from './sizes.ts';
 export { type Source, type SourceName } from './sources.ts';
+export {
+  type NamedThicknesses,
+  THICKNESS_MAP_NAMES,
+  THICKNESS_MAPS,
+  THICKNESS_VALUES,
+} from './thicknessMaps.ts';

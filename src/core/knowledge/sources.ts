@@ -36,7 +36,7 @@ export const SOURCES = {
     author: 'author not named',
     title: 'Sizes of the cello',
     year: 'no year given',
-    note: 'published article: body 755, bouts 340 and 440',
+    note: 'published article: body 755, bouts 340 and 440, bridge 90',
   },
   celloStop: {
     author: 'three statements, authors not named',
@@ -55,6 +55,30 @@ export const SOURCES = {
     title: 'Edges and purfling of a cello',
     year: 'no year given',
     note: 'edges 5.2 and 5.6, purfling 5 from the edge, ribs 1.4; one maker only',
+  },
+  postSizes: {
+    author: 'author not named',
+    title: 'The sound post',
+    year: '2011; on the cello 2016',
+    note: 'posts about 6, 7 and 10 thick on violin, viola and cello',
+  },
+  footAndBar: {
+    author: 'C. Gonzalez',
+    title: 'magazine article on bar and post, title not noted',
+    year: 'year not noted',
+    note: 'foot beyond the bar by 1 to 1.5, on a cello 1.5 to 2; the post mirrors it, half a foot behind it',
+  },
+  barLength: {
+    author: 'A. Samela',
+    title: 'note on the bass bar, title not noted',
+    year: 'year not noted',
+    note: 'length of the top less 80',
+  },
+  barBlank: {
+    author: 'R. Panting',
+    title: 'magazine article on building a violin, title not noted',
+    year: 'year not noted',
+    note: 'bar about 270 long and 5.5 to 6 thick',
   },
   violinNorm: {
     author: 'P. Kass',

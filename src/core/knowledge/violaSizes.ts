@@ -60,6 +60,14 @@ const large: Size = sizeOf('viola', 'large', {
   stingAside: recalled(0.4, 'the violin, scaled'),
   edgeUnderRounding: recalled(1.3, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  bridgeFeet: recalled(50, 'as wide as between the upper eyes'),
+  bridgeFootThickness: recalled(5),
+  footBeyondBar: read(1.25, 'footAndBar'), // printed 1 to 1.5
+  postDiameter: read(7, 'postSizes'),
+  barLength: recalled(333, 'the violin, scaled'),
+  barThickness: table(7),
+  barHeight: table(15),
+  barEndHeight: recalled(4.2, 'the violin, scaled'),
   thicknessBackMiddle: table(5),
   thicknessBackFlanks: table(3),
   thicknessBackChannel: table(2.5),
@@ -100,6 +108,11 @@ const medium = scaledSize(large, 'medium', {
   thicknessTopFlanks: table(2.6),
   thicknessTopChannel: table(2.4),
   thicknessTopBouts: table(2.6),
+  bridgeFeet: recalled(48, 'as wide as between the upper eyes'),
+  footBeyondBar: read(1.25, 'footAndBar'), // printed 1 to 1.5
+  postDiameter: read(7, 'postSizes'),
+  barThickness: table(6),
+  barHeight: table(14),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
 });
@@ -132,6 +145,11 @@ const small = scaledSize(large, 'small', {
   thicknessTopFlanks: table(2.5),
   thicknessTopChannel: table(2.3),
   thicknessTopBouts: table(2.5),
+  bridgeFeet: recalled(46, 'as wide as between the upper eyes'),
+  footBeyondBar: read(1.25, 'footAndBar'), // printed 1 to 1.5
+  postDiameter: read(7, 'postSizes'),
+  barThickness: table(5.5),
+  barHeight: table(13),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
 });

@@ -91,6 +91,14 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   stingAside: recalled(0.35, 'a third of its length'),
   edgeUnderRounding: recalled(1.2, 'taken off the lower arris'),
   gaugeThickness: ours(3, 'thin plywood as laser shops stock it'),
+  bridgeFeet: recalled(41.5, '41 to 42'),
+  bridgeFootThickness: recalled(4.25, '4 to 4.5'),
+  footBeyondBar: read(1.25, 'footAndBar'), // printed 1 to 1.5
+  postDiameter: read(6, 'postSizes'),
+  barLength: read(275, 'barLength'),
+  barThickness: read(5.5, 'barBlank'), // printed 5.5 to 6
+  barHeight: recalled(12, '11 to 13 once it is trimmed'),
+  barEndHeight: recalled(3.5, '3 to 4'),
   ...WOODS,
   ...ROUGHING,
 });

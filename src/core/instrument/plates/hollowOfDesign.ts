@@ -2,7 +2,9 @@ import { accept, type Checked, type Finding, point, refuse } from '../../base/in
 import { type Chain, containsPoint } from '../../curve/index.ts';
 import type { Design, ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
+import { type BarAndPost, barAndPost } from './barAndPost.ts';
 import { type HollowPlate, hollowPlate } from './hollow.ts';
+import type { PlateArea, ThickArea } from './plateArea.ts';
 import { thicknessMap } from './thicknessMap.ts';
 import type { ThicknessNumbers } from './thicknessNumbers.ts';
 import type { HollowTrouble, ThicknessSurvey } from './thicknessZones.ts';
@@ -27,14 +29,15 @@ export function thicknessNames(
 }
 
 /**
- * One plate of a design, hollowed: its thickness from the design's values, layout and points; the middle stands under the
- * bridge. Faults: those of {@link thicknessMap} and {@link hollowPlate}.
+ * One plate of a design, hollowed: its thickness from the design's values, layout, points and areas; the middle stands under
+ * the bridge. Faults: those of {@link thicknessMap} and {@link hollowPlate}.
  */
 export function hollowOfDesign(
   design: Design,
   arch: PlateArch,
   outline: Chain<'body'>,
   formEdge: Chain<'body'>,
+  areas: readonly PlateArea[],
 ): Checked<HollowPlate> {
   const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
   const names = thicknessNames(arch.plate);
@@ -51,9 +54,20 @@ export function hollowOfDesign(
     layout.pattern ?? 'concentric',
     (layout.points ?? []).map(([x, y, thicknessMm]) => ({ ...point<'body'>(x, y), thicknessMm })),
     (at) => containsPoint(outline, at),
+    areas.map((area): ThickArea => {
+      const wish = layout[area.name];
+      return {
+        ...area,
+        extraMm: wish?.extra ?? 0,
+        reachMm: wish?.reach ?? AREA_REACH_SHARE * arch.bodyLengthMm,
+      };
+    }),
   );
   return map.ok ? hollowPlate(arch, map.value, formEdge, value('liningThickness')) : map;
 }
+
+/** Share of the body length, 15 mm on a violin, over which the wood of post and bar fades into the map unless said (ours). */
+const AREA_REACH_SHARE = 15 / 355;
 
 /** Where a plate cannot be what its thicknesses ask for, in words. */
 export function hollowFindings(plate: HollowPlate, survey: ThicknessSurvey): readonly Finding[] {
@@ -61,7 +75,7 @@ export function hollowFindings(plate: HollowPlate, survey: ThicknessSurvey): rea
 }
 
 function findingOf({ arch }: HollowPlate, { kind, x, y, askedMm, leftMm }: HollowTrouble): Finding {
-  const where = `${y.toFixed(0)} mm above the lower end, ${x.toFixed(0)} mm from the centre line`;
+  const where = `${y.toFixed(0)} mm above the lower end, ${Math.abs(x).toFixed(0)} mm from the centre line`;
   const names = thicknessNames(arch.plate);
   if (kind === 'too-round')
     return {
@@ -82,15 +96,18 @@ function findingOf({ arch }: HollowPlate, { kind, x, y, askedMm, leftMm }: Hollo
   };
 }
 
-/** Both plates of a design hollowed, or every fault of both. */
+/** Both plates of a design hollowed, the post under both and the bar on the top, or every fault. */
 export function hollowPlates(
   design: Design,
   arches: { readonly back: PlateArch; readonly top: PlateArch },
   outline: Chain<'body'>,
   formEdge: Chain<'body'>,
-): Checked<{ readonly back: HollowPlate; readonly top: HollowPlate }> {
-  const back = hollowOfDesign(design, arches.back, outline, formEdge);
-  const top = hollowOfDesign(design, arches.top, outline, formEdge);
-  if (!back.ok || !top.ok) return refuse(...[back, top].flatMap((plate) => (plate.ok ? [] : plate.faults)));
-  return accept({ back: back.value, top: top.value });
+): Checked<{ readonly back: HollowPlate; readonly top: HollowPlate; readonly barAndPost: BarAndPost }> {
+  const places = barAndPost(design, arches.top, outline);
+  const { post, bar } = places.ok ? places.value : { post: null, bar: null };
+  const back = hollowOfDesign(design, arches.back, outline, formEdge, post ? [post] : []);
+  const top = hollowOfDesign(design, arches.top, outline, formEdge, post && bar ? [post, bar] : []);
+  if (!places.ok || !back.ok || !top.ok)
+    return refuse(...[places, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
+  return accept({ back: back.value, top: top.value, barAndPost: places.value });
 }

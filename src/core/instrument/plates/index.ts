@@ -1,8 +1,17 @@
+export { type BarAndPost, barAndPost, barVolumeMm3 } from './barAndPost.ts';
+export { insideOfBothHalves } from './bothHalves.ts';
 export type { BoxWalls } from './boxAir.ts';
 export { fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
 export { hollowPlates, thicknessNames } from './hollowOfDesign.ts';
+export { type AreaName, areaChain, type PlateArea, type ThickArea } from './plateArea.ts';
 export { type BoxNumbers, boxNumbers, type PlateNumbers } from './plateNumbers.ts';
 export type { PlateWood } from './plateWood.ts';
-export { type ThicknessMap, type ThicknessPattern, thicknessAt, thicknessMap } from './thicknessMap.ts';
+export {
+  isEven,
+  type ThicknessMap,
+  type ThicknessPattern,
+  thicknessAt,
+  thicknessMap,
+} from './thicknessMap.ts';
 export type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 export type { ThicknessSurvey, Zone, ZoneThickness } from './thicknessZones.ts';

@@ -2,6 +2,9 @@ import type { Finding } from '../../base/index.ts';
 import type { Chain } from '../../curve/index.ts';
 import type { Design, ValueName } from '../../design/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
+import type { BarAndPost } from './barAndPost.ts';
+import { barAndPostEntries, barFindings } from './barAndPostNumbers.ts';
+import { woodOfBothHalves } from './bothHalves.ts';
 import { type BoxWalls, boxAir } from './boxAir.ts';
 import type { HollowPlate } from './hollow.ts';
 import { hollowFindings, thicknessNames } from './hollowOfDesign.ts';
@@ -26,12 +29,14 @@ export interface BoxNumbers {
 /** Measures both plates of a design and the air between them: the dear part of deriving, so that it is asked for apart. */
 export function boxNumbers(
   design: Design,
-  plates: { readonly back: HollowPlate; readonly top: HollowPlate },
+  plates: { readonly back: HollowPlate; readonly top: HollowPlate; readonly barAndPost: BarAndPost },
   outline: Chain<'body'>,
   walls: BoxWalls,
 ): BoxNumbers {
   const numbers = (plate: HollowPlate, density: ValueName): PlateNumbers => ({
-    wood: plateWood(plate, outline, design.values[density]?.value ?? Number.NaN),
+    wood: woodOfBothHalves(plate, (even) =>
+      plateWood(even, outline, design.values[density]?.value ?? Number.NaN),
+    ),
     survey: surveyThickness(plate),
   });
   const back = numbers(plates.back, 'densityBack');
@@ -45,6 +50,12 @@ export function boxNumbers(
     registerEntries: [
       ...plateEntries(plates.back, back, 'densityBack'),
       ...plateEntries(plates.top, top, 'densityTop'),
+      ...barAndPostEntries(design, plates.barAndPost, {
+        ...plates,
+        topMassG: top.wood.massG,
+        ribHeightTailMm: walls.ribHeightTailMm,
+        ribHeightNeckMm: walls.ribHeightNeckMm,
+      }),
       entry(
         'airVolume',
         airMm3 / 1_000_000,
@@ -53,7 +64,11 @@ export function boxNumbers(
         'closed body less blocks and linings; bar, post and neck not counted',
       ),
     ],
-    findings: [...hollowFindings(plates.back, back.survey), ...hollowFindings(plates.top, top.survey)],
+    findings: [
+      ...hollowFindings(plates.back, back.survey),
+      ...hollowFindings(plates.top, top.survey),
+      ...barFindings(plates.barAndPost, plates.top),
+    ],
   };
 }
 
@@ -92,7 +107,7 @@ function plateEntries(
         leastMm,
         'mm',
         Object.values(thicknessNames(arch.plate)),
-        `thinnest place, ${y.toFixed(0)} mm above the lower end, ${x.toFixed(0)} mm from the centre line`,
+        `thinnest place, ${y.toFixed(0)} mm above the lower end, ${Math.abs(x).toFixed(0)} mm from the centre line`,
       ),
     ),
   ];

@@ -1,5 +1,6 @@
 import { type Fault, type Point, WELD_MM } from '../../base/index.ts';
 import type { PlateArch } from '../arching/index.ts';
+import type { ThickArea } from './plateArea.ts';
 import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 
 /** What is wrong with the numbers of a map: `thickness.number`, `thickness.order`. */
@@ -24,6 +25,29 @@ export function numberFaults(arch: PlateArch, numbers: ThicknessNumbers): readon
       remedy: 'make the channel thinner, or ask for more at single places with points',
     },
   ];
+}
+
+/** What is wrong with the wood at post and bar: `thickness.area`. */
+export function areaFaults(
+  arch: PlateArch,
+  numbers: ThicknessNumbers,
+  areas: readonly ThickArea[],
+): readonly Fault[] {
+  const leastMm = Math.min(...Object.values(numbers));
+  // Where reaches overlap both are taken off.
+  const thinnerMm = areas.reduce((sum, { extraMm }) => sum + Math.min(0, extraMm), 0);
+  return areas
+    .filter(
+      ({ extraMm, reachMm }) =>
+        !(Number.isFinite(extraMm) && reachMm > 0 && (extraMm >= 0 || leastMm + thinnerMm > 0)),
+    )
+    .map(({ name, extraMm, reachMm }) => ({
+      code: 'thickness.area',
+      at: `thickness.${arch.plate}.${name}`,
+      found: `${extraMm} mm more at the ${name} over ${reachMm} mm, on a plate of ${leastMm} mm at its thinnest`,
+      need: 'wood left everywhere: if thinner, then by less than the plate is thick, over a reach above 0 mm',
+      remedy: 'correct extra and reach',
+    }));
 }
 
 /** What is wrong with its points: `thickness.point`, `thickness.twice`. */

@@ -2,7 +2,8 @@ import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
 import { bodyHalfWidth } from '../../surface/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import { levelCurve } from './levelCurve.ts';
-import { numberFaults, pointFaults } from './thicknessFaults.ts';
+import { extraAt, type ThickArea } from './plateArea.ts';
+import { areaFaults, numberFaults, pointFaults } from './thicknessFaults.ts';
 import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 
 /**
@@ -11,7 +12,7 @@ import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
  */
 export type ThicknessPattern = 'concentric' | 'longitudinal';
 
-/** Thickness all over a plate, mm, symmetric about the centre line, continuous with its slope. */
+/** Thickness all over a plate, mm, continuous with its slope; both halves are alike but for the wood at post and bar. */
 export interface ThicknessMap {
   readonly numbers: ThicknessNumbers;
   readonly pattern: ThicknessPattern;
@@ -21,6 +22,10 @@ export interface ThicknessMap {
   readonly points: readonly ThicknessPoint[];
   /** How far a point is felt. */
   readonly reachMm: number;
+  /** Where post and bar stand, on their own sides. */
+  readonly areas: readonly ThickArea[];
+  /** The half that both are made like, to look at one of them by itself; each its own where none is named. */
+  readonly mirrored?: 'treble' | 'bass';
 }
 
 /** Share of the half width at which the flanks are told. */
@@ -33,10 +38,12 @@ const SIDE_SHARE = 0.5;
 const REACH_SHARE = 0.2;
 
 /**
- * A map of thickness: a pattern through the few numbers that makers print, pulled through the points that are asked for.
+ * A map of thickness: a pattern through the few numbers that makers print, thicker or thinner at post and bar as wished, and
+ * pulled through the points that are asked for.
  *
  * Faults: `thickness.number` (a number that is no thickness), `thickness.order` (the channel thicker than the rest),
- * `thickness.point` (a point that has none, or lies off the plate), `thickness.twice` (two points at one place).
+ * `thickness.point` (a point that has none, or lies off the plate), `thickness.twice` (two points at one place), `thickness.area` (wood so much
+ * thinner at post or bar that none is left).
  */
 export function thicknessMap(
   arch: PlateArch,
@@ -45,20 +52,35 @@ export function thicknessMap(
   pattern: ThicknessPattern,
   points: readonly ThicknessPoint[],
   isOnPlate: (at: Point<'body'>) => boolean,
+  areas: readonly ThickArea[] = [],
 ): Checked<ThicknessMap> {
-  const faults = [...numberFaults(arch, numbers), ...pointFaults(arch, points, isOnPlate)];
+  const faults = [
+    ...numberFaults(arch, numbers),
+    ...pointFaults(arch, points, isOnPlate),
+    ...areaFaults(arch, numbers, areas),
+  ];
   if (faults.length > 0) return refuse(...faults);
   const reachMm = REACH_SHARE * arch.bodyLengthMm;
-  return accept({ numbers, pattern, arch, middleYMm, points, reachMm });
+  return accept({ numbers, pattern, arch, middleYMm, points, reachMm, areas });
+}
+
+/** Whether both halves of a map are alike. */
+export function isEven({ areas, mirrored }: ThicknessMap): boolean {
+  return mirrored !== undefined || areas.every(({ extraMm }) => extraMm === 0);
+}
+
+/** The map with one of its halves on both sides. */
+export function withMirroredHalf(map: ThicknessMap, side: 'treble' | 'bass'): ThicknessMap {
+  return { ...map, mirrored: side };
 }
 
 /**
- * Thickness at a place of the plate, mm, square to the outside: the mean of the pattern and of the points near by, weighed by
- * their distance, so that it never leaves their range.
+ * Thickness at a place of the plate, mm, square to the outside: the mean of the pattern, with what post and bar add to it, and
+ * of the points near by, weighed by their distance, so that it never leaves their range.
  */
 export function thicknessAt(map: ThicknessMap, xMm: number, yMm: number): number {
   const x = Math.abs(xMm);
-  let [sum, weights] = [patternAt(map, x, yMm), 1];
+  let [sum, weights] = [patternAt(map, x, yMm) + extrasAt(map, xMm, yMm), 1];
   for (const point of map.points) {
     const weight = weightOf(point, x, yMm, map.reachMm);
     if (weight === Number.POSITIVE_INFINITY) return point.thicknessMm;
@@ -66,6 +88,14 @@ export function thicknessAt(map: ThicknessMap, xMm: number, yMm: number): number
     weights += weight;
   }
   return sum / weights;
+}
+
+function extrasAt({ areas, mirrored }: ThicknessMap, xMm: number, yMm: number): number {
+  const side = mirrored === 'bass' ? -1 : 1;
+  const x = mirrored ? side * Math.abs(xMm) : xMm;
+  let extraMm = 0;
+  for (const area of areas) if (area.extraMm !== 0) extraMm += extraAt(area, x, yMm);
+  return extraMm;
 }
 
 function patternAt({ numbers, pattern, arch, middleYMm }: ThicknessMap, x: number, yMm: number): number {

@@ -1,13 +1,14 @@
 import { point } from '../../base/index.ts';
 import { containsPoint, nearestOn } from '../../curve/index.ts';
+import { THICKNESS_ZONES, type ThicknessZone } from '../../knowledge/index.ts';
 import { fullDepthAt, type HollowPlate } from './hollow.ts';
-import { thicknessAt } from './thicknessMap.ts';
+import { placesInArea } from './plateArea.ts';
+import { isEven, thicknessAt } from './thicknessMap.ts';
 
-/** Parts of a plate whose least thickness a maker watches. */
-export const ZONES = ['middle', 'lowerBout', 'waist', 'upperBout', 'channel'] as const;
-export type Zone = (typeof ZONES)[number];
+/** A part of a plate whose least thickness a maker watches. */
+export type Zone = ThicknessZone;
 
-/** What a zone is thinned to at its thinnest place. Body frame, treble side. */
+/** What a zone is thinned to at its thinnest place. Body frame; where both halves are alike, on the treble side. */
 export interface ZoneThickness {
   readonly zone: Zone;
   readonly leastMm: number;
@@ -27,6 +28,8 @@ export interface HollowTrouble {
 }
 
 export interface ThicknessSurvey {
+  /** Whether a place stands for its mirror image too. */
+  readonly halves: 'alike' | 'apart';
   readonly zones: readonly ZoneThickness[];
   /** The worst place of each kind. */
   readonly troubles: readonly HollowTrouble[];
@@ -37,28 +40,38 @@ const STEP_SHARE = 4 / 355;
 const MIDDLE_SHARE = 25 / 355;
 const CHANNEL_SHARE = 10 / 355;
 
-/** The thinnest place of every zone, and where the plate cannot be what is asked, looked for all over the hollow. */
+/**
+ * The thinnest place of every zone, and where the plate cannot be what is asked, looked for all over the hollow; the wood under
+ * post and bar is looked at for itself too.
+ */
 export function surveyThickness(plate: HollowPlate): ThicknessSurvey {
   const { arch, thickness, line } = plate;
   const length = arch.bodyLengthMm;
   const stepMm = STEP_SHARE * length;
   const zones = new Map<Zone, ZoneThickness>();
+  const seen = (zone: Zone, leastMm: number, x: number, y: number): void => {
+    if (!(leastMm >= (zones.get(zone)?.leastMm ?? Number.POSITIVE_INFINITY)))
+      zones.set(zone, { zone, leastMm, x, y });
+  };
+  for (const area of thickness.areas)
+    for (const { x, y } of placesInArea(area)) seen(area.name, thicknessAt(thickness, x, y), x, y);
+  // Halves that are alike are looked at once.
+  const fromMm = isEven(thickness) ? 0 : -stepMm * Math.floor(length / 2 / stepMm);
   const troubles = new Map<HollowTrouble['kind'], HollowTrouble>();
   for (let y = stepMm; y < length; y += stepMm)
-    for (let x = 0; x < length / 2; x += stepMm) {
+    for (let x = fromMm; x < length / 2; x += stepMm) {
       const at = point<'body'>(x, y);
       if (!containsPoint(line, at)) continue;
       const askedMm = thicknessAt(thickness, x, y);
-      const zone = zoneOf(plate, x, y, nearestOn(line, at).distanceMm);
-      if (!(askedMm >= (zones.get(zone)?.leastMm ?? Number.POSITIVE_INFINITY)))
-        zones.set(zone, { zone, leastMm: askedMm, x, y });
+      seen(zoneOf(plate, x, y, nearestOn(line, at).distanceMm), askedMm, x, y);
       const trouble = troubleAt(plate, x, y, askedMm);
       const worst = trouble && troubles.get(trouble.kind);
       if (trouble && !(worst && worst.askedMm - worst.leftMm >= trouble.askedMm - trouble.leftMm))
         troubles.set(trouble.kind, trouble);
     }
   return {
-    zones: ZONES.flatMap((zone) => zones.get(zone) ?? []),
+    halves: isEven(thickness) ? 'alike' : 'apart',
+    zones: THICKNESS_ZONES.flatMap((zone) => zones.get(zone) ?? []),
     troubles: [...troubles.values()],
   };
 }

@@ -1,0 +1,109 @@
+import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
+import { type Chain, containsPoint } from '../../curve/index.ts';
+import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import type { PlateArch } from '../arching/index.ts';
+import type { PlateArea } from './plateArea.ts';
+
+/** Where bar and post stand, and the sizes of the bar. Body frame, mm. */
+export interface BarAndPost {
+  readonly post: PlateArea;
+  readonly bar: PlateArea;
+  readonly barLengthMm: number;
+  readonly barHeightMm: number;
+  readonly barEndHeightMm: number;
+  /** Of both widest bouts, from the centre line to the inner face of the bar over the half width. */
+  readonly barShare: number;
+  /** From the centre line to the inner face of the bar where the bouts are widest. */
+  readonly barAtUpperBoutMm: number;
+  readonly barAtLowerBoutMm: number;
+}
+
+const NAMES = [
+  'bridgeFeet',
+  'bridgeFootThickness',
+  'footBeyondBar',
+  'postDiameter',
+  'barLength',
+  'barThickness',
+  'barHeight',
+  'barEndHeight',
+] as const satisfies readonly ValueName[];
+
+/** Of a foot's thickness, between the back of the treble foot and the post (the source of `footBeyondBar` prints it). */
+const POST_GAP = 0.5;
+
+/**
+ * Where the trade sets bar and post. Under the bass foot the bar's outer face lies inside the foot's outer end by
+ * `footBeyondBar`; the post mirrors that under the treble foot, half a foot's thickness behind it. Up and down the body the
+ * bar keeps the same share of the half width of both bouts (common practice), and stands as far from both ends. The middle of
+ * the feet stands on the bridge line.
+ *
+ * Faults: `bar.size` (a value that is no length above 0), `bar.place`, `post.place` (not on the plate, or not on its own side).
+ */
+export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body'>): Checked<BarAndPost> {
+  const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
+  const unsound = NAMES.filter((name) => !(value(name) > 0 && Number.isFinite(value(name))));
+  if (unsound.length > 0) return refuse(...unsound.map((name) => noLength(name, value(name))));
+  const bridgeMm = arch.bodyLengthMm - value('stop');
+  const underFootMm = value('bridgeFeet') / 2 - value('footBeyondBar');
+  const postMm = value('postDiameter') / 2;
+  const post = point<'body'>(
+    underFootMm - postMm,
+    bridgeMm - (1 / 2 + POST_GAP) * value('bridgeFootThickness') - postMm,
+  );
+  const lower = { yMm: stationY(arch, 'lowerBout'), halfMm: value('lowerBout') / 2 };
+  const upper = { yMm: stationY(arch, 'upperBout'), halfMm: value('upperBout') / 2 };
+  const halfAt = (yMm: number): number =>
+    lower.halfMm + ((upper.halfMm - lower.halfMm) * (yMm - lower.yMm)) / (upper.yMm - lower.yMm);
+  const barShare = (underFootMm - value('barThickness')) / halfAt(bridgeMm);
+  const half = value('barThickness') / 2;
+  const fromEndMm = (arch.bodyLengthMm - value('barLength')) / 2 + half;
+  const [from, to] = [fromEndMm, arch.bodyLengthMm - fromEndMm].map((yMm) =>
+    point<'body'>(-(barShare * halfAt(yMm) + half), yMm),
+  ) as [PlateArea['from'], PlateArea['to']];
+  const faults: Fault[] = [];
+  if (!(barShare > 0 && to.y > from.y && [from, to].every((at) => containsPoint(outline, at))))
+    faults.push(astray('bar', barShare > 0 ? 'barLength' : 'barThickness'));
+  if (!(post.x > 0 && containsPoint(outline, post))) faults.push(astray('post', 'postDiameter'));
+  if (faults.length > 0) return refuse(...faults);
+  return accept({
+    post: { name: 'post', from: post, to: post, halfWidthMm: postMm },
+    bar: { name: 'bar', from, to, halfWidthMm: half },
+    barLengthMm: value('barLength'),
+    barHeightMm: value('barHeight'),
+    barEndHeightMm: value('barEndHeight'),
+    barShare,
+    barAtUpperBoutMm: barShare * upper.halfMm,
+    barAtLowerBoutMm: barShare * lower.halfMm,
+  });
+}
+
+function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
+  return arch.stations.find((station) => station.name === name)?.yMm ?? Number.NaN;
+}
+
+function noLength(name: ValueName, value: number): Fault {
+  return {
+    code: 'bar.size',
+    at: name,
+    found: Number.isFinite(value) ? `${value} mm` : 'no number',
+    need: 'a length above 0 mm',
+    remedy: `correct it: the ${VALUES[name].says}`,
+  };
+}
+
+function astray(what: 'bar' | 'post', at: ValueName): Fault {
+  return {
+    code: `${what}.place`,
+    at,
+    found: `a ${what} that would stand off the plate, or across the centre line`,
+    need: `a ${what} on its own half of the top, under a foot of the bridge`,
+    remedy: 'check the width of the bridge feet, the body stop, and the sizes of bar and post',
+  };
+}
+
+/** Volume of the bar, mm³: its thickness times a height that falls from the bridge to both ends along parabolas. */
+export function barVolumeMm3({ bar, barLengthMm, barHeightMm, barEndHeightMm }: BarAndPost): number {
+  const meanHeightMm = barEndHeightMm + (2 / 3) * (barHeightMm - barEndHeightMm);
+  return 2 * bar.halfWidthMm * barLengthMm * meanHeightMm;
+}
