@@ -3,6 +3,7 @@ import { type PlateArch, type SurfaceProbe, surfaceProbes } from '../instrument/
 import { principalCurvatures } from '../surface/index.ts';
 import { largestPatch } from './archPatch.ts';
 import { archPlace } from './archPlace.ts';
+import { mostRippled } from './archRipple.ts';
 
 /** Limits below are for a body of this length, mm; lengths grow with it, areas with its square. All are our judgement from trial surfaces. */
 const USUAL_LENGTH_MM = 355;
@@ -18,6 +19,10 @@ const HOLLOW_AREA_MM2 = { caution: 60, contradiction: 200 };
 const SAG_SHARE = 0.05;
 const SAG_BETWEEN = { from: 0.28, to: 0.52 };
 const STEEP_DEG = { caution: 27, contradiction: 33 };
+/** Degrees by which a slope must turn round to be seen under a low lamp, and how often it may along the body (sound plates: 7). */
+const RIPPLE = { leastDeg: 0.5, most: 9 };
+/** mm. A tighter bend inside the channel looks like a crease (sound plates: 12). */
+const CREASE = { radiusMm: 9.5, insideMm: 2 };
 /** mm that an arch may lie below its channel. */
 const BELOW_MM = 0.02;
 /** mm that the highest place may lie above the crest as stated. */
@@ -25,12 +30,12 @@ const ABOVE_CREST_MM = 0.02;
 
 /**
  * What is wrong with the finished surface of an arch, place by place in words: flat spots, hollows, sag between stations,
- * steepness, places below the channel and places above the crest. Nothing on a sound arch.
+ * ripples, creases, steepness, places below the channel and places above the crest. Nothing on a sound arch.
  */
 export function archSurfaceFindings(arch: PlateArch): readonly Finding[] {
   const size = arch.bodyLengthMm / USUAL_LENGTH_MM;
   const probes = surfaceProbes(arch, STEP_MM * size);
-  return surfaceTrouble(arch, probes);
+  return [...surfaceTrouble(arch, probes), ...rippleFindings(arch)];
 }
 
 /** {@link archSurfaceFindings} of places that were probed already. */
@@ -39,6 +44,7 @@ export function surfaceTrouble(arch: PlateArch, probes: readonly SurfaceProbe[])
     ...flatFindings(arch, probes),
     ...hollowFindings(arch, probes),
     ...sagFindings(arch, probes),
+    ...creaseFindings(arch, probes),
     ...steepFindings(arch, probes),
     ...heightFindings(arch, probes),
   ];
@@ -113,6 +119,38 @@ function sagFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): readonly
   ];
 }
 
+function creaseFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): readonly Finding[] {
+  const size = arch.bodyLengthMm / USUAL_LENGTH_MM;
+  const bend = ({ shape }: SurfaceProbe): number => Math.max(...principalCurvatures(shape).map(Math.abs));
+  const worst = largestOf(
+    probes.filter(({ insideMm }) => insideMm > CREASE.insideMm * size),
+    bend,
+  );
+  if (!worst || bend(worst) * CREASE.radiusMm * size <= 1) return [];
+  return [
+    told(arch, 'caution', 'check.arch-crease', {
+      found: `the arch bends with a radius of only ${(1 / bend(worst)).toFixed(1)} mm ${archPlace(arch, worst.xMm, worst.yMm)}, which looks like a crease`,
+      need: `${(CREASE.radiusMm * size).toFixed(1)} mm or more inside the channel`,
+      remedy:
+        'bring the fullness of neighbouring stations nearer to each other, or leave out measured heights that stand off',
+    }),
+  ];
+}
+
+function rippleFindings(arch: PlateArch): readonly Finding[] {
+  const { swings, xMm, yMm } = mostRippled(arch, RIPPLE.leastDeg);
+  if (swings <= RIPPLE.most) return [];
+  return [
+    told(arch, 'caution', 'check.arch-ripple', {
+      found: `the slope along the body turns round ${swings} times by half a degree or more, quickest ${archPlace(arch, xMm, yMm)}: ripples under a low lamp`,
+      need: `${RIPPLE.most} times or fewer`,
+      remedy: arch.pull
+        ? 'say a larger plusMinus for the measured heights, or leave out those that stand off'
+        : 'bring the fullness of neighbouring stations nearer to each other',
+    }),
+  ];
+}
+
 function steepFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): readonly Finding[] {
   const slope = ({ shape }: SurfaceProbe): number => Math.hypot(shape.slopeX, shape.slopeY);
   const worst = largestOf(probes, slope);
@@ -144,10 +182,12 @@ function heightFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): reado
   const { crestMm } = arch.longArch;
   if (highest && highest.shape.zMm > arch.archHeightMm + ABOVE_CREST_MM)
     findings.push(
-      told(arch, 'contradiction', 'check.arch-crest', {
+      told(arch, arch.pull ? 'caution' : 'contradiction', 'check.arch-crest', {
         found: `the highest place is ${highest.shape.zMm.toFixed(2)} mm high, ${archPlace(arch, highest.xMm, highest.yMm)}`,
         need: `${arch.archHeightMm.toFixed(2)} mm on the centre line, ${crestMm.toFixed(0)} mm from the lower end`,
-        remedy: 'make the arch less full beside the crest',
+        remedy: arch.pull
+          ? `give ${arch.plate === 'back' ? 'archHeightBack' : 'archHeightTop'} as the measured heights have it`
+          : 'make the arch less full beside the crest',
       }),
     );
   return findings;

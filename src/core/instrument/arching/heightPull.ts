@@ -38,9 +38,9 @@ const USUAL_PLUS_MINUS_MM = 0.2;
 /** Weight of one height against the bending integral: below the first a plate goes its own way, beyond the last it would be dented. */
 const WEIGHTS = { least: 1e-7, most: 1 } as const;
 
-/** Halvings of the search for the weight, in its logarithm, and how near to what is asked for is near enough. */
-const HALVINGS = 14;
-const NEAR_SHARE = 0.05;
+/** Steps of the search for the weight at most, and how near to the scatter asked for, from below, is near enough. */
+const STEPS = 12;
+const NEAR_SHARE = 0.015;
 
 /** The arch as its few numbers make it, over its channel. */
 interface ArchBefore {
@@ -55,7 +55,7 @@ interface ArchBefore {
  * surfaces that miss them by their own scatter the one that bends least away from the arch of the few numbers. 0 and
  * level along the channel; the stations and the centre line go along. Both halves draw the one half there is.
  *
- * Method: smoothing by bicubic splines, its weight by the discrepancy principle (Morozov). Fault: `heights.outside`.
+ * Method: smoothing by bicubic splines, its weight by the discrepancy principle (V. A. Morozov, 1966). Fault: `heights.outside`.
  */
 export function heightPull(
   frame: CorrectionFrame,
@@ -103,26 +103,35 @@ export function pulled(correction: FairNet, pull: HeightPull | null): FairNet {
   return pull ? sumOfNets(correction, pull.net) : correction;
 }
 
-/** The net that leaves a scatter of so much: none where the arch is as near already, the closest allowed where none comes near. */
+/**
+ * The net that leaves a scatter of so much: none where the arch is as near already, the closest allowed where none comes
+ * near. Method: false position on the logarithms of weight and scatter, the end that stays counting half (Illinois).
+ */
 function asCloseAs(
   sigmaMm: number,
   leftOf: (net: FairNet) => readonly number[],
   drawn: (weight: number) => FairNet,
   none: FairNet,
 ): FairNet {
-  if (rms(leftOf(none)) <= sigmaMm) return none;
-  let [loose, close] = [Math.log(WEIGHTS.least), Math.log(WEIGHTS.most)];
+  const over = (net: FairNet): number => Math.log(rms(leftOf(net)) / sigmaMm);
+  if (over(none) <= 0) return none;
   let best = drawn(WEIGHTS.most);
-  if (rms(leftOf(best)) >= sigmaMm) return best;
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (loose + close) / 2;
-    const net = drawn(Math.exp(middle));
-    const share = rms(leftOf(net)) / sigmaMm;
-    if (share <= 1) {
-      close = middle;
+  let close = { weight: Math.log(WEIGHTS.most), over: over(best) };
+  if (!(close.over < 0)) return best;
+  let loose = { weight: Math.log(WEIGHTS.least), over: over(none) };
+  for (let step = 0; step < STEPS; step++) {
+    const weight = close.weight + ((loose.weight - close.weight) * close.over) / (close.over - loose.over);
+    const net = drawn(Math.exp(weight));
+    const here = { weight, over: over(net) };
+    if (here.over <= 0) {
       best = net;
-      if (share > 1 - NEAR_SHARE) return best;
-    } else loose = middle;
+      if (here.over > -NEAR_SHARE) return best;
+      close = here;
+      loose = { ...loose, over: loose.over / 2 };
+    } else {
+      loose = here;
+      close = { ...close, over: close.over / 2 };
+    }
   }
   return best;
 }
