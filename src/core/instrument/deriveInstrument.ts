@@ -119,7 +119,11 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
     ...instrument,
     box,
     register: register.value,
-    findings: [...instrument.findings, ...box.findings, ...leastFindings(design, plan.outline, box)],
+    findings: [
+      ...instrument.findings,
+      ...box.findings,
+      ...leastFindings(design, plan.outline, { back: box.back.survey, top: box.top.survey }),
+    ],
   });
 }
 

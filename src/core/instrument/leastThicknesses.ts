@@ -4,7 +4,7 @@ import { BACK_ZONES, leastThickness, THICKNESS_ZONES } from '../knowledge/index.
 import { chosen, originText, type Quantity, type RegisterEntry } from '../quantity/index.ts';
 import type { BodyOutline } from './outline/bodyOutline.ts';
 import { placeWords } from './placeWords.ts';
-import { type BoxNumbers, type Zone, type ZoneThickness } from './plates/index.ts';
+import type { ThicknessSurvey, Zone, ZoneThickness } from './plates/index.ts';
 
 type Plate = 'back' | 'top';
 
@@ -43,12 +43,10 @@ export function leastEntries(design: Design): readonly RegisterEntry[] {
 export function leastFindings(
   design: Design,
   outline: BodyOutline,
-  box: Pick<BoxNumbers, 'back' | 'top'>,
+  surveys: Readonly<Record<Plate, ThicknessSurvey>>,
 ): readonly Finding[] {
   return (['back', 'top'] as const).flatMap((plate) =>
-    box[plate].survey.zones.flatMap((zone) =>
-      shortOf(design, outline, plate, zone, box[plate].survey.halves),
-    ),
+    surveys[plate].zones.flatMap((zone) => shortOf(design, outline, plate, zone, surveys[plate].halves)),
   );
 }
 
