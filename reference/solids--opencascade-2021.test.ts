@@ -1,28 +1,38 @@
 /**
  * Title: Open CASCADE Technology 7.6, through Gmsh 4.8 (C. Geuzaine, J.-F. Remacle and others); year: 2021.
  * Claim: the STEP of a form or block is read as one solid of as many plane and cylindrical faces as it has sides and caps, in
- * millimetres, its volume the exact area times its height to a part in a hundred million.
+ * millimetres, its volume the exact area times its height to a part in a hundred million. The STEP of an arched plate is read as
+ * one solid of its walls, its two level faces and one smooth surface; volume, box and heights are those of the plate.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { point } from '../src/core/base/index.ts';
+import { point, seededRandom } from '../src/core/base/index.ts';
 import {
   arcOf,
   areaOf,
   boundsOf,
   type Chain,
+  chainThrough,
   circleChain,
+  containsPoint,
   mirrorChain,
   segments,
 } from '../src/core/curve/index.ts';
 import { draftDesign } from '../src/core/design/index.ts';
-import { writeStep } from '../src/core/files/index.ts';
-import { deriveInstrument } from '../src/core/instrument/index.ts';
+import { writePlateStep, writeStep } from '../src/core/files/index.ts';
+import {
+  deriveInstrument,
+  type Instrument,
+  levelLines,
+  type PlateArch,
+  plateHeight,
+} from '../src/core/instrument/index.ts';
 import { chosen } from '../src/core/quantity/index.ts';
-import type { Board } from '../src/core/solid/index.ts';
+import { archedShape, type Board, SURFACE_MM } from '../src/core/solid/index.ts';
+import { integrateInside } from '../src/core/surface/index.ts';
 
 const READ = `
 import gmsh, json, sys
@@ -32,6 +42,7 @@ solids = [part for part in parts if part[0] == 3]
 kinds = [gmsh.model.getType(2, tag) for _, tag in gmsh.model.getEntities(2)]
 print(json.dumps({'solids': len(solids), 'volume': sum(gmsh.model.occ.getMass(*s) for s in solids),
   'planes': kinds.count('Plane'), 'cylinders': kinds.count('Cylinder'), 'faces': len(kinds),
+  'splines': kinds.count('BSpline surface'),
   'box': gmsh.model.occ.getBoundingBox(*solids[0]) if solids else []}))
 `;
 interface Read {
@@ -39,6 +50,7 @@ interface Read {
   readonly volume: number;
   readonly planes: number;
   readonly cylinders: number;
+  readonly splines: number;
   readonly faces: number;
   readonly box: readonly number[];
 }
@@ -49,14 +61,16 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-function read(board: Board): Read {
-  const path = join(folder, 'board.step');
-  writeFileSync(path, writeStep("a board, named 'so'", board));
-  return JSON.parse(execFileSync('/usr/bin/python3', ['-c', READ, path], { encoding: 'utf8' })) as Read;
+function python<T>(program: string, step: string, input = ''): T {
+  const path = join(folder, 'part.step');
+  writeFileSync(path, step);
+  return JSON.parse(
+    execFileSync('/usr/bin/python3', ['-c', program, path], { encoding: 'utf8', input }),
+  ) as T;
 }
 
 function isAsDrawn(board: Board): void {
-  const found = read(board);
+  const found = python<Read>(READ, writeStep("a board, named 'so'", board));
   const lines = [board.outer, ...board.holes];
   const sides = lines.flatMap((line) => segments(line));
   const arcs = sides.filter((side) => arcOf(side) !== null).length;
@@ -93,20 +107,91 @@ test('a plate with a round hole, drawn either way round', () => {
   });
 });
 
-test.each(['violin', 'viola', 'cello'] as const)(
+const LENGTHS = { violin: 355, viola: 406, cello: 755 } as const;
+type Family = keyof typeof LENGTHS;
+const FAMILIES: readonly Family[] = ['violin', 'viola', 'cello'];
+
+function instrumentOf(family: Family): Instrument {
+  const bodyLength = { value: LENGTHS[family], unit: 'mm', origin: chosen('test') } as const;
+  const drafted = draftDesign({ family, name: family, values: { bodyLength } });
+  const instrument = drafted.ok ? deriveInstrument(drafted.value.design) : drafted;
+  if (!instrument.ok) throw new Error('refused');
+  return instrument.value;
+}
+
+test.each(FAMILIES)(
   'form and blocks of a %s',
   (family) => {
-    const length = { violin: 355, viola: 406, cello: 755 }[family];
-    const bodyLength = { value: length, unit: 'mm', origin: chosen('test') } as const;
-    const drafted = draftDesign({ family, name: family, values: { bodyLength } });
-    const instrument = drafted.ok ? deriveInstrument(drafted.value.design) : drafted;
-    if (!instrument.ok) throw new Error('refused');
-    const { form, blocks } = instrument.value.plan;
+    const { form, blocks } = instrumentOf(family).plan;
     const holes = [...form.clampHoles, ...form.pins].map(({ centre, radiusMm }) =>
       circleChain(point<'body'>(centre.x, centre.y), radiusMm, true),
     );
     isAsDrawn({ outer: form.outline, holes, fromZMm: 0, toZMm: form.thicknessMm });
     for (const { outline } of blocks.parts) isAsDrawn({ outer: outline, holes: [], fromZMm: 0, toZMm: 30 });
+  },
+  60_000,
+);
+
+const HEIGHTS = `
+import gmsh, json, sys
+gmsh.initialize(); gmsh.option.setNumber('General.Terminal', 0)
+gmsh.model.occ.importShapes(sys.argv[1]); gmsh.model.occ.synchronize()
+arch = [tag for _, tag in gmsh.model.getEntities(2) if gmsh.model.getType(2, tag) == 'BSpline surface'][0]
+print(json.dumps([list(gmsh.model.getValue(2, arch, place)) for place in json.load(sys.stdin)]))
+`;
+
+/** Random places of a plate that stand on its arch, x and y. */
+function placesOnArch(plate: PlateArch, outline: Chain<'body'>, count: number): readonly [number, number][] {
+  const random = seededRandom(11);
+  const { min, max } = boundsOf(outline);
+  const places: [number, number][] = [];
+  while (places.length < count) {
+    const [x, y] = [min.x + random() * (max.x - min.x), min.y + random() * (max.y - min.y)];
+    if (!containsPoint(outline, point<'body'>(x, y))) continue;
+    if (plateHeight(plate, x, y, 'arched') > plate.numbers.edgeHeightMm) places.push([x, y]);
+  }
+  return places;
+}
+
+function volumeOf(plate: PlateArch, outline: Chain<'body'>): number {
+  let volumeMm3 = 0;
+  const add = (x: number, y: number, areaMm2: number): void => {
+    volumeMm3 += areaMm2 * plateHeight(plate, x, y, 'arched');
+  };
+  const [crease] = levelLines(plate, [plate.numbers.edgeHeightMm]);
+  const treble = crease?.vertices ?? [];
+  const bass = treble.slice(1, -1).toReversed();
+  const round = [...treble, ...bass.map(({ x, y }) => point<'body'>(-x, y))];
+  integrateInside([outline], plate.bodyLengthMm / 22, add, [chainThrough(round, true)]);
+  return volumeMm3;
+}
+
+test.each(FAMILIES.flatMap((family) => (['back', 'top'] as const).map((plate) => [family, plate] as const)))(
+  'the arched plate of a %s: %s',
+  (family, plate) => {
+    const { plates, plan } = instrumentOf(family);
+    const outline = plan.outline.chain;
+    const shape = archedShape(plates[plate], outline);
+    if (!shape.ok) throw new Error(shape.faults.map(({ code }) => code).join());
+    expect(shape.value.offMm).toBeLessThan(SURFACE_MM);
+    const step = writePlateStep(plate, shape.value);
+    const found = python<Read>(READ, step);
+    const arcs = segments(outline).filter((side) => arcOf(side) !== null).length;
+    expect(found).toMatchObject({ solids: 1, splines: 1, cylinders: arcs });
+    expect(found.planes).toBe(segments(outline).length - arcs + 2);
+    expect(Math.abs(found.volume / volumeOf(plates[plate], outline) - 1)).toBeLessThan(2e-4);
+    const { min, max } = boundsOf(outline);
+    const crestMm = plates[plate].archHeightMm;
+    for (const [index, value] of [min.x, min.y, 0, max.x, max.y, crestMm].entries())
+      expect(Math.abs((found.box[index] ?? 0) - value), `side ${index} of its box`).toBeLessThan(0.03);
+    const places = placesOnArch(plates[plate], outline, 200);
+    const read = python<readonly (readonly number[])[]>(HEIGHTS, step, JSON.stringify(places));
+    for (const [index, [x, y]] of places.entries()) {
+      const [readX = 0, readY = 0, readZ = 0] = read[index] ?? [];
+      expect(Math.hypot(readX - x, readY - y)).toBeLessThan(1e-6);
+      const off = Math.abs(readZ - plateHeight(plates[plate], x, y, 'arched'));
+      expect(off, `${x}, ${y}`).toBeLessThan(SURFACE_MM);
+    }
   },
   60_000,
 );

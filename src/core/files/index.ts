@@ -11,6 +11,7 @@ export { write3mf } from './write3mf.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
 export { writePdf } from './writePdf.ts';
 export { writePictureSvg } from './writePictureSvg.ts';
+export { writePlateStep } from './writePlateStep.ts';
 export { writeSheetPdf } from './writeSheetPdf.ts';
 export { writeSheetSvg } from './writeSheetSvg.ts';
 export { writeStep } from './writeStep.ts';

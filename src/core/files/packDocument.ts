@@ -15,7 +15,10 @@ export const packSchema = z
         parts: z.array(z.string()),
         sha256,
         bytes: z.number().int().nonnegative(),
-        sizeMm: z.tuple([z.number(), z.number()]).optional(),
+        sizeMm: z
+          .tuple([z.number(), z.number()])
+          .or(z.tuple([z.number(), z.number(), z.number()]))
+          .optional(),
       }),
     ),
   })

@@ -3,13 +3,13 @@ import { canonicalJson } from './canonicalJson.ts';
 
 export type PackKind = 'print' | 'laser' | 'router' | 'solid' | 'book' | 'data';
 
-/** A file of a pack: where it lies, what it is for, which drawings it holds, its bytes and the size of what it shows. */
+/** A file of a pack: where it lies, what it is for, which drawings it holds, its bytes and the size of what it shows: across and up, of a solid its height too. */
 export interface PackFile {
   readonly path: string;
   readonly kind: PackKind;
   readonly parts: readonly string[];
   readonly bytes: Uint8Array;
-  readonly sizeMm?: readonly [number, number];
+  readonly sizeMm?: readonly [number, number] | readonly [number, number, number];
 }
 
 export interface PackedDesign {

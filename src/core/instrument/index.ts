@@ -3,6 +3,7 @@ export {
   type ArchProfile,
   type ArchStation,
   boardValueName,
+  continuedArchHeight,
   type DrillBit,
   type DrillPoint,
   drillPoints,

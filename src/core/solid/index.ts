@@ -1,3 +1,4 @@
+export { type ArchedShape, archedShape, FACE_EDGE_MM, SURFACE_MM } from './archedShape.ts';
 export { type Board } from './board.ts';
 export { instrumentSolids, type NamedSolid } from './instrumentSolids.ts';
 export { type Mesh, meshBox, meshVolume } from './mesh.ts';

@@ -1,6 +1,7 @@
-import { accept, type Checked, type Fault, refuse } from '../base/index.ts';
+import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
 import { boundsOf, circleChain, mirrorChain } from '../curve/index.ts';
 import type { Instrument } from '../instrument/index.ts';
+import { type ArchedShape, archedShape } from './archedShape.ts';
 import type { Board } from './board.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
@@ -8,13 +9,16 @@ import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
 import { prism } from './prism.ts';
 import { type RibHeights, ribHeightAt, ribSolid } from './ribSolid.ts';
 
-/** One part as a solid: its skin, and for boards the exact lines that it was made from. */
+/** One part as a solid: its skin, and what of it true surfaces can hold: boards, and plates that are arched. */
 export interface NamedSolid {
   /** File-safe: lower case letters and hyphens. */
   readonly name: string;
   readonly title: string;
   readonly mesh: Mesh;
   readonly board?: Board;
+  readonly arched?: ArchedShape;
+  /** What it could not be given. */
+  readonly findings: readonly Finding[];
 }
 
 /**
@@ -68,7 +72,7 @@ function boards({ plan }: Instrument): readonly NamedBoard[] {
 
 function boardSolid({ name, title, ...board }: NamedBoard): Checked<NamedSolid> {
   const mesh = prism(board.outer, board.holes, board.fromZMm, board.toZMm, PLATE_CHORD_MM);
-  return accept({ name, title, mesh, board });
+  return accept({ name, title, mesh, board, findings: [] });
 }
 
 function ribHeights({ ribs, outline }: Instrument['plan']): RibHeights {
@@ -81,6 +85,7 @@ function garland({ plan }: Instrument): Checked<NamedSolid> {
     name: 'garland',
     title: 'Garland of ribs',
     mesh: ribSolid(outer.sections, inner.sections, ribHeights(plan), PLATE_CHORD_MM),
+    findings: [],
   });
 }
 
@@ -91,7 +96,11 @@ function plateSolids({ hollows, plan }: Instrument): readonly Checked<NamedSolid
       const mesh = plateSolid(hollows[plate], plan.outline.chain, { state, hollowed });
       if (!mesh.ok) return mesh;
       const title = `${plate === 'back' ? 'Back' : 'Top'}, ${hollowed ? 'finished and hollowed' : 'arched, flat below'}`;
-      return accept({ name: `${plate}-${state}`, title, mesh: mesh.value });
+      const solid = { name: `${plate}-${state}`, title, mesh: mesh.value, findings: [] };
+      if (hollowed) return accept(solid);
+      const arched = archedShape(hollows[plate].arch, plan.outline.chain);
+      if (arched.ok) return accept({ ...solid, arched: arched.value });
+      return accept({ ...solid, findings: arched.faults.map((fault) => ({ ...fault, weight: 'caution' })) });
     }),
   );
 }

@@ -150,6 +150,15 @@ export function longArchRadii(arch: LongArch): readonly number[] {
   return arch.below.half.map((piece) => (piece.hollow ? -piece.radiusMm : piece.radiusMm));
 }
 
+/** Places where the curvature of the long arch steps: joints of its arcs, and a crest off the middle; from the lower end up. */
+export function longArchJoints(arch: LongArch): readonly number[] {
+  const joints = (half: HalfArch): readonly number[] =>
+    half.kind === 'arcs' ? half.half.slice(0, -1).map(({ toMm }) => toMm) : [];
+  const below = joints(arch.below).map((t) => arch.crestMm - t);
+  const above = joints(arch.above).map((t) => arch.crestMm + t);
+  return [...below.toReversed(), ...(isEven(arch) ? [] : [arch.crestMm]), ...above];
+}
+
 /**
  * The long arch as exact arcs, from the lower channel end to the upper, heights above the channel, section
  * frame (y, z), the arc over a crest in the middle written once; null for a cycloid, which is made of no arcs.

@@ -18,7 +18,7 @@ export {
 export { type ArchChoices, archOn, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
 export { type PlateGround, plateGround } from './plateGround.ts';
-export { plateHeight, plateSlopes } from './plateHeight.ts';
+export { continuedArchHeight, plateHeight, plateSlopes } from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
 export { plateShape } from './plateShape.ts';
 export { boardValueName, type RoughNumbers, roughNumbers } from './roughNumbers.ts';

@@ -35,6 +35,27 @@ export function heightAtFoot(arch: PlateArch, x: number, yMm: number, foot: Foot
   return finishedEdgeHeight(arch.numbers, edgeDistances(arch.edge, point(x, yMm)), -foot.distanceMm);
 }
 
+/** Share of the body length, 10 mm on a violin, to which an arch is mirrored beyond its channel; farther out it stays level. */
+const MIRROR_SHARE = 10 / 355;
+
+/**
+ * Height above the gluing face of the arch alone, carried on beyond its channel as its own mirror image there: smooth where
+ * the outside of the plate bends, so that a surface can be fitted through it. Inside the channel {@link plateHeight}.
+ */
+export function continuedArchHeight(arch: PlateArch, xMm: number, yMm: number): number {
+  const x = Math.abs(xMm);
+  const foot = footOn(arch.channel.line, x, yMm);
+  if (foot.distanceMm >= 0) return heightAtFoot(arch, x, yMm, foot, 'finished');
+  const insideMm = Math.min(-foot.distanceMm, MIRROR_SHARE * arch.bodyLengthMm);
+  const mirrored = {
+    x: Math.abs(foot.x - insideMm * Math.sin(foot.headingRad)),
+    y: foot.y + insideMm * Math.cos(foot.headingRad),
+  };
+  const over = footOn(arch.channel.line, mirrored.x, mirrored.y);
+  if (over.distanceMm < 0) return arch.channelZMm;
+  return heightAtFoot(arch, mirrored.x, mirrored.y, over, 'finished');
+}
+
 /**
  * Loft and correction, less the few thousandths that they miss at the channel: height and slope at the foot, faded out.
  * Above the channel, so that it is exactly level with the scoop there.

@@ -48,13 +48,13 @@ export async function make(
     ? await printed(drawings.value, design, options)
     : accept(NONE);
   const laser = options.kinds.includes('laser') ? cut(drawings.value, options) : accept(NONE);
-  const solid = options.kinds.includes('solid') ? solidParts(instrument.value) : accept([]);
+  const solid = options.kinds.includes('solid') ? solidParts(instrument.value) : accept(NONE);
   if (!print.ok || !laser.ok || !solid.ok)
     return refuse(...[print, laser, solid].flatMap((part) => (part.ok ? [] : part.faults)));
   const parts = [
     ...print.value.parts,
     ...laser.value.parts,
-    ...solid.value,
+    ...solid.value.parts,
     ...documents(instrument.value),
     ...more,
   ];
@@ -68,7 +68,11 @@ export async function make(
     ],
     manifestText: manifest.value,
     summary: packSummary(instrument.value, drawings.value, parts.length),
-    findings: [...instrument.value.findings, ...flaws, ...print.value.findings, ...laser.value.findings],
+    findings: [
+      ...instrument.value.findings,
+      ...flaws,
+      ...[print, laser, solid].flatMap((made) => made.value.findings),
+    ],
   });
 }
 

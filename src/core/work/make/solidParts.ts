@@ -1,13 +1,14 @@
-import { accept, type Checked } from '../../base/index.ts';
-import { type PackFile, write3mf, writeStep, writeStl } from '../../files/index.ts';
+import { accept, type Checked, type Finding } from '../../base/index.ts';
+import { type PackFile, write3mf, writePlateStep, writeStep, writeStl } from '../../files/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
-import { instrumentSolids, meshBox, PLATE_CHORD_MM } from '../../solid/index.ts';
+import { instrumentSolids, meshBox, type NamedSolid, PLATE_CHORD_MM, SURFACE_MM } from '../../solid/index.ts';
 
 const WORDS = `Solids of the parts, in millimetres.
 
 .stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within 0.125 mm).
   An STL names no unit: tell the reading program that the numbers are millimetres. A 3MF says so itself.
-.step: form and blocks with exact faces, planes and cylinders.
+.step: true surfaces, planes and cylinders exact: form and blocks, and the plates as arched, whose arch is one smooth surface
+  within ${SURFACE_MM} mm of the design's. A finished plate's rounded and scooped edge and its inside come as skins only.
 
 Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre line at x = 0, seen from outside.
 back-arched and top-arched are flat below, for carving the outside; back-finished and top-finished are hollowed.
@@ -17,27 +18,32 @@ Routers, mills and printers can hurt: clamp the work, wear eye and ear protectio
 running machine alone, and follow its manual and the local rules.
 `;
 
-/** The files of a pack's solids: every part as STL and 3MF, boards as STEP too. Faults: those of {@link instrumentSolids}. */
-export function solidParts(instrument: Instrument): Checked<readonly PackFile[]> {
+/** The files of a pack's solids, and what is missing of them. */
+export interface SolidParts {
+  readonly parts: readonly PackFile[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The files of a pack's solids: every part as STL and 3MF, boards and arched plates as STEP too. Faults: those of
+ * {@link instrumentSolids}.
+ */
+export function solidParts(instrument: Instrument): Checked<SolidParts> {
   const solids = instrumentSolids(instrument);
   if (!solids.ok) return solids;
-  const files = solids.value.flatMap(({ name, title, mesh, board }): readonly PackFile[] => {
+  const files = solids.value.flatMap((solid): readonly PackFile[] => {
+    const { name, title, mesh } = solid;
     const { min, max } = meshBox(mesh);
     const size = (axis: number): number => (max[axis] as number) - (min[axis] as number);
-    const shared = { kind: 'solid', parts: [name], sizeMm: [size(0), size(1)] } as const;
+    const shared = { kind: 'solid', parts: [name], sizeMm: [size(0), size(1), size(2)] } as const;
     const words = `${instrument.plan.name}: ${title}`;
+    const step = stepOf(solid, words);
     return [
       { ...shared, path: `solid/${name}.stl`, bytes: writeStl(words, mesh) },
       { ...shared, path: `solid/${name}.3mf`, bytes: write3mf(words, mesh) },
-      ...(board
-        ? [
-            {
-              ...shared,
-              path: `solid/${name}.step`,
-              bytes: new TextEncoder().encode(writeStep(words, board)),
-            },
-          ]
-        : []),
+      ...(step === null
+        ? []
+        : [{ ...shared, path: `solid/${name}.step`, bytes: new TextEncoder().encode(step) }]),
     ];
   });
   const readme: PackFile = {
@@ -46,5 +52,10 @@ export function solidParts(instrument: Instrument): Checked<readonly PackFile[]>
     parts: [],
     bytes: new TextEncoder().encode(WORDS),
   };
-  return accept([...files, readme]);
+  return accept({ parts: [...files, readme], findings: solids.value.flatMap(({ findings }) => findings) });
+}
+
+function stepOf({ board, arched }: NamedSolid, words: string): string | null {
+  if (board) return writeStep(words, board);
+  return arched ? writePlateStep(words, arched) : null;
 }
