@@ -74,6 +74,8 @@ test('thin wood under the bar is told on the bass side, under the post on the tr
     found.find(({ at }) => at === `thickness.top.least.${zone}`)?.found ?? '';
   expect(of('bar')).toMatch(/under the bar, 0\.\d\d mm short \(.* to the bass side/);
   expect(of('post')).toMatch(/under the post, 0\.\d\d mm short \(.* to the treble side/);
+  const back = least({ ...sample('violin', 355), thickness: { back: { post: { extra: -1 } } } });
+  expect(back.find(({ at }) => at === 'thickness.back.least.post')?.found).toMatch(/to the treble side/);
 });
 
 test('the design’s own least stands for the usual one, in the register too', () => {
@@ -103,6 +105,26 @@ test('wood, bar and post stand in the register with what they depend on', () => 
   // Ribs of 30 mm and both arches, less both plates: about 50 mm on a violin.
   expect(value('post.length')).toBeGreaterThan(46);
   expect(value('post.length')).toBeLessThan(54);
+});
+
+test('more wood at the post is in the register, and in the wood under it', () => {
+  const design = sample('violin', 355);
+  const value = ({ register }: ReturnType<typeof derived>, name: string): number =>
+    register.entries.find((one) => one.name === name)?.value ?? Number.NaN;
+  const [none, some] = [
+    derived(design),
+    derived({ ...design, thickness: { top: { post: { extra: 0.3, reach: 10 } } } }),
+  ];
+  expect(value(some, 'thickness.top.post.extra')).toBe(0.3);
+  expect(value(some, 'thickness.top.post.reach')).toBe(10);
+  expect(value(none, 'thickness.top.post.extra')).toBeNaN();
+  expect(value(some, 'top.thicknessAtPost')).toBeCloseTo(value(none, 'top.thicknessAtPost') + 0.3, 9);
+  expect(value(some, 'back.thicknessAtPost')).toBe(value(none, 'back.thicknessAtPost'));
+  // As much shorter is the post, but for the slope of the arch there.
+  expect(value(none, 'post.length') - value(some, 'post.length')).toBeCloseTo(0.3, 2);
+  const below = derived({ ...design, thickness: { back: { post: { extra: 0.3, reach: 10 } } } });
+  expect(value(none, 'post.length') - value(below, 'post.length')).toBeCloseTo(0.3, 2);
+  expect(value(below, 'back.thicknessAtPost')).toBeCloseTo(value(none, 'back.thicknessAtPost') + 0.3, 9);
 });
 
 test('a bar that runs over the blocks is told', () => {

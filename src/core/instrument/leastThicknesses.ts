@@ -61,12 +61,14 @@ function shortOf(
   const shortMm = least.value - leastMm;
   if (!(shortMm > UNNOTICED_MM)) return [];
   const apart = zone === 'bar' || zone === 'post' ? 'apart' : halves;
+  // Looking at the outside of a back, the treble side is the left one.
+  const where = placeWords(outline, plate === 'back' ? -x : x, y, apart);
   return [
     {
       code: 'thickness.least',
       weight: 'caution',
       at: entryName(plate, zone),
-      found: `the ${plate} comes down to ${leastMm.toFixed(2)} mm ${ZONE_WORDS[zone]}, ${shortMm.toFixed(2)} mm short (${placeWords(outline, x, y, apart)})`,
+      found: `the ${plate} comes down to ${leastMm.toFixed(2)} mm ${ZONE_WORDS[zone]}, ${shortMm.toFixed(2)} mm short (${where})`,
       need: `${least.value} mm or more there (${originText(least.origin)})`,
       remedy: `leave it thicker there, or set ${entryName(plate, zone)} in the design if so little is meant`,
     },

@@ -4,7 +4,7 @@ import type { BodyOutline } from './outline/bodyOutline.ts';
 const CENTRE_SHARE = 0.012;
 const END_SHARE = 0.05;
 
-/** Where a place of a plate lies, in a maker's words: to either side, unless it is named as lying on one of them. */
+/** Where a place of the body lies, in a maker's words: to either side, unless its halves are told apart. Body frame. */
 export function placeWords(
   { bodyLengthMm, lowerCorner, upperCorner }: BodyOutline,
   xMm: number,

@@ -19,6 +19,12 @@ const viola = (low: number, high: number): Range => ({
   origin: published(citation('violaTable')),
 });
 
+const footBeyondBar = (low: number, high: number): Range => ({
+  low,
+  high,
+  origin: published(citation('footAndBar')),
+});
+
 const FULLNESS = practice(-0.12, 0.1);
 const ANY_FAMILY: Readonly<Record<string, Range>> = {
   fullnessUpperBout: FULLNESS,
@@ -62,6 +68,12 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     channelAtBouts: memory(6, 8),
     channelAtWaist: memory(6, 11),
     channelAtCorners: memory(9, 11),
+    bridgeFeet: memory(41, 42),
+    bridgeFootThickness: memory(4, 4.5),
+    footBeyondBar: footBeyondBar(1, 1.5),
+    postDiameter: memory(6, 6.5),
+    barHeight: memory(11, 13),
+    barEndHeight: memory(3, 4),
   },
   viola: {
     ...ANY_FAMILY,
@@ -81,6 +93,9 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     edgeHeightTop: viola(3.9, 4.1),
     archHeightBack: viola(15, 17),
     archHeightTop: viola(16, 18),
+    footBeyondBar: footBeyondBar(1, 1.5),
+    barThickness: viola(5.5, 7),
+    barHeight: viola(13, 15),
   },
   cello: {
     ...ANY_FAMILY,
@@ -105,6 +120,12 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     purflingWidth: memory(1.5, 2),
     archHeightBack: memory(22, 28),
     archHeightTop: memory(24, 30),
+    bridgeFootThickness: memory(11, 12),
+    footBeyondBar: footBeyondBar(1.5, 2),
+    postDiameter: memory(10, 11),
+    barLength: memory(560, 590),
+    barThickness: memory(10, 11),
+    barHeight: memory(22, 25),
   },
 };
 

@@ -75,3 +75,14 @@ test.each<[string, Partial<Record<ValueName, number>>, string]>([
     values[name] = { value, unit: 'mm', origin: chosen('test') };
   expect(codes({ ...design, values })).toEqual([expected]);
 });
+
+test('looking at the outside of each plate the post stands right on the top and left on the back, one place of the body', () => {
+  const instrument = deriveInstrument(sample('violin'));
+  if (!instrument.ok) throw new Error('refused');
+  const { back, top, barAndPost: placedAt } = instrument.value.hollows;
+  const post = (plate: typeof back) => plate.thickness.areas.find(({ name }) => name === 'post')?.from;
+  expect(post(top)).toEqual(placedAt.post.from);
+  expect(post(back)).toEqual({ x: -placedAt.post.from.x, y: placedAt.post.from.y });
+  expect(back.thickness.areas.map(({ name }) => name)).toEqual(['post']);
+  expect(top.thickness.areas.find(({ name }) => name === 'bar')?.from.x).toBeLessThan(0);
+});

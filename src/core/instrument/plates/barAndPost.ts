@@ -4,7 +4,7 @@ import { type Design, VALUES, type ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import type { PlateArea } from './plateArea.ts';
 
-/** Where bar and post stand, and the sizes of the bar. Body frame, mm. */
+/** Where bar and post stand, and the sizes of the bar. Body frame, which is that of the top: the post right, the bar left; mm. */
 export interface BarAndPost {
   readonly post: PlateArea;
   readonly bar: PlateArea;

@@ -1,7 +1,7 @@
 import { type Finding, type Point, point } from '../../base/index.ts';
 import { containsPoint } from '../../curve/index.ts';
 import type { Design } from '../../design/index.ts';
-import type { RegisterEntry, Unit } from '../../quantity/index.ts';
+import { chosen, type RegisterEntry, type Unit } from '../../quantity/index.ts';
 import { type BarAndPost, barVolumeMm3 } from './barAndPost.ts';
 import { type HollowPlate, insideHeight } from './hollow.ts';
 import { thicknessNames } from './hollowOfDesign.ts';
@@ -54,10 +54,11 @@ export function barAndPostEntries(
     entry('bar.atLowerBout', places.barAtLowerBoutMm, 'mm', BAR_FROM, inner),
     entry('bar.lowerEnd', bar.from.y - bar.halfWidthMm, 'mm', BAR_FROM, 'above the lower end of the body'),
     entry('bar.upperEnd', bar.to.y + bar.halfWidthMm, 'mm', BAR_FROM, 'above the lower end of the body'),
+    ...[box.back, box.top].flatMap(wishEntries),
     ...[box.back, box.top].map((plate) =>
       entry(
         `${plate.arch.plate}.thicknessAtPost`,
-        thicknessAt(plate.thickness, post.from.x, post.from.y),
+        thicknessAt(plate.thickness, acrossOn(plate, post.from.x), post.from.y),
         'mm',
         [...thickness(plate), 'post.fromCentre', 'post.fromLowerEnd'],
         'wood under the middle of the post, square to the outside',
@@ -102,6 +103,26 @@ export function barAndPostEntries(
   ];
 }
 
+/** What the design asks for beside the map, where it asks for something. */
+function wishEntries({ arch, thickness }: HollowPlate): readonly RegisterEntry[] {
+  return thickness.areas
+    .filter(({ extraMm }) => extraMm !== 0)
+    .flatMap(({ name, extraMm, reachMm }): readonly RegisterEntry[] => [
+      {
+        name: `thickness.${arch.plate}.${name}.extra`,
+        value: extraMm,
+        unit: 'mm',
+        origin: chosen('in the design: thicker there than the map'),
+      },
+      {
+        name: `thickness.${arch.plate}.${name}.reach`,
+        value: reachMm,
+        unit: 'mm',
+        origin: chosen('beyond it that fades into the map; 15 mm on a violin unless said'),
+      },
+    ]);
+}
+
 /** Where the bar does not lie in the hollow with its whole length: `bar.too-long`. */
 export function barFindings({ bar }: BarAndPost, top: HollowPlate): readonly Finding[] {
   const ends = [
@@ -127,11 +148,17 @@ function barAt({ bar: { from, to } }: BarAndPost, yMm: number): Point<'body'> {
   return point(from.x + ((to.x - from.x) * (yMm - from.y)) / (to.y - from.y), yMm);
 }
 
+/** A place of the body across a plate as one looks at its outside. */
+function acrossOn({ arch }: HollowPlate, xMm: number): number {
+  return arch.plate === 'back' ? -xMm : xMm;
+}
+
 /** From the inside of the back to that of the top at a place: both hollows and the ribs between the gluing faces. */
 function postLength(box: BarAndPostBox, { x, y }: Point<'body'>): number {
   const { ribHeightTailMm: tail, ribHeightNeckMm: neck } = box;
   const ribsMm = tail + ((neck - tail) * y) / box.top.arch.bodyLengthMm;
-  return ribsMm + insideHeight(box.back, x, y) + insideHeight(box.top, x, y);
+  const hollowsMm = [box.back, box.top].map((plate) => insideHeight(plate, acrossOn(plate, x), y));
+  return hollowsMm.reduce((sum, mm) => sum + mm, ribsMm);
 }
 
 function entry(name: string, value: number, unit: Unit, from: readonly string[], how: string): RegisterEntry {

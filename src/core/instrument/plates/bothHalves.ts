@@ -18,23 +18,23 @@ export function insideOfBothHalves(plate: HollowPlate, xMm: number, yMm: number)
  */
 export function woodOfBothHalves(plate: HollowPlate, woodOf: (even: HollowPlate) => PlateWood): PlateWood {
   if (isEven(plate.thickness)) return woodOf(plate);
-  const [treble, bass] = (['treble', 'bass'] as const).map((side) =>
+  const [right, left] = (['right', 'left'] as const).map((side) =>
     woodOf({ ...plate, thickness: withMirroredHalf(plate.thickness, side) }),
   ) as [PlateWood, PlateWood];
   const mean = (a: number, b: number): number => (a + b) / 2;
-  const massG = mean(treble.massG, bass.massG);
-  const share = treble.massG / (treble.massG + bass.massG);
-  const balance = (of: (wood: PlateWood) => number): number => share * of(treble) + (1 - share) * of(bass);
+  const massG = mean(right.massG, left.massG);
+  const share = right.massG / (right.massG + left.massG);
+  const balance = (of: (wood: PlateWood) => number): number => share * of(right) + (1 - share) * of(left);
   const centreYMm = balance((wood) => wood.centreYMm);
   const centreZMm = balance((wood) => wood.centreZMm);
   /** A half's moment brought to the common balance: mass times the squared distance between both. */
   const moment = (of: (wood: PlateWood) => number, squared: (wood: PlateWood) => number): number =>
-    mean(of(treble) + treble.massG * squared(treble), of(bass) + bass.massG * squared(bass));
+    mean(of(right) + right.massG * squared(right), of(left) + left.massG * squared(left));
   const alongY = (wood: PlateWood): number => (wood.centreYMm - centreYMm) ** 2;
   const alongZ = (wood: PlateWood): number => (wood.centreZMm - centreZMm) ** 2;
   return {
-    volumeMm3: mean(treble.volumeMm3, bass.volumeMm3),
-    hollowMm3: mean(treble.hollowMm3, bass.hollowMm3),
+    volumeMm3: mean(right.volumeMm3, left.volumeMm3),
+    hollowMm3: mean(right.hollowMm3, left.hollowMm3),
     massG,
     centreYMm,
     centreZMm,

@@ -4,7 +4,7 @@ import type { Design, ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import { type BarAndPost, barAndPost } from './barAndPost.ts';
 import { type HollowPlate, hollowPlate } from './hollow.ts';
-import type { PlateArea, ThickArea } from './plateArea.ts';
+import { onOtherPlate, type PlateArea, type ThickArea } from './plateArea.ts';
 import { thicknessMap } from './thicknessMap.ts';
 import type { ThicknessNumbers } from './thicknessNumbers.ts';
 import type { HollowTrouble, ThicknessSurvey } from './thicknessZones.ts';
@@ -105,7 +105,7 @@ export function hollowPlates(
 ): Checked<{ readonly back: HollowPlate; readonly top: HollowPlate; readonly barAndPost: BarAndPost }> {
   const places = barAndPost(design, arches.top, outline);
   const { post, bar } = places.ok ? places.value : { post: null, bar: null };
-  const back = hollowOfDesign(design, arches.back, outline, formEdge, post ? [post] : []);
+  const back = hollowOfDesign(design, arches.back, outline, formEdge, post ? [onOtherPlate(post)] : []);
   const top = hollowOfDesign(design, arches.top, outline, formEdge, post && bar ? [post, bar] : []);
   if (!places.ok || !back.ok || !top.ok)
     return refuse(...[places, back, top].flatMap((part) => (part.ok ? [] : part.faults)));

@@ -5,8 +5,9 @@ import { type Chain, circleChain } from '../../curve/index.ts';
 export type AreaName = 'post' | 'bar';
 
 /**
- * The wood that post or bar stand on: all places within a half width of a straight stretch. A post's is a disc, its stretch
- * a single place; a bar's is a strip with rounded ends. Body frame: the post on the treble side, the bar on the bass side.
+ * The wood that post or bar stand on: all places within a half width of a straight stretch. A post's is a disc, its stretch a
+ * single place; a bar's is a strip with rounded ends. Plate frame: x to the right as one looks at the plate's outside with the
+ * neck up, so that the post stands right of the centre line of the top, left of that of the back.
  */
 export interface PlateArea {
   readonly name: AreaName;
@@ -20,6 +21,11 @@ export interface ThickArea extends PlateArea {
   /** Below 0 where the wood is thinner. */
   readonly extraMm: number;
   readonly reachMm: number;
+}
+
+/** The area as it lies on the other plate: what the top has right of its centre line the back has left of its own. */
+export function onOtherPlate(area: PlateArea): PlateArea {
+  return { ...area, from: point(-area.from.x, area.from.y), to: point(-area.to.x, area.to.y) };
 }
 
 /** mm from a place to an area; 0 in it. */

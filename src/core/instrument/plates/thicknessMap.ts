@@ -22,10 +22,10 @@ export interface ThicknessMap {
   readonly points: readonly ThicknessPoint[];
   /** How far a point is felt. */
   readonly reachMm: number;
-  /** Where post and bar stand, on their own sides. */
+  /** Where post and bar stand, in the plate's frame: as one looks at its outside. */
   readonly areas: readonly ThickArea[];
   /** The half that both are made like, to look at one of them by itself; each its own where none is named. */
-  readonly mirrored?: 'treble' | 'bass';
+  readonly mirrored?: 'right' | 'left';
 }
 
 /** Share of the half width at which the flanks are told. */
@@ -70,7 +70,7 @@ export function isEven({ areas, mirrored }: ThicknessMap): boolean {
 }
 
 /** The map with one of its halves on both sides. */
-export function withMirroredHalf(map: ThicknessMap, side: 'treble' | 'bass'): ThicknessMap {
+export function withMirroredHalf(map: ThicknessMap, side: 'right' | 'left'): ThicknessMap {
   return { ...map, mirrored: side };
 }
 
@@ -91,7 +91,7 @@ export function thicknessAt(map: ThicknessMap, xMm: number, yMm: number): number
 }
 
 function extrasAt({ areas, mirrored }: ThicknessMap, xMm: number, yMm: number): number {
-  const side = mirrored === 'bass' ? -1 : 1;
+  const side = mirrored === 'left' ? -1 : 1;
   const x = mirrored ? side * Math.abs(xMm) : xMm;
   let extraMm = 0;
   for (const area of areas) if (area.extraMm !== 0) extraMm += extraAt(area, x, yMm);

@@ -8,7 +8,7 @@ import { isEven, thicknessAt } from './thicknessMap.ts';
 /** A part of a plate whose least thickness a maker watches. */
 export type Zone = ThicknessZone;
 
-/** What a zone is thinned to at its thinnest place. Body frame; where both halves are alike, on the treble side. */
+/** What a zone is thinned to at its thinnest place. Plate frame; where both halves are alike, on the right one. */
 export interface ZoneThickness {
   readonly zone: Zone;
   readonly leastMm: number;
