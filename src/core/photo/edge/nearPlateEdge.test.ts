@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Point, point, seededNormal, seededRandom } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
+import type { PurflingTrace } from '../lines/purflingTrace.ts';
 import type { Picture } from '../picture/picture.ts';
 import { nearPlateEdge } from './nearPlateEdge.ts';
 
@@ -196,4 +197,48 @@ test('ribs of the varnish’s own colour: the edge goes where the purfling puts 
   expect(near).toMatchObject({ moved: 24, untold: 0, byPurfling: 24 });
   expect(largest(offMm(near.edge))).toBeLessThan(0.4);
   expect(near.edge.every((place) => place.state === 'doubtful')).toBe(true);
+});
+
+/** A purfling said to lie so many mm outside the near edge, opposite each place. */
+function purflingAt(outMm: number, places: readonly EdgePoint[]): PurflingTrace {
+  const on = placesAt(outMm);
+  return {
+    seen: true,
+    widthPx: null,
+    share: 1,
+    unseen: [],
+    findings: [],
+    places: places.map(({ normal, side, section, along }, i) => ({
+      normal,
+      point: (on[i] as EdgePoint).point,
+      side,
+      section,
+      along,
+      depthPx: 4.2 * PX_PER_MM,
+      sigmaPx: 0.3,
+    })),
+  };
+}
+
+test.each([
+  ['rib and far rim', 3.3, -0.9],
+  ['far rim', 6, 3.4],
+])(
+  'a dark line beside the border of %s is no purfling where the far plate does not end a gap farther out',
+  (_, outMm, lineMm) => {
+    const places = placesAt(outMm);
+    const near = nearPlateEdge(paint(6), places, () => 6 * PX_PER_MM, PX_PER_MM, {
+      purfling: purflingAt(lineMm, places),
+    });
+    const silent = near.edge.filter(
+      (place, i) => place.state === 'seen' && Math.abs(offMm(near.edge)[i]) > 0.15,
+    );
+    expect(silent).toEqual([]);
+  },
+);
+
+test('two borders nearer together than the far plate can show are not near edge and far rim', () => {
+  const picture = paint(3, RIBS, [], (outMm) => (outMm < 1.9 ? VARNISH : RIBS));
+  const near = nearPlateEdge(picture, placesAt(3), () => 6 * PX_PER_MM, PX_PER_MM);
+  expect(near.edge.filter(({ state }) => state === 'seen')).toEqual([]);
 });

@@ -87,7 +87,10 @@ export function nearPlateEdge(
       }
       return far[i] ? { by: 'none' } : null;
     }
-    if (witness) return byWitness(steps(), witness, pxPerMm);
+    if (witness) {
+      const all = steps();
+      return isBelieved(all, witness, gapPx, pxPerMm) ? byWitness(all, witness, pxPerMm) : { by: 'none' };
+    }
     return far[i] ? { by: 'none' } : bySteps(steps(), gapPx, pxPerMm);
   });
   const held = heldToPurfling(edge, told, witnesses, pxPerMm);
@@ -140,6 +143,25 @@ function byWitness(steps: readonly ColourStep[], witness: PurflingWitness, pxPer
   return plain ? { by: 'purfling', outPx: witness.outPx } : { by: 'none' };
 }
 
+/**
+ * Whether a purfling can be the near plate's: the edge that it tells lies not outside of all that was found, and where
+ * much of the ribs is to be seen the far plate ends a whole gap farther out. Else it is another dark line.
+ */
+function isBelieved(
+  steps: readonly ColourStep[],
+  witness: PurflingWitness,
+  gapPx: number,
+  pxPerMm: number,
+): boolean {
+  if (witness.outPx > witness.missPx) return false;
+  if (gapPx < WIDE_GAP_MM * pxPerMm) return true;
+  const missPx = (PLATES_DIFFER_MM + WORN_MM) * pxPerMm;
+  return steps.some(({ plain, outPx }) => plain && Math.abs(outPx - witness.outPx - gapPx) < missPx);
+}
+
+/** mm. From this on a far plate is looked for where the purfling says that it is. */
+const WIDE_GAP_MM = 3;
+
 /** The less the likelier a faint step is the edge: a strong one, near the place that the purfling tells. */
 function faintness({ size, outPx }: ColourStep, witness: PurflingWitness): number {
   const off = (outPx - witness.outPx) / (NEAR_SHARE * witness.missPx);
@@ -154,6 +176,9 @@ function bySteps(steps: readonly ColourStep[], gapPx: number, pxPerMm: number): 
   const thinLine = steps.some(
     (step) => step.plain && !step.stays && step.outPx < inner.outPx - THIN_LINE_MM * pxPerMm,
   );
+  // Of an edge that stands out from the ribs both plates show, a whole gap apart.
+  const apartPx = (plain.at(-1)?.outPx ?? 0) - inner.outPx;
+  if (apartPx < gapPx - (PLATES_DIFFER_MM + WORN_MM) * pxPerMm) return { by: 'none' };
   if (single || thinLine || -inner.outPx > PURFLING_FROM_MM * pxPerMm) return { by: 'none' };
   return { by: 'edge', outPx: inner.outPx };
 }
