@@ -22,8 +22,11 @@ function sample(thickness: Design['thickness'], values = {}) {
 
 test('every size with thicknesses of its own has a map by its name, each figure with its source', () => {
   const sizes = FAMILIES.flatMap((family) => sizesOf(family));
-  expect(THICKNESS_MAP_NAMES).toContain('violin 4/4');
-  expect(THICKNESS_MAP_NAMES).toContain('viola small');
+  expect(THICKNESS_MAP_NAMES).toEqual([
+    ...['4/4', '7/8', '3/4', '1/2', '1/4'].map((name) => `violin ${name}`),
+    ...['medium', 'small', 'large'].map((name) => `viola ${name}`),
+    'cello 4/4',
+  ]);
   for (const { name, values } of THICKNESS_MAPS) {
     const size = sizes.find((one) => `${one.family} ${one.name}` === name);
     for (const key of [...THICKNESS_VALUES.back, ...THICKNESS_VALUES.top])

@@ -60,6 +60,14 @@ test.each([post, bar])(
 
 const WELD = 1 / 1_000_000;
 
+test('what an area adds leaves level, is half gone half way out, and comes in level', () => {
+  const at = (share: number): number => extraAt(thick(post), 16 + 3 + 15 * share, 150) / 0.4;
+  expect(at(0.25)).toBeCloseTo(27 / 32, 12);
+  expect(at(0.5)).toBeCloseTo(1 / 2, 12);
+  expect(at(0.75)).toBeCloseTo(5 / 32, 12);
+  for (const share of [0.01, 0.99]) expect(Math.abs(at(share) - Math.round(at(share)))).toBeLessThan(0.0004);
+});
+
 test.each([post, bar])('the places of a $name lie in it, out to its sides and ends', (area) => {
   const places = placesInArea(area);
   for (const { x, y } of places) expect(distanceToArea(area, x, y)).toBeLessThan(WELD);
