@@ -1,7 +1,10 @@
 /** What every piece that is cut must keep, whatever made it: each law returns its faults in words, none when kept. */
+import type { Box } from '../../src/core/base/index.ts';
 import {
   areaOf,
+  boundsOf,
   type Chain,
+  chainThrough,
   containsPoint,
   nearestOn,
   pointOn,
@@ -78,13 +81,32 @@ export function drawingFaults(drawing: Drawing): string[] {
 /** Uneven places on a segment: two lines that merely cross never share two of them. */
 const PLACES = [0.0713, 0.2377, 0.4191, 0.5237, 0.6419, 0.8113, 0.9371];
 
+/** Whether nothing of one box comes on to a line in the other. */
+function apart(one: Box<AnyFrame>, other: Box<AnyFrame>): boolean {
+  return (['x', 'y'] as const).some(
+    (axis) => one.min[axis] > other.max[axis] + ON_LINE_MM || other.min[axis] > one.max[axis] + ON_LINE_MM,
+  );
+}
+
 /** Stretches that two lines, or one line twice, both follow. */
 export function doubledFaults<F extends AnyFrame>(chains: readonly Chain<F>[]): string[] {
   const faults: string[] = [];
+  const boxes = chains.map((chain) => boundsOf(chain));
   chains.forEach((chain, index) => {
+    const pieces = segments(chain).map((segment) => ({
+      segment,
+      box: boundsOf(
+        chainThrough(
+          PLACES.map((place) => pointOn(segment, place)),
+          false,
+        ),
+      ),
+    }));
     chains.forEach((other, otherIndex) => {
-      if (index === otherIndex) return;
-      for (const segment of segments(chain)) {
+      const around = boxes[otherIndex];
+      if (index === otherIndex || around === undefined) return;
+      for (const { segment, box } of pieces) {
+        if (apart(box, around)) continue;
         const shared = PLACES.filter(
           (place) => nearestOn(other, pointOn(segment, place)).distanceMm < ON_LINE_MM,
         );

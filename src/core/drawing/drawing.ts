@@ -30,7 +30,16 @@ export interface Drawing {
   /** What a maker calls it, as it stands on the sheet. */
   readonly title: string;
   /** The family of pieces it belongs to. */
-  readonly part: 'form' | 'outline' | 'blocks' | 'roughing' | 'arching' | 'edge' | 'sheet' | 'ribs';
+  readonly part:
+    | 'form'
+    | 'outline'
+    | 'blocks'
+    | 'roughing'
+    | 'arching'
+    | 'hollowing'
+    | 'edge'
+    | 'sheet'
+    | 'ribs';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

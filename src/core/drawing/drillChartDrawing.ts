@@ -22,6 +22,8 @@ export interface DrillChartPlan {
   readonly caption: readonly string[];
   /** Closed; its straight edge on the centre joint. */
   readonly edge: Chain<'drawing'>;
+  /** Further lines to see the holes by, clear of their figures. */
+  readonly guides?: readonly Chain<'drawing'>[];
   readonly holes: readonly ChartHole[];
   readonly pitchMm: number;
   readonly bodyLengthMm: number;
@@ -49,7 +51,11 @@ export function drillChartDrawing(plan: DrillChartPlan): Drawing {
     name: plan.name,
     title: plan.title,
     part: plan.part,
-    lines: [drawnLine('draw', plan.edge), ...plan.holes.flatMap(({ at }) => mark(at))],
+    lines: [
+      drawnLine('draw', plan.edge),
+      ...(plan.guides ?? []).map((guide) => drawnLine('draw', guide)),
+      ...plan.holes.flatMap(({ at }) => mark(at)),
+    ],
     lettering: [
       ...plan.holes.flatMap((hole) => figures(hole, plan.pitchMm)),
       ...captionBelow(plan.caption, box.min, {

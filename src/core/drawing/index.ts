@@ -1,7 +1,9 @@
 export type { GaugeFeet } from './archGaugeBody.ts';
 export { archGaugeDrawings } from './archGaugeDrawings.ts';
+export { EDGE_TOOLS_CAUTION } from './archGaugeNotes.ts';
 export type { ArchGaugeOptions } from './archGaugeOptions.ts';
 export { blockDrawings } from './blockDrawings.ts';
+export { captionBelow } from './caption.ts';
 export { cornerTemplateDrawings } from './cornerTemplateDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
 export type { MapPlace } from './deviationMapComb.ts';
@@ -10,6 +12,7 @@ export { pieceSizeMm } from './drawingExtent.ts';
 export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
 export { type EdgeGaugeOptions, edgeGaugeDrawings } from './edgeGaugeDrawings.ts';
 export { formDrawings } from './formDrawings.ts';
+export { hollowDrillDrawing } from './hollowDrillDrawing.ts';
 export { insideGaugeDrawings } from './insideGaugeDrawings.ts';
 export { letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { marginTextWidthMm, plainMarginText } from './marginText.ts';

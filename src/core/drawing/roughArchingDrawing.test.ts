@@ -7,7 +7,14 @@ import { drillPoints, plateArch, roughNumbers, terraces } from '../instrument/in
 import { roughArchingDrawing } from './roughArchingDrawing.ts';
 import { roughDrillDrawing } from './roughDrillDrawing.ts';
 
-const ROUGH = { roughAllowance: 1, roughStep: 2, drillPitch: 12, drillDiameter: 6, drillPoint: 1.8 };
+const ROUGH = {
+  roughAllowance: 1,
+  roughStep: 2,
+  hollowAllowance: 0.5,
+  drillPitch: 12,
+  drillDiameter: 6,
+  drillPoint: 1.8,
+};
 const values = archValues({ ...ROUGH, blankHeightBack: 18 });
 const arch = plateArch(values, violinHalf(), 'back');
 if (!arch.ok) throw new Error('refused');

@@ -1,6 +1,6 @@
 import { boundsOf, type Chain } from '../curve/index.ts';
 import type { Drawing, DrawnLine, Lettering } from '../drawing/index.ts';
-import { insideLine } from '../instrument/index.ts';
+import { insideLine, type PlateArch } from '../instrument/index.ts';
 import { type ContourPlan, contourChain, contourWords, LETTERED_FOR_MM } from './contourPlan.ts';
 
 /**
@@ -22,7 +22,7 @@ export function contourDrawing(plan: ContourPlan): Drawing {
       ...acrossPlate(plan).map((chain): DrawnLine => ({ meaning: 'draw', chain })),
       ...alongPlate(plan).map((chain): DrawnLine => ({ meaning: 'draw', chain, centreLine: true })),
     ],
-    lettering: [...numbers.map(({ lettering }) => lettering), ...stationNames(plan, size)],
+    lettering: [...numbers.map(({ lettering }) => lettering), ...stationNames(arch, size)],
     notes: [
       `${title}: ${says.join('; ')}.`,
       'Seen from the outside, neck end up. Both halves are alike.',
@@ -38,7 +38,10 @@ export function contourDrawing(plan: ContourPlan): Drawing {
 }
 
 /** The stations of the arching, from edge to edge. */
-export function acrossPlate({ arch, outline }: ContourPlan): readonly Chain<'drawing'>[] {
+export function acrossPlate({
+  arch,
+  outline,
+}: Pick<ContourPlan, 'arch' | 'outline'>): readonly Chain<'drawing'>[] {
   const { max } = boundsOf(outline);
   return arch.stations.flatMap(({ yMm }) =>
     insideLine({ x: -2 * max.x, y: yMm }, { x: 2 * max.x, y: yMm }, outline, []),
@@ -46,7 +49,7 @@ export function acrossPlate({ arch, outline }: ContourPlan): readonly Chain<'dra
 }
 
 /** The centre line. */
-export function alongPlate({ outline }: ContourPlan): readonly Chain<'drawing'>[] {
+export function alongPlate({ outline }: Pick<ContourPlan, 'outline'>): readonly Chain<'drawing'>[] {
   const { min, max } = boundsOf(outline);
   const reach = max.y - min.y;
   return insideLine({ x: 0, y: min.y - reach }, { x: 0, y: max.y + reach }, outline, []);
@@ -64,7 +67,7 @@ const WORDS = {
 const NAME_MM = 2;
 
 /** Names of the stations with how high they stand, beside their lines outside the bass edge. */
-function stationNames({ arch }: ContourPlan, size: number): readonly Lettering[] {
+export function stationNames(arch: PlateArch, size: number): readonly Lettering[] {
   return arch.stations.map(
     ({ name, yMm, edgeHalfWidthMm }): Lettering => ({
       text: `${WORDS[name]} ${yMm.toFixed(0)}`,

@@ -66,7 +66,7 @@ export function contourPlan(
 const OUTLINE_CHORD_MM = 0.05;
 
 /** Centre line, stations and outline, which numbers are kept off. */
-function guideLines(arch: PlateArch, outline: Chain<'body'>): readonly ContourLine[] {
+export function guideLines(arch: PlateArch, outline: Chain<'body'>): readonly ContourLine[] {
   const { min, max } = boundsOf(outline);
   const guide = (...xyMm: number[]): ContourLine => ({
     levelMm: 0,

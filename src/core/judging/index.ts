@@ -17,4 +17,6 @@ export { type PlateContours, plateContours } from './plateContours.ts';
 export type { PlateMapPlan } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';
+export { thicknessDrawing } from './thicknessDrawing.ts';
 export { thicknessPicture } from './thicknessPicture.ts';
+export { type ThicknessPlan, thicknessPlan } from './thicknessPlan.ts';

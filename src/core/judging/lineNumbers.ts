@@ -42,8 +42,8 @@ const FARTHEST_SHARE = 0.3;
 
 /**
  * Numbers on contour lines: in a gap of the line, along it and upright, near a ladder, clear of all other lines and
- * numbers and of what else they are kept off. A line that has no such place near a ladder carries no number there; lines
- * that are not to be numbered are broken where a number stands on them.
+ * numbers and of what else they are kept off. A line that has no such place near a ladder carries no number there; one that
+ * has none near any tries the spare ladders. Lines that are not to be numbered are broken where a number stands on them.
  */
 export function numberedLines(
   lines: readonly ContourLine[],
@@ -52,6 +52,7 @@ export function numberedLines(
   ladders: readonly Ladder[],
   keptOff: readonly ContourLine[] = [],
   isNumbered: (levelMm: number) => boolean = () => true,
+  spare: readonly Ladder[] = [],
 ): NumberedLines {
   const stretches = lines.filter(({ levelMm }) => isNumbered(levelMm)).map(stretchOf);
   const inTheWay = [...stretches, ...keptOff.map(stretchOf)];
@@ -61,7 +62,8 @@ export function numberedLines(
     const text = textOf(stretch.line.levelMm);
     const widthMm = letteringWidthMm({ text, heightMm });
     const own: Label[] = [];
-    for (const ladder of ladders) {
+    for (const [tried, ladder] of [...ladders, ...spare].entries()) {
+      if (tried >= ladders.length && own.length > 0) break;
       const label = bestLabel(stretch, ladder, widthMm, heightMm, (one) =>
         isClear(one, index, inTheWay, placed),
       );

@@ -1,7 +1,8 @@
-import { type Point, point } from '../../base/index.ts';
+import type { Point } from '../../base/index.ts';
 import { closeChain, containsPoint, joinChains } from '../../curve/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import { lowestTip } from './drillBit.ts';
+import { drillGrid, LEAST_DEPTH_MM, SETTING_MM } from './drillGrid.ts';
 import { edgeDistances } from './edgeShape.ts';
 import { plateHeight } from './plateHeight.ts';
 import type { RoughNumbers } from './roughNumbers.ts';
@@ -15,12 +16,6 @@ export interface DrillPoint {
   readonly depthMm: number;
 }
 
-/** mm. Tips stop at whole steps of this height, so that one setting serves many holes. */
-const SETTING_MM = 0.5;
-
-/** mm. Shallower holes are not worth drilling. */
-const LEAST_DEPTH_MM = 0.5;
-
 /** mm of wood between a hole and the edge, so that a bit does not break out. */
 const FROM_EDGE_MM = 2;
 
@@ -32,16 +27,11 @@ export function drillPoints(arch: PlateArch, rough: RoughNumbers): readonly Dril
   const { pitchMm, diameterMm } = rough.drill;
   const treble = closeChain(joinChains(...arch.edge));
   const floorAt = ({ x, y }: Point<'body'>): number => plateHeight(arch, x, y, 'arched') + rough.allowanceMm;
-  const found: DrillPoint[] = [];
-  const rows = Math.floor(arch.bodyLengthMm / (2 * pitchMm));
-  for (let row = -rows; row <= rows; row++)
-    for (let x = pitchMm / 2; x < arch.bodyLengthMm; x += pitchMm) {
-      const at = point<'body'>(x, arch.bodyLengthMm / 2 + row * pitchMm);
-      if (!containsPoint(treble, at)) continue;
-      if (Math.min(...edgeDistances(arch.edge, at)) < diameterMm / 2 + FROM_EDGE_MM) continue;
-      const leftMm = SETTING_MM * Math.ceil(lowestTip(floorAt, at, rough.drill) / SETTING_MM);
-      const depthMm = rough.boardMm - leftMm;
-      if (depthMm >= LEAST_DEPTH_MM) found.push({ at, leftMm, depthMm });
-    }
-  return found;
+  return drillGrid(arch.bodyLengthMm, pitchMm).flatMap((at) => {
+    if (!containsPoint(treble, at)) return [];
+    if (Math.min(...edgeDistances(arch.edge, at)) < diameterMm / 2 + FROM_EDGE_MM) return [];
+    const leftMm = SETTING_MM * Math.ceil(lowestTip(floorAt, at, rough.drill) / SETTING_MM);
+    const depthMm = rough.boardMm - leftMm;
+    return depthMm >= LEAST_DEPTH_MM ? [{ at, leftMm, depthMm }] : [];
+  });
 }

@@ -10,6 +10,8 @@ export interface RoughNumbers {
   readonly stepMm: number;
   /** Upper face of the board, level: from it depths are counted. */
   readonly boardMm: number;
+  /** Left on the inside where it is drilled. */
+  readonly insideAllowanceMm: number;
   readonly drill: DrillBit & { readonly pitchMm: number };
 }
 
@@ -36,6 +38,7 @@ export function roughNumbers(values: Design['values'], arch: PlateArch): Checked
   };
   const allowanceMm = read('roughAllowance', 0);
   const stepMm = read('roughStep', LEAST_STEP_MM);
+  const insideAllowanceMm = read('hollowAllowance', 0);
   const drill = {
     pitchMm: read('drillPitch', 0),
     diameterMm: read('drillDiameter', LEAST_STEP_MM),
@@ -46,7 +49,9 @@ export function roughNumbers(values: Design['values'], arch: PlateArch): Checked
   if (faults.length > 0) return refuse(...faults);
   if (!(drill.pitchMm >= LEAST_PITCH * drill.diameterMm)) faults.push(crowded(drill));
   if (!(boardMm >= arch.archHeightMm)) faults.push(thinBoard(name, boardMm, arch));
-  return faults.length > 0 ? refuse(...faults) : accept({ allowanceMm, stepMm, boardMm, drill });
+  return faults.length > 0
+    ? refuse(...faults)
+    : accept({ allowanceMm, stepMm, boardMm, insideAllowanceMm, drill });
 }
 
 /** mm. Finer steps than this are no terraces, finer bits no drills. */

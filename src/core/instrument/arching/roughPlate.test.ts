@@ -10,7 +10,14 @@ import { plateHeight } from './plateHeight.ts';
 import { roughNumbers } from './roughNumbers.ts';
 import { terraces } from './terraces.ts';
 
-const ROUGH = { roughAllowance: 1, roughStep: 2, drillPitch: 12, drillDiameter: 6, drillPoint: 1.8 };
+const ROUGH = {
+  roughAllowance: 1,
+  roughStep: 2,
+  hollowAllowance: 0.5,
+  drillPitch: 12,
+  drillDiameter: 6,
+  drillPoint: 1.8,
+};
 const values = archValues(ROUGH);
 const plates = (['back', 'top'] as const).map((plate) => {
   const made = plateArch(values, violinHalf(), plate);
@@ -135,6 +142,7 @@ test.each([
   [{ blankHeightBack: 12 }, 'rough.board'],
   [{ roughStep: 0 }, 'rough.number'],
   [{ roughAllowance: -1 }, 'rough.number'],
+  [{ hollowAllowance: -0.5 }, 'rough.number'],
   [{ drillPitch: 6 }, 'rough.pitch'],
   [{ drillPoint: Number.NaN }, 'rough.number'],
 ])('what cannot be roughed out so is refused in words: %o', (change, code) => {

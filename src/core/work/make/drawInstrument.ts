@@ -11,6 +11,7 @@ import {
   purflingPlanDrawing,
 } from '../../drawing/index.ts';
 import { type Instrument, insideHeight } from '../../instrument/index.ts';
+import { drawHollowing } from './drawHollowing.ts';
 import { drawRoughing } from './drawRoughing.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
 
@@ -60,5 +61,7 @@ export function drawInstrument(
     ...drawRoughing(instrument, 'back'),
     ...drawRoughing(instrument, 'top'),
     ...sets.flatMap((set) => (set.ok ? set.value : [])),
+    ...drawHollowing(instrument, 'back'),
+    ...drawHollowing(instrument, 'top'),
   ]);
 }

@@ -23,6 +23,7 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   blocks: ['block pattern', 'block patterns'],
   roughing: ['roughing chart', 'roughing charts'],
   arching: ['arching gauge', 'arching gauges'],
+  hollowing: ['hollowing sheet', 'hollowing sheets'],
   edge: ['edge gauge or plan', 'edge gauges and plans'],
   sheet: ['sheet', 'sheets'],
   ribs: ['rib pattern', 'rib patterns'],

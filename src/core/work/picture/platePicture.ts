@@ -13,7 +13,9 @@ import {
   type PictureSheet,
   rakingLight,
   sectionDrawing,
+  thicknessDrawing,
   thicknessPicture,
+  thicknessPlan,
 } from '../../judging/index.ts';
 import type { PictureRequest } from './pictureRequest.ts';
 
@@ -49,7 +51,12 @@ function pictureOf(
     case 'curvature':
       return accept({ sheet: curvaturePicture(instrument, plate, state), says: [], findings: [] });
     case 'thickness':
-      return accept({ sheet: thicknessPicture(instrument, plate), says: [], findings: [] });
+      return accept({
+        sheet: thicknessPicture(instrument, plate),
+        drawing: thicknessDrawing(thicknessPlan(instrument, plate)),
+        says: [],
+        findings: [],
+      });
     case 'difference':
       return difference(instrument, request, other);
     case 'section':
