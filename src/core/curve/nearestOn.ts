@@ -1,7 +1,7 @@
 import { Bug, distanceBetween, type Frame, type Point } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { headingOn, pointOn, segments } from './segment.ts';
-import { distanceToBox, footFraction, type Span, spanOf } from './span.ts';
+import { footFraction, type Span, spanOf, squareToBox } from './span.ts';
 
 /** The place of a chain that lies nearest to a point. */
 export interface Nearest<F extends Frame> {
@@ -36,14 +36,19 @@ export function nearestOn<F extends Frame>(chain: Chain<F>, p: Point<F>): Neares
   return { ...foot, side: foot.distanceMm === 0 || across === 0 ? 0 : across > 0 ? 1 : -1 };
 }
 
-/** As {@link nearestOn} without the side, for spans that are asked many times. */
+/**
+ * As {@link nearestOn} without the side, for spans that are asked many times. Where nothing lies within `withinMm`, that is
+ * the distance and the segment −1.
+ */
 export function nearestOnSpans<F extends Frame>(
   spans: readonly Span<F>[],
   p: Point<F>,
+  withinMm = Infinity,
 ): Omit<Nearest<F>, 'side'> {
-  let best = { point: p, distanceMm: Infinity, segment: -1, fraction: 0 };
-  for (const [segment, span] of spans.entries()) {
-    if (distanceToBox(span, p) >= best.distanceMm) continue;
+  let best = { point: p, distanceMm: withinMm, segment: -1, fraction: 0 };
+  for (let segment = 0; segment < spans.length; segment++) {
+    const span = spans[segment] as Span<F>;
+    if (squareToBox(span, p) >= best.distanceMm * best.distanceMm) continue;
     const foot = footFraction(span, p.x, p.y);
     const fraction = Math.min(1, Math.max(0, foot));
     const at = pointOn(span.segment, fraction);

@@ -59,11 +59,11 @@ export function fractionWithin<F extends Frame>(span: Span<F>, x: number, y: num
   return Math.min(1, Math.max(0, fraction));
 }
 
-/** How far a point lies from a span's box; 0 inside. A lower bound of its distance. */
-export function distanceToBox<F extends Frame>(span: Span<F>, p: Point<F>): number {
+/** Square of how far a point lies from a span's box; 0 inside. A lower bound of its squared distance. */
+export function squareToBox<F extends Frame>(span: Span<F>, p: Point<F>): number {
   const beyondX = Math.max(span.minX - p.x, 0, p.x - span.maxX);
   const beyondY = Math.max(span.minY - p.y, 0, p.y - span.maxY);
-  return Math.hypot(beyondX, beyondY);
+  return beyondX * beyondX + beyondY * beyondY;
 }
 
 /** Every pair of spans whose boxes come within WELD_MM of each other, by a sweep along x. */

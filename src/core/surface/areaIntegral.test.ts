@@ -39,6 +39,18 @@ test('a disc with a hole holds what its radii say, also of the square of the dis
   expect(sums(ring, 0.5, (x, y) => (x - 3) ** 2 + (y + 2) ** 2) / polar).toBeCloseTo(1, 6);
 });
 
+test('of what is even, the right half alone is half of it, and no place left of the middle is asked for', () => {
+  const [disc, cut] = [10, 5].map((radius) => circleChain(point<'body'>(0, 0), radius));
+  let [area, least] = [0, Number.POSITIVE_INFINITY];
+  const add = (x: number, _y: number, areaMm2: number): void => {
+    area += areaMm2;
+    least = Math.min(least, x);
+  };
+  integrateInside([disc], 1, add, [cut], 0);
+  expect(area / (Math.PI * 50)).toBeCloseTo(1, 6);
+  expect(least).toBeGreaterThan(0);
+});
+
 test('what breaks along a circle is summed rightly with a cut there, and not without', () => {
   const inner = circleChain(point<'body'>(0.3, 0.2), 3);
   const outer = circleChain(point<'body'>(0, 0), 10);

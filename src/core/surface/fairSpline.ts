@@ -82,10 +82,18 @@ interface Term {
   readonly factor: number;
 }
 
-function combine(spline: FairSpline, at: number, derivative: 0 | 1 | 2): number {
-  const spans = spline.coefficients.length - 3;
-  const row = basisRow({ from: spline.from, to: spline.to, spans }, at, derivative);
-  return row.reduce((sum, { column, factor }) => sum + factor * (spline.coefficients[column] ?? 0), 0);
+function combine({ from, to, coefficients }: FairSpline, at: number, derivative: 0 | 1 | 2): number {
+  const spans = coefficients.length - 3;
+  const width = (to - from) / spans;
+  const place = Math.max(0, Math.min(spans, (at - from) / width));
+  const span = Math.min(spans - 1, Math.floor(place));
+  const [a, b, c, d] = cubicBasis(place - span, derivative);
+  const sum =
+    a * coefficients[span] +
+    b * coefficients[span + 1] +
+    c * coefficients[span + 2] +
+    d * coefficients[span + 3];
+  return derivative === 0 ? sum : derivative === 1 ? sum / width : sum / (width * width);
 }
 
 function basisRow(

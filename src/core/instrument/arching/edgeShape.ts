@@ -32,9 +32,13 @@ export function edgeMembers(half: HalfOutline): EdgeMembers {
   ].map((member) => ({ ...member, spans: spansOf(member) }));
 }
 
-/** How far a point stands inside the edge: its distance from each member, mm. */
-export function edgeDistances(members: EdgeMembers, at: Point<'body'>): readonly number[] {
-  return members.map(({ spans }) => nearestOnSpans(spans, at).distanceMm);
+/** How far a point stands inside the edge: its distance from each member, mm; `withinMm` for members farther than that. */
+export function edgeDistances(
+  members: EdgeMembers,
+  at: Point<'body'>,
+  withinMm = Number.POSITIVE_INFINITY,
+): readonly number[] {
+  return members.map(({ spans }) => nearestOnSpans(spans, at, withinMm).distanceMm);
 }
 
 /** A distance and how it grows: the unit vector away from what it is measured from. */
@@ -45,9 +49,13 @@ export interface Away {
 }
 
 /** {@link edgeDistances} with their directions. */
-export function edgeAway(members: EdgeMembers, at: Point<'body'>): readonly Away[] {
+export function edgeAway(
+  members: EdgeMembers,
+  at: Point<'body'>,
+  withinMm = Number.POSITIVE_INFINITY,
+): readonly Away[] {
   return members.map(({ spans }) => {
-    const { point: foot, distanceMm } = nearestOnSpans(spans, at);
+    const { point: foot, distanceMm } = nearestOnSpans(spans, at, withinMm);
     const length = distanceMm > 0 ? distanceMm : 1;
     return { distanceMm, x: (at.x - foot.x) / length, y: (at.y - foot.y) / length };
   });

@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { type Point, point } from '../../base/index.ts';
 
 /** Which of many points may be nearest, by the cell of a grid that a place lies in. */
 export interface PointGrid {
@@ -8,6 +8,8 @@ export interface PointGrid {
   readonly rows: number;
   /** For each cell the points, in their order, that are nearest to some place in it. */
   readonly cells: readonly Uint16Array[];
+  /** For each cell a distance that every place in it stands off every point at least, mm. */
+  readonly clearMm: Float64Array;
 }
 
 /** mm across a cell, and beyond the points that the grid reaches out on every side. */
@@ -15,20 +17,51 @@ const CELL_MM = 8;
 
 /** A grid over the points and a cell's width round them. */
 export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
+  const xs = Float64Array.from(points, ({ x }) => x);
+  const ys = Float64Array.from(points, ({ y }) => y);
   const [fromX, fromY] = [Math.min(...xs) - CELL_MM, Math.min(...ys) - CELL_MM];
   const columns = Math.max(1, Math.ceil((Math.max(...xs) + CELL_MM - fromX) / CELL_MM));
   const rows = Math.max(1, Math.ceil((Math.max(...ys) + CELL_MM - fromY) / CELL_MM));
+  const clearMm = new Float64Array(columns * rows);
+  const squares = new Float64Array(points.length);
+  const near = new Uint16Array(points.length);
   const cells = Array.from({ length: columns * rows }, (_, cell) => {
-    const x = fromX + ((cell % columns) + 0.5) * CELL_MM;
-    const y = fromY + (Math.floor(cell / columns) + 0.5) * CELL_MM;
-    const away = points.map((point) => Math.hypot(point.x - x, point.y - y));
+    const { x, y } = cellMiddle({ fromX, fromY, columns }, cell);
+    let least = Number.POSITIVE_INFINITY;
+    for (let index = 0; index < squares.length; index++) {
+      const [alongX, alongY] = [(xs[index] as number) - x, (ys[index] as number) - y];
+      const square = alongX * alongX + alongY * alongY;
+      squares[index] = square;
+      if (square < least) least = square;
+    }
     // From anywhere in the cell a point seems at most half a diagonal nearer or farther than from its middle.
-    const most = Math.min(...away) + CELL_MM * Math.SQRT2;
-    return Uint16Array.from(away.flatMap((distance, index) => (distance <= most ? [index] : [])));
+    const leastMm = Math.sqrt(least);
+    clearMm[cell] = leastMm - CELL_MM * Math.SQRT1_2;
+    const most = (leastMm + CELL_MM * Math.SQRT2) ** 2;
+    let count = 0;
+    for (let index = 0; index < squares.length; index++)
+      if ((squares[index] as number) <= most) near[count++] = index;
+    return near.slice(0, count);
   });
-  return { fromX, fromY, columns, rows, cells };
+  return { fromX, fromY, columns, rows, cells, clearMm };
+}
+
+/** The cell that a place lies in; −1 for a place off the grid. */
+export function cellOf({ fromX, fromY, columns, rows }: PointGrid, x: number, y: number): number {
+  const column = Math.floor((x - fromX) / CELL_MM);
+  const row = Math.floor((y - fromY) / CELL_MM);
+  return column >= 0 && column < columns && row >= 0 && row < rows ? row * columns + column : -1;
+}
+
+/** The middle of a cell. */
+export function cellMiddle(
+  { fromX, fromY, columns }: Pick<PointGrid, 'fromX' | 'fromY' | 'columns'>,
+  cell: number,
+): Point<'body'> {
+  return point(
+    fromX + ((cell % columns) + 0.5) * CELL_MM,
+    fromY + (Math.floor(cell / columns) + 0.5) * CELL_MM,
+  );
 }
 
 /** The first of the nearest points; null for a place off the grid. */
@@ -38,15 +71,15 @@ export function nearestInGrid(
   x: number,
   y: number,
 ): number | null {
-  const column = Math.floor((x - grid.fromX) / CELL_MM);
-  const row = Math.floor((y - grid.fromY) / CELL_MM);
-  if (!(column >= 0 && column < grid.columns && row >= 0 && row < grid.rows)) return null;
-  const candidates = grid.cells[row * grid.columns + column] as Uint16Array;
+  const cell = cellOf(grid, x, y);
+  if (cell < 0) return null;
+  const candidates = grid.cells[cell] as Uint16Array;
   let best = candidates[0] as number;
   let least = Number.POSITIVE_INFINITY;
   for (const index of candidates) {
     const { x: pointX, y: pointY } = points[index] as Point<'body'>;
-    const square = (pointX - x) ** 2 + (pointY - y) ** 2;
+    const [alongX, alongY] = [pointX - x, pointY - y];
+    const square = alongX * alongX + alongY * alongY;
     if (square < least) [least, best] = [square, index];
   }
   return best;

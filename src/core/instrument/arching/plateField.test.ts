@@ -5,8 +5,9 @@ import { point, seededRandom } from '../../base/index.ts';
 import { areaOf, containsPoint, nearestOn, outlineChain } from '../../curve/index.ts';
 import { plateArch } from './plateArch.ts';
 import { plateField } from './plateField.ts';
-import { plateHeight, plateSlopes } from './plateHeight.ts';
+import { nearPlateHeight, nearPlateSlopes, plateHeight, plateSlopes } from './plateHeight.ts';
 import { plateShape } from './plateShape.ts';
+import { footOn, isLeft, isSurelyLeft } from './smoothLine.ts';
 
 const half = violinHalf();
 const made = plateArch(archValues(), half, 'top');
@@ -30,6 +31,36 @@ test('a field holds a height at every place of the plate, the same on both sides
   expect(worst).toBeLessThan(1e-12);
   const areaMm2 = areaOf(outlineChain(half));
   expect(Math.abs((count * stepMm ** 2) / areaMm2 - 1)).toBeLessThan(0.01);
+});
+
+test('what stands surely inside the channel by a distance does, and most of the plate is told so without a foot', () => {
+  const { line } = top.channel;
+  let [sure, inside] = [0, 0];
+  for (let y = 1; y < 355; y += 3.1)
+    for (let x = 0.3; x < 104; x += 2.7) {
+      const { distanceMm } = footOn(line, x, y);
+      if (Math.abs(distanceMm) > 0.01) expect(isLeft(line, x, y)).toBe(distanceMm > 0);
+      if (distanceMm > 5) inside++;
+      if (!isSurelyLeft(line, x, y, 5)) continue;
+      sure++;
+      expect(distanceMm).toBeGreaterThan(5);
+    }
+  expect(sure).toBeGreaterThan(0.5 * inside);
+});
+
+test('heights and slopes for sums are those of the surface to two thousandths', () => {
+  const body = outlineChain(half);
+  const random = seededRandom(5);
+  for (let counted = 0; counted < 2000; ) {
+    const [x, y] = [(random() - 0.5) * 208, random() * 355];
+    if (!containsPoint(body, point<'body'>(x, y))) continue;
+    counted++;
+    const whole = plateSlopes(top, x, y);
+    const near = nearPlateSlopes(top, x, y);
+    expect(Math.abs(nearPlateHeight(top, x, y) - whole.zMm)).toBeLessThan(0.002);
+    expect(Math.abs(near.zMm - whole.zMm)).toBeLessThan(0.002);
+    expect(Math.hypot(near.slopeX - whole.slopeX, near.slopeY - whole.slopeY)).toBeLessThan(0.003);
+  }
 });
 
 test('slopes and bends at the crest of the waist: level, and bent as the cycloid and the long arch are', () => {

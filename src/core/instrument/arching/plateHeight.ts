@@ -1,5 +1,5 @@
 import { point } from '../../base/index.ts';
-import { loftAt, netAt, type SurfacePoint } from '../../surface/index.ts';
+import { loftAt, loftHeight, loftRow, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import {
   type EdgeState,
@@ -8,7 +8,7 @@ import {
   finishedEdgeHeight,
   finishedEdgeSlopes,
 } from './edgeShape.ts';
-import { type Foot, footOn } from './smoothLine.ts';
+import { type Foot, footOn, isLeft, isSurelyLeft } from './smoothLine.ts';
 
 /** Share of the body length, 5 mm on a violin, over which what the correction misses at the channel is faded out. */
 const FADE_SHARE = 5 / 355;
@@ -21,7 +21,13 @@ const FADE_SHARE = 5 / 355;
  */
 export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: EdgeState): number {
   const x = Math.abs(xMm);
-  return heightAtFoot(arch, x, yMm, footOn(arch.channel.line, x, yMm), state);
+  if (!isSurelyLeft(arch.channel.line, x, yMm, fadeReach(arch)))
+    return heightAtFoot(arch, x, yMm, footOn(arch.channel.line, x, yMm), state);
+  const bodyMm = loftHeight(loftRow(arch.loft, yMm), x) + netAt(arch.correction, x, yMm).zMm;
+  return Math.max(
+    state === 'arched' ? arch.numbers.edgeHeightMm : Number.NEGATIVE_INFINITY,
+    arch.channelZMm + bodyMm,
+  );
 }
 
 /** {@link plateHeight} where the nearest place of the channel is known already; x not below 0. */
@@ -76,18 +82,54 @@ export function fadeReach(arch: PlateArch): number {
  */
 export function plateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
   const x = Math.abs(xMm);
-  const foot = footOn(arch.channel.line, x, yMm);
-  const { zMm, slopeX, slopeY } =
-    foot.distanceMm >= 0 ? insideSlopes(arch, x, yMm, foot) : edgeSlopes(arch, x, yMm, foot);
+  const { zMm, slopeX, slopeY } = isSurelyLeft(arch.channel.line, x, yMm, fadeReach(arch))
+    ? liftedBody(arch, x, yMm)
+    : slopesAtFoot(arch, x, yMm, footOn(arch.channel.line, x, yMm));
   return { zMm, slopeX: Math.sign(xMm) * slopeX || 0, slopeY };
 }
 
-function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
+/** Share of the body length, 40 mm on a violin: edges farther off shape a scoop by less than a ten-thousandth of a millimetre. */
+const FAR_EDGE_SHARE = 40 / 355;
+
+/**
+ * Height of the finished outside but for what is faded out beside the channel, a thousandth of a millimetre at most: for
+ * sums over the whole plate.
+ */
+export function nearPlateHeight(arch: PlateArch, xMm: number, yMm: number): number {
+  const x = Math.abs(xMm);
+  const { line } = arch.channel;
+  if (isLeft(line, x, yMm))
+    return arch.channelZMm + loftHeight(loftRow(arch.loft, yMm), x) + netAt(arch.correction, x, yMm).zMm;
+  const outsideMm = Math.max(0, -footOn(line, x, yMm).distanceMm);
+  const farMm = FAR_EDGE_SHARE * arch.bodyLengthMm;
+  return finishedEdgeHeight(arch.numbers, edgeDistances(arch.edge, point(x, yMm), farMm), outsideMm);
+}
+
+/** {@link plateSlopes} as near as {@link nearPlateHeight}. */
+export function nearPlateSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
+  const x = Math.abs(xMm);
+  const { line } = arch.channel;
+  const { zMm, slopeX, slopeY } = isLeft(line, x, yMm)
+    ? liftedBody(arch, x, yMm)
+    : edgeSlopes(arch, x, yMm, footOn(line, x, yMm), FAR_EDGE_SHARE * arch.bodyLengthMm);
+  return { zMm, slopeX: Math.sign(xMm) * slopeX || 0, slopeY };
+}
+
+function slopesAtFoot(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
+  return foot.distanceMm >= 0 ? insideSlopes(arch, x, yMm, foot) : edgeSlopes(arch, x, yMm, foot);
+}
+
+/** Loft and correction over the gluing face: the whole surface where nothing is faded out. */
+function liftedBody(arch: PlateArch, x: number, yMm: number): SurfacePoint {
   const body = bodyAt(arch, x, yMm);
-  const zMm = arch.channelZMm + body.zMm;
+  return { ...body, zMm: arch.channelZMm + body.zMm };
+}
+
+function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
+  const body = liftedBody(arch, x, yMm);
   const fadeMm = fadeReach(arch);
   const t = foot.distanceMm / fadeMm;
-  if (t >= 1) return { ...body, zMm };
+  if (t >= 1) return body;
   const [alongX, alongY] = [Math.cos(foot.headingRad), Math.sin(foot.headingRad)];
   const here = fadedMiss(arch, foot);
   const beside = (step: number): number =>
@@ -95,7 +137,7 @@ function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): Surf
   const inward = here.inwardSlope * here.left - (here.missMm * 6 * t * (1 - t)) / fadeMm;
   const along = (beside(BESIDE_MM) - beside(-BESIDE_MM)) / (2 * BESIDE_MM);
   return {
-    zMm: zMm - here.fadedMm,
+    zMm: body.zMm - here.fadedMm,
     slopeX: body.slopeX + inward * alongY - along * alongX,
     slopeY: body.slopeY - inward * alongX - along * alongY,
   };
@@ -114,8 +156,8 @@ export function fadedMiss(arch: PlateArch, foot: Foot) {
   return { inwardSlope, missMm, left, fadedMm: missMm * left };
 }
 
-function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): SurfacePoint {
-  const fromEdge = edgeAway(arch.edge, point(x, yMm));
+function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot, withinMm?: number): SurfacePoint {
+  const fromEdge = edgeAway(arch.edge, point(x, yMm), withinMm);
   const outside = {
     distanceMm: -foot.distanceMm,
     x: Math.sin(foot.headingRad),

@@ -1,5 +1,5 @@
 import { Bug, type Point } from '../../base/index.ts';
-import { nearestInGrid, type PointGrid, pointGrid } from './nearestOfPoints.ts';
+import { cellMiddle, cellOf, nearestInGrid, type PointGrid, pointGrid } from './nearestOfPoints.ts';
 
 /** A point of a line together with its heading. */
 export interface LinePoint extends Point<'body'> {
@@ -13,10 +13,14 @@ export interface LinePoint extends Point<'body'> {
  */
 export interface SmoothLine {
   readonly points: readonly LinePoint[];
+  /** Unit vectors of the headings, x and y of each in turn. */
+  readonly headings: Float64Array;
   /** Greatest distance between two neighbours. */
   readonly widestGapMm: number;
   /** Finds the nearest point without asking all. */
   readonly grid: PointGrid;
+  /** For each cell of the grid how far every place in it stands to the left of travel at least, mm; −∞ where that is not sure. */
+  readonly leftMm: Float64Array;
 }
 
 export function smoothLine(points: readonly LinePoint[]): SmoothLine {
@@ -24,7 +28,35 @@ export function smoothLine(points: readonly LinePoint[]): SmoothLine {
     const from = points[index - 1];
     return from ? Math.max(widest, Math.hypot(to.x - from.x, to.y - from.y)) : widest;
   }, 0);
-  return { points, widestGapMm, grid: pointGrid(points) };
+  const grid = pointGrid(points);
+  const headings = Float64Array.from(
+    points.flatMap(({ headingRad }) => [Math.cos(headingRad), Math.sin(headingRad)]),
+  );
+  const line = { points, headings, widestGapMm, grid, leftMm: grid.clearMm };
+  return { ...line, leftMm: grid.clearMm.map((clearMm, cell) => leftOfCell(line, clearMm, cell)) };
+}
+
+/** A cell that the line keeps clear of lies on one side of it altogether. */
+function leftOfCell(line: SmoothLine, clearMm: number, cell: number): number {
+  const { x, y } = cellMiddle(line.grid, cell);
+  // Between two points the line comes nearer by less than half their distance.
+  const sureMm = clearMm - line.widestGapMm / 2;
+  return sureMm > 0 && footOn(line, x, y).distanceMm > 0 ? sureMm : Number.NEGATIVE_INFINITY;
+}
+
+/** Whether a place stands to the left of a line by more than a distance, where that is told without a foot; false may be either. */
+export function isSurelyLeft({ grid, leftMm }: SmoothLine, x: number, y: number, byMm: number): boolean {
+  const cell = cellOf(grid, x, y);
+  return cell >= 0 && (leftMm[cell] as number) > byMm;
+}
+
+/** Whether a place stands to the left of a line, told by the nearest of its points: right but for the line's bow between two of them. */
+export function isLeft(line: SmoothLine, x: number, y: number): boolean {
+  const { points, headings, grid } = line;
+  if (isSurelyLeft(line, x, y, 0)) return true;
+  const nearest = nearestInGrid(grid, points, x, y) ?? nearestOfAll(line, x, y);
+  const at = points[nearest] as LinePoint;
+  return (y - at.y) * (headings[2 * nearest] as number) > (x - at.x) * (headings[2 * nearest + 1] as number);
 }
 
 /** The nearest place on a line; the distance is positive to the left of travel. */
@@ -65,18 +97,22 @@ function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number)
 function pointAt(line: SmoothLine, at: number): LinePoint {
   const interval = Math.max(0, Math.min(line.points.length - 2, Math.floor(at)));
   const t = at - interval;
-  const { a, b, lengthMm } = ends(line, interval);
-  const stay = (1 + 2 * t) * (1 - t) ** 2;
-  const leave = lengthMm * t * (1 - t) ** 2;
+  const { points, headings } = line;
+  const [a, b] = [points[interval], points[interval + 1]];
+  if (!a || !b) throw new Bug(`no interval ${interval} in a line of ${points.length} points`);
+  const heading = 2 * interval;
+  const [aX, aY] = [headings[heading] as number, headings[heading + 1] as number];
+  const [bX, bY] = [headings[heading + 2] as number, headings[heading + 3] as number];
+  const lengthMm = tangentLength(b.x - a.x, b.y - a.y, aX * bX + aY * bY);
+  const left = (1 - t) * (1 - t);
+  const stay = (1 + 2 * t) * left;
+  const leave = lengthMm * t * left;
   const arrive = -lengthMm * t * t * (1 - t);
-  const headingX =
-    (6 * t * (1 - t) * (b.x - a.x)) / lengthMm + along(t, Math.cos(a.headingRad), Math.cos(b.headingRad));
-  const headingY =
-    (6 * t * (1 - t) * (b.y - a.y)) / lengthMm + along(t, Math.sin(a.headingRad), Math.sin(b.headingRad));
+  const chord = (6 * t * (1 - t)) / lengthMm;
   return {
-    x: stay * a.x + (1 - stay) * b.x + leave * Math.cos(a.headingRad) + arrive * Math.cos(b.headingRad),
-    y: stay * a.y + (1 - stay) * b.y + leave * Math.sin(a.headingRad) + arrive * Math.sin(b.headingRad),
-    headingRad: Math.atan2(headingY, headingX),
+    x: stay * a.x + (1 - stay) * b.x + leave * aX + arrive * bX,
+    y: stay * a.y + (1 - stay) * b.y + leave * aY + arrive * bY,
+    headingRad: Math.atan2(chord * (b.y - a.y) + along(t, aY, bY), chord * (b.x - a.x) + along(t, aX, bX)),
   };
 }
 
@@ -116,22 +152,8 @@ function crossing(
   return (low + high) / 2;
 }
 
-function ends(line: SmoothLine, interval: number): { a: LinePoint; b: LinePoint; lengthMm: number } {
-  const a = line.points[interval];
-  const b = line.points[interval + 1];
-  if (!a || !b) throw new Bug(`no interval ${interval} in a line of ${line.points.length} points`);
-  const chord = Math.hypot(b.x - a.x, b.y - a.y);
-  const half = Math.abs(turnBetween(a.headingRad, b.headingRad)) / 4;
-  // An arc's cubic with the right tangents has tangent lengths chord / cos² of a quarter of its sweep.
-  return { a, b, lengthMm: chord / Math.cos(half) ** 2 };
-}
-
 function along(t: number, leaving: number, arriving: number): number {
   return (1 - t) * (1 - 3 * t) * leaving + t * (3 * t - 2) * arriving;
-}
-
-function turnBetween(from: number, to: number): number {
-  return Math.atan2(Math.sin(to - from), Math.cos(to - from));
 }
 
 /** How far a point lies ahead of a place, along its heading. */
@@ -140,16 +162,46 @@ function ahead(place: LinePoint | undefined, x: number, y: number): number {
   return (x - place.x) * Math.cos(place.headingRad) + (y - place.y) * Math.sin(place.headingRad);
 }
 
+/** mm. A foot this near is found: rounding leaves as much. */
+const SETTLED_MM = 1e-13;
+
+/** How far a point lies ahead of the place t of an interval, along its heading: {@link ahead} of {@link pointAt}. */
+function leadAt(line: SmoothLine, interval: number, t: number, x: number, y: number): number {
+  const { points, headings } = line;
+  const [a, b] = [points[interval] as LinePoint, points[interval + 1] as LinePoint];
+  const at = 2 * interval;
+  const [aX, aY] = [headings[at] as number, headings[at + 1] as number];
+  const [bX, bY] = [headings[at + 2] as number, headings[at + 3] as number];
+  const [chordX, chordY] = [b.x - a.x, b.y - a.y];
+  const lengthMm = tangentLength(chordX, chordY, aX * bX + aY * bY);
+  const stay = 1 - t;
+  const after = t * t * (3 - 2 * t);
+  const [leave, arrive] = [lengthMm * t * stay * stay, lengthMm * t * t * stay];
+  const [offX, offY] = [
+    x - a.x - after * chordX - leave * aX + arrive * bX,
+    y - a.y - after * chordY - leave * aY + arrive * bY,
+  ];
+  const across = (6 * t * stay) / lengthMm;
+  const [alongX, alongY] = [across * chordX + along(t, aX, bX), across * chordY + along(t, aY, bY)];
+  return (offX * alongX + offY * alongY) / Math.sqrt(alongX * alongX + alongY * alongY);
+}
+
+/** An arc's cubic with the right tangents has tangent lengths chord / cos² of a quarter of its sweep. */
+function tangentLength(chordX: number, chordY: number, cosineOfTurn: number): number {
+  const cosineOfHalf = Math.sqrt(Math.max(0, (1 + cosineOfTurn) / 2));
+  return (2 * Math.sqrt(chordX * chordX + chordY * chordY)) / (1 + cosineOfHalf);
+}
+
 function footFraction(line: SmoothLine, interval: number, x: number, y: number): number {
   let low = 0;
   let high = 1;
-  let atLow = ahead(pointAt(line, interval), x, y);
-  let atHigh = ahead(pointAt(line, interval + 1), x, y);
+  let atLow = leadAt(line, interval, 0, x, y);
+  let atHigh = leadAt(line, interval, 1, x, y);
   // The lead falls almost straight along a short interval: a few false positions settle it.
   for (let step = 0; step < 4 && atLow > 0 && atHigh < 0; step++) {
     const t = low + ((high - low) * atLow) / (atLow - atHigh);
-    const lead = ahead(pointAt(line, interval + t), x, y);
-    if (lead === 0) return t;
+    const lead = leadAt(line, interval, t, x, y);
+    if (Math.abs(lead) < SETTLED_MM) return t;
     if (lead > 0) [low, atLow] = [t, lead];
     else [high, atHigh] = [t, lead];
   }

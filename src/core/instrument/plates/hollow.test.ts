@@ -6,7 +6,7 @@ import { type Point, point, seededRandom } from '../../base/index.ts';
 import { containsPoint, offsetChain, outlineChain } from '../../curve/index.ts';
 import { upwardNormal } from '../../surface/index.ts';
 import { plateArch, plateHeight, plateShape } from '../arching/index.ts';
-import { fullDepthAt, hollowPlate, insideHeight } from './hollow.ts';
+import { fullDepthAt, hollowPlate, insideHeight, nearInsideHeight } from './hollow.ts';
 import { type ThicknessMap, thicknessAt, thicknessMap } from './thicknessMap.ts';
 import type { ThicknessPoint } from './thicknessNumbers.ts';
 
@@ -150,6 +150,15 @@ test('the hollow lies between gluing face and outside, is the same on both halve
   );
   expect(insideHeight(plate, 0, 4)).toBe(0);
   expect(insideHeight(plate, 0, 160)).toBeCloseTo(plateHeight(back, 0, 160, 'finished') - 4.3, 2);
+});
+
+test('the inside for sums is the inside to a few thousandths', () => {
+  fc.assert(
+    fc.property(inside, ([x, y]) => {
+      expect(Math.abs(nearInsideHeight(plate, x, y) - insideHeight(plate, x, y))).toBeLessThan(0.004);
+    }),
+    { numRuns: 1000 },
+  );
 });
 
 test.each([200, 0, -1.8, Number.NaN])('linings of %d mm are refused', (liningMm) => {

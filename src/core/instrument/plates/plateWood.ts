@@ -1,8 +1,8 @@
-import { point, WELD_MM } from '../../base/index.ts';
+import { point } from '../../base/index.ts';
 import { type Chain, chainThrough, offsetChain } from '../../curve/index.ts';
 import { integrateInside } from '../../surface/index.ts';
-import { type PlateArch, plateHeight } from '../arching/index.ts';
-import { type HollowPlate, insideHeight } from './hollow.ts';
+import { nearPlateHeight, type PlateArch } from '../arching/index.ts';
+import { type HollowPlate, nearInsideHeight } from './hollow.ts';
 
 /** The wood of a finished plate, sound holes and bar not counted. Heights above the gluing face. */
 export interface PlateWood {
@@ -27,10 +27,10 @@ export function plateWood(plate: HollowPlate, outline: Chain<'body'>, densityKgM
   const { arch, line, rampMm } = plate;
   const ridge = offsetChain(outline, -arch.numbers.crestInsetMm, { join: 'mitre' });
   const solid = columns(plate, outline, [...ridge, channelChain(arch)], (x, y) =>
-    plateHeight(arch, x, y, 'finished'),
+    nearPlateHeight(arch, x, y),
   );
   const ramp = offsetChain(line, -rampMm, { join: 'mitre' });
-  const hollow = columns(plate, line, [...ramp, channelChain(arch)], (x, y) => insideHeight(plate, x, y));
+  const hollow = columns(plate, line, [...ramp, channelChain(arch)], (x, y) => nearInsideHeight(plate, x, y));
   const sums = solid.map((sum, index) => sum - (hollow[index] as number));
   // 1 kg/m³ is a millionth of a gram in a cubic millimetre.
   const density = densityKgM3 / 1_000_000;
@@ -66,14 +66,16 @@ function columns(
   const sums = new Float64Array(6);
   const panelMm = PANEL_SHARE * plate.arch.bodyLengthMm;
   const add = (x: number, y: number, areaMm2: number): void => {
-    if (x < -WELD_MM) return;
     const z = heightAt(x, y);
-    const column = (x > WELD_MM ? 2 : 1) * areaMm2 * z;
-    [1, y, z / 2, x * x, y * y, (z * z) / 3].forEach((arm, index) => {
-      sums[index] = (sums[index] as number) + arm * column;
-    });
+    const column = 2 * areaMm2 * z;
+    sums[0] += column;
+    sums[1] += column * y;
+    sums[2] += (column * z) / 2;
+    sums[3] += column * x * x;
+    sums[4] += column * y * y;
+    sums[5] += (column * z * z) / 3;
   };
-  integrateInside([outline], panelMm, add, cuts);
+  integrateInside([outline], panelMm, add, cuts, 0);
   return sums;
 }
 
