@@ -2,7 +2,7 @@ export { carryChain } from './carryChain.ts';
 export type { Chain, Vertex } from './chain.ts';
 export { circleChain } from './circleChain.ts';
 export { type CompassArc, compassTable } from './compassTable.ts';
-export { containsPoint } from './containsPoint.ts';
+export { containsPoint, spansContain } from './containsPoint.ts';
 export { type DraftedHalf, draftHalfOutline } from './draft/draftHalfOutline.ts';
 export { type FittedHalf, fitHalfOutline, type HalfFitOptions } from './draft/fitHalfOutline.ts';
 export type { OutlinePoint, OutlineStretch } from './draft/fitStart.ts';

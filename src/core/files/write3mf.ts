@@ -2,8 +2,8 @@ import { strToU8, type Zippable, zipSync } from 'fflate';
 import type { Mesh } from '../solid/index.ts';
 import { escapeXml } from './writeSvg.ts';
 
-/** Decimals of a millimetre that are written. */
-const DECIMALS = 5;
+/** Steps of a millimetre that are written: five decimals. */
+const STEPS = 100_000;
 
 /** The first time that a zip can name, wherever it is written: the same mesh gives the same bytes. */
 const NO_DATE = '1980-01-01T00:00:00';
@@ -20,7 +20,7 @@ export function write3mf(title: string, mesh: Mesh): Uint8Array {
   };
   const packed: Zippable = {};
   for (const [path, text] of Object.entries(files))
-    packed[path] = [strToU8(text), { mtime: NO_DATE, level: 6 }];
+    packed[path] = [strToU8(text), { mtime: NO_DATE, level: 4 }];
   return zipSync(packed);
 }
 
@@ -34,7 +34,7 @@ function model(title: string, { positions, triangles }: Mesh): string {
     `<metadata name="Title">${escapeXml(title)}</metadata>`,
     `<resources><object id="1" type="model" name="${escapeXml(title)}"><mesh><vertices>`,
   ];
-  const number = (value: number | undefined): string => String(Number((value ?? 0).toFixed(DECIMALS)) || 0);
+  const number = (value: number | undefined): string => String(Math.round((value ?? 0) * STEPS) / STEPS || 0);
   for (let at = 0; at < positions.length; at += 3)
     lines.push(
       `<vertex x="${number(positions[at])}" y="${number(positions[at + 1])}" z="${number(positions[at + 2])}"/>`,

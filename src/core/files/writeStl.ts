@@ -4,6 +4,8 @@ import type { Mesh } from '../solid/index.ts';
 const HEAD = 80;
 const TRIANGLE = 50;
 
+type Nine = [number, number, number, number, number, number, number, number, number];
+
 /**
  * A mesh as binary STL: single precision, which keeps a micrometre up to eight metres. STL names no unit; the numbers are
  * millimetres, and the head says so.
@@ -17,23 +19,24 @@ export function writeStl(title: string, { positions, triangles }: Mesh): Uint8Ar
   bytes.set(new TextEncoder().encode(head.slice(0, HEAD)));
   const view = new DataView(bytes.buffer);
   view.setUint32(HEAD, count, true);
+  // Three numbers a corner.
+  const corners: Nine = [0, 0, 0, 0, 0, 0, 0, 0, 0];
   for (let triangle = 0; triangle < count; triangle++) {
     const at = HEAD + 4 + TRIANGLE * triangle;
-    const corners = [0, 1, 2].map((corner) => 3 * (triangles[3 * triangle + corner] as number));
-    const place = (corner: number, axis: number): number =>
-      positions[(corners[corner] as number) + axis] as number;
-    const side = (corner: number, axis: number): number => place(corner, axis) - place(0, axis);
-    const normal = [0, 1, 2].map((axis) => {
-      const [next, last] = [(axis + 1) % 3, (axis + 2) % 3];
-      return side(1, next) * side(2, last) - side(1, last) * side(2, next);
-    });
-    const length = Math.hypot(...normal) || 1;
-    normal.forEach((part, axis) => {
-      view.setFloat32(at + 4 * axis, part / length, true);
-    });
-    for (let corner = 0; corner < 3; corner++)
-      for (let axis = 0; axis < 3; axis++)
-        view.setFloat32(at + 12 + 12 * corner + 4 * axis, place(corner, axis), true);
+    for (let corner = 0; corner < 3; corner++) {
+      const from = 3 * (triangles[3 * triangle + corner] as number);
+      for (let axis = 0; axis < 3; axis++) corners[3 * corner + axis] = positions[from + axis] as number;
+    }
+    const [ax, ay, az, bx, by, bz, cx, cy, cz] = corners;
+    const normalX = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
+    const normalY = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
+    const normalZ = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+    const length = Math.hypot(normalX, normalY, normalZ) || 1;
+    view.setFloat32(at, normalX / length, true);
+    view.setFloat32(at + 4, normalY / length, true);
+    view.setFloat32(at + 8, normalZ / length, true);
+    for (let number = 0; number < 9; number++)
+      view.setFloat32(at + 12 + 4 * number, corners[number] as number, true);
   }
   return bytes;
 }

@@ -1,16 +1,6 @@
 import Delaunator from 'delaunator';
-import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../base/index.ts';
-import {
-  type Chain,
-  chainThrough,
-  containsPoint,
-  nearestOn,
-  nearestOnSpans,
-  offsetChain,
-  type Span,
-  sampleChain,
-  spansOf,
-} from '../curve/index.ts';
+import { accept, type Checked, type Point, point, WELD_MM } from '../base/index.ts';
+import { type Chain, chainThrough, containsPoint } from '../curve/index.ts';
 import {
   type EdgeState,
   type HollowPlate,
@@ -18,7 +8,9 @@ import {
   levelLines,
   plateHeight,
 } from '../instrument/index.ts';
+import { gridPlaces, type PlaceGrid } from './gridPlaces.ts';
 import type { Mesh } from './mesh.ts';
+import { along, edgeLines, type Ring, spaced } from './plateRings.ts';
 import { zipRings } from './zipRings.ts';
 
 /** What of a plate a solid holds. */
@@ -28,46 +20,57 @@ export interface PlateSolidPlan {
   readonly hollowed: boolean;
 }
 
-/** mm between places: beside edge and channel, on the ramp of the hollow, and elsewhere where the arch is gentle. */
-const CLOSE_MM = 1;
-const RAMP_MM = 0.5;
-const WIDE_MM = 2;
-
-/** mm that the skin may stand off the true outside; the steps above are chosen for it, and tests measure it. */
+/** mm that the skin may stand off the true outside; the steps below are chosen for it, and tests measure it. */
 export const PLATE_CHORD_MM = 0.02;
 
-/** rad of the rounded edge between two rings of places. */
-const ROUND_STEP_RAD = Math.PI / 14;
+/** mm of body length that the steps below are for. */
+const REFERENCE_LENGTH_MM = 355;
 
-/** mm inside the last ring where places stand as close as on the ramp: the scoop bends most there. */
-const BESIDE_RING_MM = 2;
+/**
+ * mm between places beside edge and crease. Larger bodies bend less by as much as they are larger, so that for one chord error
+ * steps grow with the root of the length.
+ */
+const CLOSE_MM = 1;
 
-/** mm from the crest in to the last rings, where the scoop falls away steepest, most of all in the corners. */
-const INSIDE_CREST_MM = [0.5, 1] as const;
+/** mm between places along rings and crease. */
+const RING_MM = 1;
 
-/** Share of the body length inside the edge, 24 mm on a violin, over which places stand close: channel and steep flank. */
-const CLOSE_SHARE = 24 / 355;
+/** Lines of the grid from place to place; it has two to each of the steps above. */
+const EVERY = { finest: 1, half: 2, close: 3, wide: 5 } as const;
+
+/**
+ * Shares of the body length inside the last ring to which places stand on the finest grid, at the step above and close: beside
+ * the crest the scoop bends most (2 mm on a violin), then in the rest of it and the foot of the arch (17 mm), then its flank (28 mm).
+ */
+const BESIDE_RING = [
+  { share: 2 / 355, every: EVERY.finest },
+  { share: 17 / 355, every: EVERY.half },
+  { share: 28 / 355, every: EVERY.close },
+] as const;
+
+/** The same inside the crease of an arch that is not scooped yet: 16 mm on a violin. */
+const BESIDE_CREASE = { share: 16 / 355, every: EVERY.close } as const;
 
 /** Share of the distance along a line at which places stand clear of it: from a half on none hides a side of it. */
 const CLEAR_SHARE = 0.62;
-
-type Ring = readonly Point<'body'>[];
 
 /**
  * The solid of a plate: its outside, the wall of its edge, and its inside or its flat gluing face. Plate frame: heights from
  * the gluing face up.
  *
  * The edge is laid in rings at exact distances, so that its crest stands in the skin as a line; inside it, places on a grid.
+ * What is flat has places along its border only.
  * Fault: `solid.edge` for an edge too narrow to be rounded all round.
  */
 export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: PlateSolidPlan): Checked<Mesh> {
   const { arch } = plate;
   const lines = edgeLines(outline, plan.state === 'finished' ? arch.numbers.crestInsetMm : 0);
   if (!lines.ok) return lines;
-  const rings = lines.value.map(spaced);
+  const closeMm = CLOSE_MM * Math.sqrt(arch.bodyLengthMm / REFERENCE_LENGTH_MM);
+  const rings = lines.value.map((line) => spaced(line, PLATE_CHORD_MM / 2, RING_MM));
   const inner = rings.at(-1) as Ring;
-  const crease = plan.state === 'arched' ? creaseOf(plate) : [];
-  const grid = placesInside(plate, lines.value.at(-1) as Chain<'body'>, inner, crease);
+  const crease = plan.state === 'arched' ? creaseOf(plate, RING_MM) : [];
+  const grid = gridPlaces(gridOf(plate, lines.value.at(-1) as Chain<'body'>, crease, closeMm, plan));
   const field = [...inner, ...crease.flat(), ...grid];
   const places = [...rings.slice(0, -1).flat(), ...field];
   const firstOfField = places.length - field.length;
@@ -79,106 +82,49 @@ export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: Pla
     start += outer.length;
   });
   const top = [...strips.flat(), ...trianglesInside(inner, field, firstOfField)];
-  return accept(closed(plate, places, top, (rings[0] as Ring).length, plan));
+  return accept(closed(plate, places, top, rings[0] as Ring, plan));
 }
 
-/** Lines at the distances where the round of the edge is cut, from the edge to just inside its crest. */
-function edgeLines(outline: Chain<'body'>, crestMm: number): Checked<readonly Chain<'body'>[]> {
-  const steps = crestMm > 0 ? Math.ceil(Math.PI / 2 / ROUND_STEP_RAD) : 0;
-  const lines: Chain<'body'>[] = [];
-  const insets = Array.from(
-    { length: steps + 1 },
-    (_, step) => crestMm * (1 - Math.cos((step * Math.PI) / 2 / Math.max(1, steps))),
-  );
-  if (steps > 0) insets.push(...INSIDE_CREST_MM.map((insideMm) => crestMm + insideMm));
-  for (const insetMm of insets) {
-    const [line, second] = insetMm === 0 ? [outline] : offsetChain(outline, -insetMm, { join: 'mitre' });
-    if (!line || second)
-      return refuse({
-        code: 'solid.edge',
-        at: 'edgeCrestInset',
-        found: `an outline that is too narrow for a crest ${crestMm} mm inside its edge`,
-        need: 'one line inside the edge all round',
-        remedy: 'move the crest nearer to the edge, or widen the corners',
-      });
-    lines.push(line);
-  }
-  return accept(lines);
-}
-
-/** Points along a closed chain as {@link along} has them, from its lowest point on. */
-function spaced(chain: Chain<'body'>): Ring {
-  const dense = along(chain);
-  const lowest = dense.reduce(
-    (best, at, index) => (at.y < (dense[best] as Point<'body'>).y ? index : best),
-    0,
-  );
-  return [...dense.slice(lowest), ...dense.slice(0, lowest)];
-}
-
-/** Points along a chain, its vertices among them, no farther apart than places stand close. */
-function along(chain: Chain<'body'>): Ring {
-  const points = sampleChain(chain, PLATE_CHORD_MM / 2);
-  return points.flatMap((from, index) => {
-    const to = points[index + 1] ?? (chain.closed ? points[0] : undefined);
-    if (to === undefined) return [from];
-    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CLOSE_MM));
-    return Array.from({ length: count }, (_, step) => {
-      const between = point<'body'>(
-        from.x + ((to.x - from.x) * step) / count,
-        from.y + ((to.y - from.y) * step) / count,
-      );
-      return step === 0 ? from : onto(chain, between);
-    });
-  });
-}
-
-function onto(chain: Chain<'body'>, at: Point<'body'>): Point<'body'> {
-  return nearestOn(chain, at).point;
-}
-
-/** Places of a grid inside the innermost ring: close beside the edge, closer on the ramp of the hollow, else wide. */
-function placesInside(
+/** Where places stand: all over what bends, closer beside lines at which it bends most. */
+function gridOf(
   { arch, line, rampMm }: HollowPlate,
   edge: Chain<'body'>,
-  ring: Ring,
-  crease: readonly Ring[],
-): readonly Point<'body'>[] {
-  const halfWidth = Math.max(...ring.map(({ x }) => x));
-  const columns = Math.ceil(halfWidth / RAMP_MM);
-  const rows = Math.ceil(arch.bodyLengthMm / RAMP_MM);
-  const [close, wide] = [Math.round(CLOSE_MM / RAMP_MM), Math.round(WIDE_MM / RAMP_MM)];
-  const [ringSpans, hollowSpans] = [spansOf(edge), spansOf(line)];
-  // The grid is the treble half's, and so is the crease that can be near it.
-  const creaseSpans = crease.slice(0, 1).map((treble) => spansOf(chainThrough(treble, false)));
-  const apart = (spans: readonly Span<'body'>[], at: Point<'body'>): number =>
-    nearestOnSpans(spans, at).distanceMm;
-  const places: Point<'body'>[] = [];
-  for (let row = 1; row < rows; row++)
-    for (let column = 0; column <= columns; column++) {
-      const at = point<'body'>(column * RAMP_MM, row * RAMP_MM);
-      const isWide = column % wide === 0 && row % wide === 0;
-      const isClose = column % close === 0 && row % close === 0;
-      if (!containsPoint(edge, at)) continue;
-      const insideMm = apart(ringSpans, at);
-      const needed =
-        isWide ||
-        insideMm < BESIDE_RING_MM ||
-        (isClose && insideMm < CLOSE_SHARE * arch.bodyLengthMm) ||
-        apart(hollowSpans, at) < rampMm;
-      if (!needed) continue;
-      // Nearer than this to ring or crease a place would hide one of their sides.
-      const clearMm = Math.min(insideMm, ...creaseSpans.map((spans) => apart(spans, at)));
-      if (clearMm < CLEAR_SHARE * CLOSE_MM) continue;
-      places.push(at, ...(column > 0 ? [point<'body'>(-at.x, at.y)] : []));
-    }
-  return places;
+  [treble, bass]: readonly Ring[],
+  closeMm: number,
+  { hollowed }: PlateSolidPlan,
+): PlaceGrid {
+  const ramp = { lines: [line], reachMm: rampMm, every: EVERY.finest };
+  const shared = {
+    stepMm: closeMm / EVERY.half,
+    every: EVERY.wide,
+    clearMm: CLEAR_SHARE * RING_MM,
+  };
+  if (treble === undefined || bass === undefined)
+    return {
+      ...shared,
+      edge,
+      bands: [
+        ...(hollowed ? [ramp] : []),
+        ...BESIDE_RING.map(({ share, every }) => ({
+          lines: [edge],
+          reachMm: share * arch.bodyLengthMm,
+          every,
+        })),
+      ],
+      clearOf: [],
+    };
+  const crease = chainThrough(treble, false);
+  const { share, every } = BESIDE_CREASE;
+  const flank = { lines: [crease], reachMm: share * arch.bodyLengthMm, every };
+  if (hollowed) return { ...shared, edge, bands: [ramp, flank], clearOf: [crease] };
+  const round = chainThrough([...treble, ...bass.toReversed()], true);
+  return { ...shared, edge: round, bands: [flank], clearOf: [] };
 }
 
-/** The line on which an arch that is not yet scooped rises out of its flat edge, on either half. */
-function creaseOf({ arch }: HollowPlate): readonly Ring[] {
+/** The line on which an arch that is not yet scooped rises out of its flat edge, on either half; both run up. */
+function creaseOf({ arch }: HollowPlate, stepMm: number): readonly Ring[] {
   return levelLines(arch, [arch.numbers.edgeHeightMm]).flatMap((treble) => {
-    const line = along(treble);
+    const line = along(treble, PLATE_CHORD_MM / 2, stepMm);
     // Both halves meet on the centre line, where one of two equal places is enough.
     const bass = line.filter(({ x }) => x > WELD_MM).map(({ x, y }) => point<'body'>(-x, y));
     return line.length > 1 ? [line, bass] : [];
@@ -205,31 +151,38 @@ function trianglesInside(ring: Ring, field: readonly Point<'body'>[], first: num
   return kept;
 }
 
-/** The skin over and under the same places, and the wall between both along the first ring. */
+/** The skin over the places, the one under them, and the wall between both along the first ring. */
 function closed(
   plate: HollowPlate,
   places: readonly Point<'body'>[],
   top: readonly number[],
-  ringLength: number,
+  ring: Ring,
   { state, hollowed }: PlateSolidPlan,
 ): Mesh {
   const count = places.length;
-  const positions = new Float64Array(6 * count);
-  places.forEach(({ x, y }, index) => {
-    const across = Math.abs(x) < WELD_MM ? 0 : x;
-    positions.set([across, y, plateHeight(plate.arch, x, y, state)], 3 * index);
-    positions.set([across, y, hollowed ? insideHeight(plate, x, y) : 0], 3 * (count + index));
-  });
-  const triangles: number[] = [...top];
-  for (let at = 0; at < top.length; at += 3)
-    triangles.push(
-      count + (top[at] as number),
-      count + (top[at + 2] as number),
-      count + (top[at + 1] as number),
-    );
-  for (let at = 0; at < ringLength; at++) {
-    const next = (at + 1) % ringLength;
-    triangles.push(at + count, next + count, next, at + count, next, at);
+  // What is flat below needs no places but those of its border.
+  const [below, under] = hollowed ? [places, top] : [ring, trianglesInside(ring, ring, 0)];
+  const positions = new Float64Array(3 * (count + below.length));
+  const put = (at: number, { x, y }: Point<'body'>, zMm: number): void => {
+    positions[3 * at] = Math.abs(x) < WELD_MM ? 0 : x;
+    positions[3 * at + 1] = y;
+    positions[3 * at + 2] = zMm;
+  };
+  places.forEach((place, index) => put(index, place, plateHeight(plate.arch, place.x, place.y, state)));
+  below.forEach((place, index) =>
+    put(count + index, place, hollowed ? insideHeight(plate, place.x, place.y) : 0),
+  );
+  const triangles = new Uint32Array(top.length + under.length + 6 * ring.length);
+  triangles.set(top);
+  for (let at = 0; at < under.length; at += 3) {
+    const to = top.length + at;
+    triangles[to] = count + (under[at] as number);
+    triangles[to + 1] = count + (under[at + 2] as number);
+    triangles[to + 2] = count + (under[at + 1] as number);
   }
-  return { positions, triangles: Uint32Array.from(triangles) };
+  ring.forEach((_, at) => {
+    const next = (at + 1) % ring.length;
+    triangles.set([at + count, next + count, next, at + count, next, at], top.length + under.length + 6 * at);
+  });
+  return { positions, triangles };
 }
