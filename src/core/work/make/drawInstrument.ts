@@ -10,7 +10,7 @@ import {
   outlineDrawings,
   purflingPlanDrawing,
 } from '../../drawing/index.ts';
-import { type Instrument, insideHeight } from '../../instrument/index.ts';
+import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
 import { drawRoughing } from './drawRoughing.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
@@ -40,7 +40,8 @@ export function drawInstrument(
     archGaugeDrawings(plates.back, { ...shared, state: 'finished' }),
     archGaugeDrawings(plates.top, { ...shared, state: 'finished' }),
     ...([hollows.back, hollows.top] as const).map((hollow) =>
-      insideGaugeDrawings(hollow.arch, (x, y) => insideHeight(hollow, x, y), shared),
+      // A gauge serves both halves: where they differ it must spare the thicker.
+      insideGaugeDrawings(hollow.arch, (x, y) => insideOfBothHalves(hollow, x, y), shared),
     ),
   ];
   // The same place is off the arch in both states of a plate: said once.
