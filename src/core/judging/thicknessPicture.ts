@@ -1,24 +1,32 @@
 import { outlineChain } from '../curve/index.ts';
-import type { Instrument, Plate } from '../instrument/index.ts';
+import { areaChain, type Instrument, type Plate, thicknessAt } from '../instrument/index.ts';
 import { WOOD_SCALE } from './colourScale.ts';
 import type { PictureSheet } from './pictureSheet.ts';
-import { plateMap } from './plateMap.ts';
+import { asDrawn, plateMap } from './plateMap.ts';
 import { thicknessField, thicknessLevels } from './thicknessLines.ts';
 
 /** mm between two places of the map. */
 const STEP_MM = 1;
 
-/** What a plate is thinned to, all over: lines of equal thickness with their millimetres, and the places asked for. */
+/**
+ * What a plate is thinned to, all over: lines of equal thickness with their millimetres, the places asked for, and where post
+ * and bar stand. Seen from the outside.
+ */
 export function thicknessPicture(instrument: Instrument, plate: Plate): PictureSheet {
   const hollow = instrument.hollows[plate];
   const values = thicknessField(hollow, STEP_MM);
   const { leastMm: least, mostMm: most, intervalMm, levelsMm } = thicknessLevels(values);
-  const { points, numbers } = hollow.thickness;
+  const { points, numbers, areas } = hollow.thickness;
+  const under = areas.map((area) => {
+    const [x, y] = [(area.from.x + area.to.x) / 2, (area.from.y + area.to.y) / 2];
+    return `${millimetres(thicknessAt(hollow.thickness, x, y))} under the middle of the ${area.name}`;
+  });
   return plateMap({
     title: `${instrument.plan.name}: thickness of the ${plate}`,
     says: [
       `${millimetres(numbers.middleMm)} under the bridge, ${millimetres(numbers.boutsMm)} in the bouts, ${millimetres(numbers.flanksMm)} at the sides of the waist, ${millimetres(numbers.channelMm)} in the channel`,
-      'measured square to the outside, inside the gluing face',
+      'measured square to the outside, inside the gluing face; seen from the outside',
+      `dashed: ${under.join(', ')}`,
     ],
     outline: outlineChain(instrument.half),
     area: hollow.line,
@@ -33,7 +41,7 @@ export function thicknessPicture(instrument: Instrument, plate: Plate): PictureS
     marks: points.flatMap(({ x, y, thicknessMm }) =>
       (x === 0 ? [0] : [x, -x]).map((xMm) => ({ xMm, yMm: y, text: millimetres(thicknessMm) })),
     ),
-    guides: [],
+    guides: areas.map((area) => asDrawn(areaChain(area))),
   });
 }
 
