@@ -7,29 +7,27 @@ export interface DrillBit {
   readonly pointMm: number;
 }
 
-/** mm between two places at which the wood under a bit is looked at, about: close enough for any arch. */
-export const BETWEEN_MM = 1.5;
+/** mm between two places at which the wood under a bit is looked at, about. */
+const BETWEEN_MM = 1.5;
 
 /** mm. What so smooth a surface can rise between the places looked at, and more. */
 const RISE_MM = 0.05;
 
 /**
  * The lowest height that the tip of a bit may reach over a place, so that no part of the bit goes below `floorAt`: mm,
- * in the frame of that floor. NaN where the floor has no height under the bit. `betweenMm` is for floors that bend more
- * tightly than an arch.
+ * in the frame of that floor. NaN where the floor has no height under the bit.
  */
 export function lowestTip(
   floorAt: (at: Point<'body'>) => number,
   at: Point<'body'>,
   { diameterMm, pointMm }: DrillBit,
-  betweenMm = BETWEEN_MM,
 ): number {
   let least = floorAt(at);
   const radiusMm = diameterMm / 2;
-  const rings = Math.ceil(radiusMm / betweenMm);
+  const rings = Math.ceil(radiusMm / BETWEEN_MM);
   for (let ring = 1; ring <= rings; ring++) {
     const reach = (radiusMm * ring) / rings;
-    const steps = Math.ceil((2 * Math.PI * reach) / betweenMm);
+    const steps = Math.ceil((2 * Math.PI * reach) / BETWEEN_MM);
     for (let step = 0; step < steps; step++) {
       const angle = (2 * Math.PI * step) / steps;
       const floor = floorAt(point(at.x + reach * Math.cos(angle), at.y + reach * Math.sin(angle)));

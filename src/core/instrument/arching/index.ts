@@ -2,7 +2,7 @@ export type { ArchStation, PlateArch } from './archedPlate.ts';
 export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
 export type { ChannelCorner, ChannelLine } from './channelLine.ts';
-export { BETWEEN_MM, type DrillBit, lowestTip } from './drillBit.ts';
+export { type DrillBit, lowestTip } from './drillBit.ts';
 export { drillGrid, LEAST_DEPTH_MM, SETTING_MM } from './drillGrid.ts';
 export { type DrillPoint, drillPoints } from './drillPoints.ts';
 export { type EdgeProfile, edgeProfile } from './edgeProfile.ts';
@@ -19,7 +19,13 @@ export {
 export { type ArchChoices, archOn, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
 export { type PlateGround, plateGround } from './plateGround.ts';
-export { continuedArchHeight, nearPlateHeight, nearPlateSlopes, plateHeight, plateSlopes } from './plateHeight.ts';
+export {
+  continuedArchHeight,
+  nearPlateHeight,
+  nearPlateSlopes,
+  plateHeight,
+  plateSlopes,
+} from './plateHeight.ts';
 export { type PlateRecord, plateRecord } from './plateRecord.ts';
 export { plateShape } from './plateShape.ts';
 export { boardValueName, type RoughNumbers, roughNumbers } from './roughNumbers.ts';

@@ -83,13 +83,42 @@ test.each(plates)(
   },
 );
 
-test('wood added at post and bar over a short reach is spared on both halves', () => {
-  const more = { extra: 1, reach: 2 };
+test.each([
+  { extra: 1, reach: 0.5 },
+  { extra: 1, reach: 12 },
+  { extra: -0.8, reach: 5 },
+])('wood added or taken along the bar is spared on both halves, up to the rim of a flat bit: %o', (bar) => {
   const random = seededRandom(23);
-  for (const one of drilled('violin', 355, { back: { post: more }, top: { post: more, bar: more } }))
-    for (const hole of hollowHoles(one.plate, one.rough))
-      for (let tries = 0; tries < 20; tries++)
-        expect(roomAt(one, hole, one.rough.drill, random)).toBeGreaterThanOrEqual(0);
+  const [, top] = drilled('violin', 355, { top: { bar } });
+  const area = top?.plate.thickness.areas.find(({ name }) => name === 'bar');
+  if (!top || !area) throw new Error('no bar');
+  const heading = Math.atan2(area.to.y - area.from.y, area.to.x - area.from.x);
+  let looked = 0;
+  for (let tries = 0; tries < 8; tries++) {
+    const bit = { diameterMm: 6, pointMm: 0, pitchMm: 7.5 + 3 * random() };
+    for (const { at, depthMm } of hollowHoles(top.plate, { ...top.rough, drill: bit }))
+      for (let turn = -2; turn <= 2; turn++)
+        for (const side of [0, Math.PI]) {
+          // Square to the bar, and a little beside that: where a bit first meets its wood. The bar is on the other half.
+          const angle = Math.PI - (heading + Math.PI / 2 + side) + turn / 10;
+          const [x, y] = [at.x + 3 * Math.cos(angle), at.y + 3 * Math.sin(angle)];
+          looked++;
+          expect(insideHeight(top.plate, -x, y) - depthMm).toBeGreaterThanOrEqual(
+            top.rough.insideAllowanceMm,
+          );
+        }
+  }
+  expect(looked).toBeGreaterThan(5000);
+});
+
+test('wood added at the post is spared on both halves, of back and top', () => {
+  const random = seededRandom(29);
+  const post = { extra: 1, reach: 3 };
+  for (const one of drilled('violin', 355, { back: { post }, top: { post } }))
+    for (const drill of BITS)
+      for (const hole of hollowHoles(one.plate, { ...one.rough, drill }))
+        for (let tries = 0; tries < 20; tries++)
+          expect(roomAt(one, hole, drill, random)).toBeGreaterThanOrEqual(0);
 });
 
 test('every tip leaves at least the thickness of the plate to every place of the outside near it', () => {

@@ -1,7 +1,6 @@
 import type { Point } from '../../base/index.ts';
 import { containsPoint, nearestOn } from '../../curve/index.ts';
 import {
-  BETWEEN_MM,
   drillGrid,
   LEAST_DEPTH_MM,
   lowestTip,
@@ -30,24 +29,34 @@ export interface HollowHole {
 export function hollowHoles(plate: HollowPlate, rough: RoughNumbers): readonly HollowHole[] {
   const { arch, line, rampMm } = plate;
   const { drill, insideAllowanceMm } = rough;
+  const spared = { ...plate, thickness: sparingAreas(plate.thickness) };
   // The bit comes from the inside: upside down, the wood it must not touch is a floor under the gluing face.
-  const floorAt = ({ x, y }: Point<'body'>): number => insideAllowanceMm - insideOfBothHalves(plate, x, y);
-  const betweenMm = looksEvery(plate.thickness);
+  const floorAt = ({ x, y }: Point<'body'>): number => insideAllowanceMm - insideOfBothHalves(spared, x, y);
   const clearMm = drill.diameterMm / 2 + rampMm;
   return drillGrid(arch.bodyLengthMm, drill.pitchMm).flatMap((at) => {
     if (!containsPoint(line, at) || nearestOn(line, at).distanceMm < clearMm) return [];
-    const depthMm = SETTING_MM * Math.floor(-lowestTip(floorAt, at, drill, betweenMm) / SETTING_MM);
+    const depthMm = SETTING_MM * Math.floor(-lowestTip(floorAt, at, drill) / SETTING_MM);
     // NaN, where the plate has no inside, is no depth either.
     if (!(depthMm >= LEAST_DEPTH_MM)) return [];
     return [{ at, depthMm, leftMm: plateHeight(arch, at.x, at.y, 'finished') - depthMm }];
   });
 }
 
-/** Parts of the reach of post or bar: so often an inside is looked at where its thickness changes within it. */
-const LOOKS_IN_REACH = 4;
+/** Share of the body length, 10 mm on a violin: over less than this an inside would bend more tightly than bits are looked at. */
+const SPARED_SHARE = 10 / 355;
 
-/** mm between two places at which the inside is looked at: wood added at post or bar over a short reach bends it tightly. */
-function looksEvery({ areas }: ThicknessMap): number {
-  const reaches = areas.flatMap(({ extraMm, reachMm }) => (extraMm === 0 ? [] : [reachMm / LOOKS_IN_REACH]));
-  return Math.min(BETWEEN_MM, ...reaches);
+/**
+ * The map with the wood that post and bar add spared generously: all of it as far as its own reach goes, where that is
+ * short, and then fading gently; nothing thinner than the map without it.
+ */
+function sparingAreas(thickness: ThicknessMap): ThicknessMap {
+  const gentleMm = SPARED_SHARE * thickness.arch.bodyLengthMm;
+  return {
+    ...thickness,
+    areas: thickness.areas.map((area) => {
+      if (area.extraMm <= 0) return { ...area, extraMm: 0 };
+      if (area.reachMm >= gentleMm) return area;
+      return { ...area, halfWidthMm: area.halfWidthMm + area.reachMm, reachMm: gentleMm };
+    }),
+  };
 }
