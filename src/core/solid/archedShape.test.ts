@@ -62,3 +62,11 @@ test('an arch that dips below its edge once more is refused in words', () => {
   const made = archedShape({ ...arch, correction: { ...arch.correction, coefficients } }, outline);
   expect(made.ok ? [] : made.faults.map(({ code }) => code)).toEqual(['solid.surface']);
 });
+
+test('an arch over a channel that is not deepened has no crease, and is refused in words', () => {
+  const numbers = { ...arch.numbers, scoopDepthMm: 0, edgeHeightMm: arch.channelZMm };
+  const made = archedShape({ ...arch, numbers }, outline);
+  expect(made.ok ? [] : made.faults.map(({ code, found }) => [code, /line/.test(found)])).toEqual([
+    ['solid.crease', true],
+  ]);
+});

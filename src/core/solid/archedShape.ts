@@ -47,7 +47,8 @@ const PROBE_SHARE = 0.77 / 355;
 /**
  * The arched state of a plate in true surfaces.
  *
- * Fault: `solid.surface` where no surface keeps to {@link SURFACE_MM}, as when an arch dips below its edge once more.
+ * Faults: `solid.surface` where no surface keeps to {@link SURFACE_MM}, as when an arch dips below its edge once more;
+ * `solid.crease` where there is no line on which it rises out of the edge, as above a channel that is not deepened.
  */
 export function archedShape(plate: PlateArch, outline: Chain<'body'>): Checked<ArchedShape> {
   let leastMm = Number.POSITIVE_INFINITY;
@@ -59,12 +60,17 @@ export function archedShape(plate: PlateArch, outline: Chain<'body'>): Checked<A
     leastMm = Math.min(leastMm, shape.offMm);
     if (!hasHelped) break;
   }
+  const isCreased = leastMm < Number.POSITIVE_INFINITY;
   return refuse({
-    code: 'solid.surface',
+    code: isCreased ? 'solid.surface' : 'solid.crease',
     at: plate.plate,
-    found: `an arch that a smooth surface misses by ${leastMm.toFixed(3)} mm`,
-    need: `an arch that rises out of its edge once all round and is met within ${SURFACE_MM} mm`,
-    remedy: 'use the STL or 3MF of this plate, or smooth the arch',
+    found: isCreased
+      ? `an arch that a smooth surface misses by ${leastMm.toFixed(3)} mm`
+      : 'an arch without one clear line on which it rises out of its edge',
+    need: `an arch that rises out of its edge once all round and is met within ${SURFACE_MM} mm, to be written as STEP`,
+    remedy: isCreased
+      ? 'use the STL or 3MF of this plate, or smooth the arch'
+      : 'use the STL or 3MF of this plate, or make its channel deeper',
   });
 }
 

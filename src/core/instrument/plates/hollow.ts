@@ -1,10 +1,10 @@
 import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
-  containsPoint,
   nearestOnSpans,
   offsetChain,
   type Span,
+  spansContain,
   spansOf,
 } from '../../curve/index.ts';
 import { upwardNormal } from '../../surface/index.ts';
@@ -90,7 +90,7 @@ const FOOT_MM = 0.001;
  */
 export function insideHeight(plate: HollowPlate, xMm: number, yMm: number): number {
   const at = point<'body'>(xMm, yMm);
-  if (!containsPoint(plate.line, at)) return 0;
+  if (!spansContain(plate.lineSpans, at)) return 0;
   return rampShare(plate, at) * Math.max(0, fullDepthAt(plate, xMm, yMm).zMm);
 }
 
