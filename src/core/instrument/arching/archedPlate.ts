@@ -2,8 +2,8 @@ import type { Finding } from '../../base/index.ts';
 import type { CurtateCycloid, FairNet, Loft, LongArch } from '../../surface/index.ts';
 import type { ArchNumbers, Plate, StationName } from './archNumbers.ts';
 import type { ChannelLine } from './channelLine.ts';
+import type { HeightPull } from './drawnHeights.ts';
 import type { EdgeMembers } from './edgeShape.ts';
-import type { HeightPull } from './heightPull.ts';
 
 /** An arch across the plate: where it stands, what it spans, how high and how full it is. */
 export interface ArchStation {

@@ -1,6 +1,6 @@
 import type { Finding } from '../../base/index.ts';
 import type { Plate } from './archNumbers.ts';
-import type { HeightLeft, HeightPull } from './heightPull.ts';
+import type { HeightLeft, HeightPull } from './drawnHeights.ts';
 
 /** What is left of a height beyond this many times its half interval is more than it is known by. */
 const OFF_TIMES = 2;

@@ -1,42 +1,17 @@
-import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, refuse } from '../../base/index.ts';
 import type { MeasuredHeights } from '../../design/index.ts';
 import { type FairNet, type Loft, loftAt, netAt, sumOfNets } from '../../surface/index.ts';
 import type { Plate } from './archNumbers.ts';
+import type { HeightPull } from './drawnHeights.ts';
 import { type CorrectionFrame, netInChannel } from './fairCorrection.ts';
 import { heightFindings } from './heightFindings.ts';
 import { footOn } from './smoothLine.ts';
 
-/** A measured height, and how far it stands over the surface that was drawn to all of them. */
-export interface HeightLeft {
-  /** As it was given, either side of the centre line. */
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly zMm: number;
-  readonly leftMm: number;
-}
-
-/** How measured heights draw a plate's surface away from its few numbers. */
-export interface HeightPull {
-  /** Added to the fair correction. */
-  readonly net: FairNet;
-  readonly plusMinusMm: number;
-  readonly source: string | null;
-  readonly left: readonly HeightLeft[];
-  /** Heights given at places that do not lie inside the channel, which draw nothing. */
-  readonly outside: number;
-  /** Root mean square of what is left, with the surface as its numbers alone make it and as it was drawn. */
-  readonly rmsBeforeMm: number;
-  readonly rmsMm: number;
-  /** Where the surface was moved most. */
-  readonly moved: { readonly mm: number; readonly xMm: number; readonly yMm: number };
-  readonly findings: readonly Finding[];
-}
-
 /** Half interval of a height of which nothing is said, mm (chosen by us: callipers on a bridge over an uneven plate). */
 const USUAL_PLUS_MINUS_MM = 0.2;
 
-/** Weight of one height against the bending integral: below the first a plate goes its own way, beyond the last it would be dented. */
-const WEIGHTS = { least: 1e-7, most: 1 } as const;
+/** Weight of one height against the bending integral: with less a plate goes its own way, with more it would be dented. */
+const WEIGHTS = { least: 1 / 10_000_000, most: 1 } as const;
 
 /** Steps of the search for the weight at most, and how near to the scatter asked for, from below, is near enough. */
 const STEPS = 12;

@@ -162,8 +162,8 @@ function ahead(place: LinePoint | undefined, x: number, y: number): number {
   return (x - place.x) * Math.cos(place.headingRad) + (y - place.y) * Math.sin(place.headingRad);
 }
 
-/** mm. A foot this near is found: rounding leaves as much. */
-const SETTLED_MM = 1e-13;
+/** mm. A foot this near is found: rounding of places on a body leaves as much. */
+const SETTLED_MM = 500 * Number.EPSILON;
 
 /** How far a point lies ahead of the place t of an interval, along its heading: {@link ahead} of {@link pointAt}. */
 function leadAt(line: SmoothLine, interval: number, t: number, x: number, y: number): number {
