@@ -46,6 +46,8 @@ const RATIOS: readonly (readonly [keyof FitScore['ratios'] | 'length', number, n
 export interface Signs {
   /** The question which of several bodies is meant, where it is open. */
   readonly several: Finding | null;
+  /** The face that was asked for, and the one that shows; null where it was not said or cannot be told. */
+  readonly face: { readonly said: 'top' | 'back' | null; readonly shows: 'top' | 'back' | null };
   readonly board: BoardPlace | null;
   readonly lines: LineShares;
   readonly ribs: RibsShown | null;
@@ -62,7 +64,7 @@ export interface Signs {
 export function judge(
   final: FitScore,
   { candidates, quick }: FoundBody,
-  { several, board, lines, ribs, platesAreTold }: Signs,
+  { several, face, board, lines, ribs, platesAreTold }: Signs,
   sideNames: readonly [plus: string, minus: string],
 ): Confidence {
   const [leader] = candidates;
@@ -77,6 +79,7 @@ export function judge(
   const worstZone = { name: zoneName(worst, sideNames), share: final.zones[worst] as number };
   const asks = [
     several,
+    faceDoubt(face),
     zoneDoubt(final, worstZone, spread),
     settingsDoubt(alike, spread, quick),
     rivalDoubt(candidates),
@@ -116,6 +119,21 @@ function spreadOf(alike: readonly Candidate[]): number {
 
 function doubt(code: string, at: string, found: string, need: string, remedy: string): Finding {
   return { code: `trace.${code}`, at, found, need, remedy, weight: 'caution' };
+}
+
+/** A body of the other face than was asked for: another instrument, or the sides would be named the wrong way round. */
+function faceDoubt({ said, shows }: Signs['face']): Finding | null {
+  if (said === null || shows === null || said === shows) return null;
+  const [asked, seen] = said === 'top' ? ['top', 'back'] : ['back', 'top'];
+  return doubt(
+    'other-face',
+    'face',
+    shows === 'back'
+      ? 'the top was asked for, but this body shows neither sound holes nor a fingerboard'
+      : 'the back was asked for, but this body shows sound holes or a fingerboard',
+    `a photograph of the ${asked}`,
+    `say --face ${seen} if this is the ${seen}; if it is not, mark a place inside the body that is meant`,
+  );
 }
 
 function zoneDoubt(final: FitScore, worst: Confidence['worstZone'], spread: number): Finding | null {

@@ -76,8 +76,9 @@ function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTr
     knowledgeAt(levels.finish, options),
   );
   if (edge === null) return refuse(unsolved());
+  const shows = bodies.find((one) => one.number === number)?.face ?? null;
   const isAsked = bodies.length > 1 && options.body === undefined && !isMarkedInside(options);
-  const trace = believe(picture, levels, edge, body, isAsked ? severalBodies(bodies) : null, options);
+  const trace = believe(picture, levels, edge, body, isAsked ? severalBodies(bodies) : null, shows, options);
   progress('the outline is found', 1);
   return trace.ok ? accept({ ...trace.value, bodies, body: number }) : trace;
 }
@@ -122,6 +123,7 @@ function believe(
   edge: LocalEdge,
   body: FoundBody,
   several: Finding | null,
+  shows: BodyPlace['face'],
   options: TraceOptions,
 ): Checked<OneTrace> {
   const { face, progress } = options;
@@ -143,7 +145,14 @@ function believe(
   const { points, unseen } = nameEdge(edge, places, placed, seatOf(nativeFit).pxPerMm, face ?? 'top');
   const lines = followedLine(levels.finish, points, seatOf(edge.fit).pxPerMm, options.hints?.onEdge);
   const ribs = ribsShown(levels.finish, points, seatOf(edge.fit).pxPerMm);
-  const signs = { several, board, lines, ribs, platesAreTold: options.platesAreTold === true };
+  const signs = {
+    several,
+    face: { said: face ?? null, shows },
+    board,
+    lines,
+    ribs,
+    platesAreTold: options.platesAreTold === true,
+  };
   const confidence = judge(final, body, signs, sides);
   if (confidence.verdict === 'refuse') return refuse(uncertain(final, confidence));
   return accept({
