@@ -21,6 +21,7 @@ const ELSEWHERE = [
   'arching-gauge-back-waist',
   'arching-gauge-top-upper-corner-finished',
   'arching-gauge-top-long',
+  'thickness-back',
 ];
 
 interface Shelf {

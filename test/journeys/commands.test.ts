@@ -166,6 +166,19 @@ describe('make', () => {
     expect(contentsOf(join(folder.path, 'pack'))).toEqual(files);
   });
 
+  test('prints the charts and maps that plates are hollowed by, says so, and sends none of them to a laser', async () => {
+    const ended = await inFolder('make', DESIGN, '--out', 'hollow');
+    expect(ended.out).toMatch(/drawn: .*4 hollowing sheets/);
+    const { files } = JSON.parse(contentsOf(join(folder.path, 'hollow'))['manifest.json'] as string);
+    const partsOf = (kind: string): string[] =>
+      files
+        .filter((file: { kind: string }) => file.kind === kind)
+        .flatMap(({ parts }: { parts: string[] }) => parts);
+    const sheets = ['hollow-drilling-back', 'hollow-drilling-top', 'thickness-back', 'thickness-top'];
+    expect(partsOf('print')).toEqual(expect.arrayContaining(sheets));
+    expect(partsOf('laser').filter((part) => sheets.includes(part))).toEqual([]);
+  });
+
   test('makes only what is asked, on the paper and for the release asked, and clears its own earlier files away', async () => {
     const printed = await inFolder(
       'make',

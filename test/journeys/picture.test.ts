@@ -45,6 +45,17 @@ describe('a plate is looked at from the command line', () => {
     expect(png.readUInt32BE(20) / 2).toBeLessThan(300);
   });
 
+  test('a map of thickness is in colour to look at, and a sheet in pages to print', async () => {
+    const seen = await picture('--of', 'thickness', '--out', 'thickness.svg');
+    expect(seen, seen.err).toMatchObject({ code: 0, err: '' });
+    expect(read('thickness.svg').toString()).toMatch(/<title>Small: thickness of the back<\/title>/);
+    const printed = await picture('--of', 'thickness', '--plate', 'top', '--out', 'thickness.pdf');
+    expect(printed, printed.err).toMatchObject({ code: 0, err: '' });
+    // The body is 250 mm long: with the cover it takes more than one A4 page.
+    const pages = /\/Count (\d+)/.exec(read('thickness.pdf').toString('latin1'))?.[1];
+    expect(Number(pages)).toBeGreaterThan(1);
+  });
+
   test('a section tells its heights, also as data', async () => {
     const cut = await picture('--of', 'section', '--line', '0,0 0,250', '--out', 'cut.pdf', '--json');
     expect(cut.code, cut.err).toBe(0);
