@@ -156,9 +156,7 @@ function isBelieved(
   if (witness.outPx > witness.missPx) return false;
   if (gapPx < WIDE_GAP_MM * pxPerMm) return true;
   const missPx = (PLATES_DIFFER_MM + WORN_MM) * pxPerMm;
-  return steps.some(
-    ({ stays, plain, outPx }) => (stays || plain) && Math.abs(outPx - witness.outPx - gapPx) < missPx,
-  );
+  return steps.some(({ plain, outPx }) => plain && Math.abs(outPx - witness.outPx - gapPx) < missPx);
 }
 
 /** mm. From this on a far plate is looked for where the purfling says that it is. */
