@@ -57,6 +57,8 @@ export interface EdgePoint {
   readonly state: EdgeState;
   /** Standard deviation across the edge. */
   readonly sigmaPx: number;
+  /** How far the far plate can show beyond the near one here, px, where the camera's stand is known. */
+  readonly overlookPx?: number;
 }
 
 /** A run of one side's edge that was not seen, with the reason in words. */

@@ -30,6 +30,7 @@ export function edgeInScene(
           alongMm: place.along,
           seen: place.state === 'seen',
           sigmaMm: place.sigmaPx * mmPerPixel,
+          ...(place.overlookPx !== undefined && { overlookMm: place.overlookPx * mmPerPixel }),
         };
       });
   const lower = toScene(trace.pose.lowerEnd);

@@ -9,6 +9,8 @@ export interface EdgeSpot<F extends Frame> extends Point<F> {
   readonly seen: boolean;
   /** mm, one standard deviation across the edge. */
   readonly sigmaMm: number;
+  /** How far ribs and far plate can show beyond the near plate here, mm; left out where none can, or it is not known. */
+  readonly overlookMm?: number;
 }
 
 /** Both halves of an edge as they are seen with the neck up, each from the lower to the upper end, over the same stations. */

@@ -96,7 +96,9 @@ export function nearPlateEdge(
   const held = heldToPurfling(edge, told, witnesses, pxPerMm);
   const looked = edge.map((place, i): EdgePoint => {
     const one = held[i];
-    return one ? movedPlace(place, one, pxPerMm) : place;
+    const moved = one ? movedPlace(place, one, pxPerMm) : place;
+    const { gapPx } = sights[i];
+    return gapPx < leastPx ? moved : { ...moved, overlookPx: gapPx };
   });
   const count = (isCounted: (one: Told) => boolean) => held.filter((one) => one && isCounted(one)).length;
   return {

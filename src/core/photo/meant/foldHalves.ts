@@ -10,6 +10,8 @@ export interface HalfOffset {
   readonly edgeMm: number | null;
   readonly purflingMm: number | null;
   readonly sigmaMm: number;
+  /** How far ribs and far plate can show beyond the near plate here. */
+  readonly overlookMm: number;
   /** Where the edge was found, on the side of x ≥ 0. */
   readonly found: Point<'body'>;
 }
@@ -49,6 +51,7 @@ export function foldHalves(
         edgeMm: link === null ? null : -link.distanceMm,
         purflingMm: purflingOffset(witness[side], place),
         sigmaMm: spot.sigmaMm,
+        overlookMm: spot.overlookMm ?? 0,
         found: point(spot.x, spot.y),
       };
     };

@@ -15,6 +15,7 @@ function flank(bothMm = 0, purfling = false): readonly FoldedPlace[] {
       edgeMm: edgeMm - (worn ? bothMm : 0),
       purflingMm: purfling ? edgeMm - 4 : null,
       sigmaMm: 0.03,
+      overlookMm: 0,
       found: point<'body'>(100, y),
     });
     const right = half(0.1);

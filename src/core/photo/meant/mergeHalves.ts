@@ -1,3 +1,4 @@
+import { farPlateTaken } from './farPlateTaken.ts';
 import type { FoldedPlace } from './foldHalves.ts';
 import { lostStretches, type RestPlace } from './lostStretches.ts';
 import type { SeenSide, StretchRule } from './meantWishes.ts';
@@ -46,20 +47,11 @@ export interface MergeRules {
  * out, or one side followed. Where both halves are worn, the purfling tells.
  */
 export function mergeHalves(
-  places: readonly FoldedPlace[],
+  found: readonly FoldedPlace[],
   { follow, rules }: MergeRules = { follow: 'average', rules: [] },
 ): MergedHalves {
-  const difference = ({ left, right }: FoldedPlace) =>
-    left.edgeMm === null || right.edgeMm === null ? null : right.edgeMm - left.edgeMm;
-  const slow = slowDifference(
-    places.map((place) => ({
-      alongMm: place.alongMm,
-      section: place.section,
-      y: place.y,
-      normalX: place.normalX,
-      difference: difference(place),
-    })),
-  );
+  const places = withoutFarPlate(found);
+  const slow = slowOf(places);
   const rest = places.map((place, i) => {
     const gap = difference(place);
     return { ...place, restMm: gap === null ? null : gap - slow.values[i] };
@@ -87,6 +79,41 @@ export function mergeHalves(
     };
   });
   return { places: merged, together: togetherOf(rest) };
+}
+
+/** The places with what was followed on ribs or far plate taken for not seen. */
+function withoutFarPlate(places: readonly FoldedPlace[]): readonly FoldedPlace[] {
+  if (places.every(({ left, right }) => left.overlookMm === 0 && right.overlookMm === 0)) return places;
+  const slow = slowOf(places);
+  const rest = places.map((place, i) => {
+    const gap = difference(place);
+    return { ...place, restMm: gap === null ? null : gap - slow.values[i] };
+  });
+  const taken = farPlateTaken(
+    places,
+    lostStretches(rest, slow.spreadMm),
+    rest.map(({ restMm }) => restMm),
+  );
+  return places.map((place, i) => {
+    const side = taken[i];
+    return side === null ? place : { ...place, [side]: { ...place[side], edgeMm: null } };
+  });
+}
+
+function difference({ left, right }: FoldedPlace): number | null {
+  return left.edgeMm === null || right.edgeMm === null ? null : right.edgeMm - left.edgeMm;
+}
+
+function slowOf(places: readonly FoldedPlace[]) {
+  return slowDifference(
+    places.map((place) => ({
+      alongMm: place.alongMm,
+      section: place.section,
+      y: place.y,
+      normalX: place.normalX,
+      difference: difference(place),
+    })),
+  );
 }
 
 /** mm to either side over which a rest is averaged before its own scatter is taken. */

@@ -23,9 +23,17 @@ export function uprightSpots<F extends Frame>(
 ): readonly EdgeSpot<'body'>[] {
   const c = Math.cos(line.headingRad);
   const s = Math.sin(line.headingRad);
-  return spots.map(({ x, y, section, alongMm, seen, sigmaMm }) => {
+  return spots.map(({ x, y, section, alongMm, seen, sigmaMm, overlookMm }) => {
     const dx = x - line.through.x;
     const dy = y - line.through.y;
-    return { x: s * dx - c * dy, y: c * dx + s * dy, section, alongMm, seen, sigmaMm };
+    return {
+      x: s * dx - c * dy,
+      y: c * dx + s * dy,
+      section,
+      alongMm,
+      seen,
+      sigmaMm,
+      ...(overlookMm !== undefined && { overlookMm }),
+    };
   });
 }
