@@ -69,6 +69,16 @@ function ribRecords({ plan }: Instrument) {
     (['bass', 'treble'] as const).map((side) => ({
       name: `${['lower', 'waist', 'upper'][i]} rib, ${side} side`,
       length: toFile(rib.lengthMm),
+      developed: toFile(rib.developed.lengthMm),
+      // Along the middle of the thickness: from, to, and the radius inside the bend; null where it is straight.
+      bends: rib.developed.stretches.map(({ fromMm, toMm, bends, insideRadiusMm }) => ({
+        from: toFile(fromMm),
+        to: toFile(toMm),
+        bends,
+        insideRadius: insideRadiusMm === null ? null : toFile(insideRadiusMm),
+      })),
+      // The edge that is not level with the other when the rib lies flat: along it, and height.
+      edge: rib.developed.edge.map(({ x, y }) => [toFile(x), toFile(y)]),
       heightNeck: neck,
       heightTail: tail,
     })),

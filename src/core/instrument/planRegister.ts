@@ -89,6 +89,14 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
     entry('ribs.lowerLength', ribs.lowerBout.lengthMm, from, face),
     entry('ribs.waistLength', ribs.cBout.lengthMm, from, face),
     entry('ribs.upperLength', ribs.upperBout.lengthMm, from, face),
+    ...(['lowerBout', 'cBout', 'upperBout'] as const).map((section) =>
+      entry(
+        `ribs.${RIB_NAMES[section]}Developed`,
+        ribs[section].developed.lengthMm,
+        [...from, 'ribThickness'],
+        'laid flat, along the middle of its thickness',
+      ),
+    ),
     entry('ribs.garland', ribs.garlandMm, from, 'all six ribs along their outer faces'),
     entry('ribs.lowerCut', ribs.lowerBout.cutMm, from, allowance),
     entry('ribs.lowerCutAcross', ribs.lowerBout.cutAcrossMm ?? 0, from, across),

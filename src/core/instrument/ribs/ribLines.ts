@@ -1,8 +1,9 @@
 import { accept, type Checked, type Finding } from '../../base/index.ts';
-import { lengthOf } from '../../curve/index.ts';
+import { type Chain, lengthOf } from '../../curve/index.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
 import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
 import type { PlanValues } from '../planValues.ts';
+import { type DevelopedRib, developedRib } from './developedRib.ts';
 import { bendFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
 
 /** One kind of rib. */
@@ -15,6 +16,8 @@ export interface RibLength {
   readonly cutMm: number;
   readonly cutAcrossMm?: number;
   readonly bend: RibBend;
+  /** The same rib laid flat. */
+  readonly developed: DevelopedRib;
 }
 
 /** The garland in plan. Body frame, mm. */
@@ -65,12 +68,16 @@ export function ribLines(
   const [lowerBend, waistBend, upperBend] = [lowerBout, cBout, upperBout].map((face) =>
     ribBend(face, values.ribThickness),
   ) as [RibBend, RibBend, RibBend];
+  const heightAt = heightAlong(lowerBout, upperBout, values);
+  const [lowerFlat, waistFlat, upperFlat] = [lowerBout, cBout, upperBout].map((face) =>
+    developedRib(face, values.ribThickness, heightAt),
+  ) as [DevelopedRib, DevelopedRib, DevelopedRib];
   return accept({
     outer: outer.value,
     inner: inner.value,
-    lowerBout: boutRib(lower, lowerBend),
-    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM, bend: waistBend },
-    upperBout: boutRib(upper, upperBend),
+    lowerBout: boutRib(lower, lowerBend, lowerFlat),
+    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM, bend: waistBend, developed: waistFlat },
+    upperBout: boutRib(upper, upperBend, upperFlat),
     garlandMm: 2 * (lower + waist + upper),
     heightTailMm: values.ribHeightTail,
     heightNeckMm: values.ribHeightNeck,
@@ -97,7 +104,17 @@ export function ribLines(
   });
 }
 
-function boutRib(lengthMm: number, bend: RibBend): RibLength {
+/** Height of the ribs at each y: even from their lowest place on the centre line to their highest. */
+function heightAlong(
+  lowerBout: Chain<'body'>,
+  upperBout: Chain<'body'>,
+  { ribHeightTail, ribHeightNeck }: Pick<PlanValues, 'ribHeightTail' | 'ribHeightNeck'>,
+): (yMm: number) => number {
+  const [fromMm, toMm] = [lowerBout.vertices[0]?.y ?? 0, upperBout.vertices.at(-1)?.y ?? 1];
+  return (yMm) => ribHeightTail + ((ribHeightNeck - ribHeightTail) * (yMm - fromMm)) / (toMm - fromMm);
+}
+
+function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib): RibLength {
   const acrossMm = 2 * lengthMm;
   return {
     lengthMm,
@@ -105,5 +122,6 @@ function boutRib(lengthMm: number, bend: RibBend): RibLength {
     cutMm: lengthMm + 2 * ALLOWANCE_AT_END_MM,
     cutAcrossMm: acrossMm + 2 * ALLOWANCE_AT_END_MM,
     bend,
+    developed,
   };
 }
