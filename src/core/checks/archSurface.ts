@@ -180,11 +180,11 @@ function heightFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): reado
     );
   const highest = largestOf(probes, ({ shape }) => shape.zMm);
   const { crestMm } = arch.longArch;
-  if (highest && highest.shape.zMm > arch.archHeightMm + ABOVE_CREST_MM)
+  if (highest && highest.shape.zMm > arch.numbers.archHeightMm + ABOVE_CREST_MM)
     findings.push(
       told(arch, arch.pull ? 'caution' : 'contradiction', 'check.arch-crest', {
         found: `the highest place is ${highest.shape.zMm.toFixed(2)} mm high, ${archPlace(arch, highest.xMm, highest.yMm)}`,
-        need: `${arch.archHeightMm.toFixed(2)} mm on the centre line, ${crestMm.toFixed(0)} mm from the lower end`,
+        need: `${arch.numbers.archHeightMm.toFixed(2)} mm on the centre line, ${crestMm.toFixed(0)} mm from the lower end`,
         remedy: arch.pull
           ? `give ${arch.plate === 'back' ? 'archHeightBack' : 'archHeightTop'} as the measured heights have it`
           : 'make the arch less full beside the crest',

@@ -29,6 +29,7 @@ export interface PlateArch {
   readonly numbers: ArchNumbers;
   /** Height of the channel's lowest line. */
   readonly channelZMm: number;
+  /** Of the highest place: as the numbers say, or as measured heights draw it. */
   readonly archHeightMm: number;
   /** Crest above channel. */
   readonly riseMm: number;

@@ -24,7 +24,7 @@ export function heightFindings(plate: Plate, pull: Omit<HeightPull, 'findings'>)
       found: `${plate}: ${counted(left.length)}, ${told(rmsBeforeMm)} mm rms off the arch of the numbers, ${told(rmsMm)} mm off the surface drawn to them; it moved by ${signed(moved.mm)} mm at most, at ${place(moved)}`,
       need: 'a look at the contours before wood is cut to them',
       remedy:
-        'garland picture --of contours; take the heights out of the design to have the arch of its numbers again',
+        'look with garland picture --of contours; take the heights out of the design to have the arch of its numbers again',
     },
   ];
   if (outside > 0)

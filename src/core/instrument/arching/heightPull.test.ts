@@ -97,6 +97,23 @@ describe('two hundred heights of an original, known to 0.1 mm', () => {
   });
 });
 
+test('the height of an arch is that of the surface as drawn, so that boards, terraces and gauges have room for it', () => {
+  const higher = drawn(
+    [
+      [0, 170, 16.2],
+      [0, 180, 16.3],
+      [0, 190, 16.2],
+      [15, 180, 15.8],
+    ],
+    0.1,
+  );
+  let most = 0;
+  for (let y = 10; y < 345; y += 0.5) most = Math.max(most, plateHeight(higher, 0, y, 'finished'));
+  expect(most).toBeGreaterThan(16);
+  expect(higher.archHeightMm).toBeCloseTo(most, 2);
+  expect(plain.archHeightMm).toBe(plain.numbers.archHeightMm);
+});
+
 test('the more heights and the better known, the nearer it comes', () => {
   const few = offMm(drawn(read(40, 0.1, 3), 0.2)).rms;
   const many = offMm(drawn(read(200, 0.1, 4), 0.2)).rms;

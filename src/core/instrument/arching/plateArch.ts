@@ -2,13 +2,16 @@ import { accept, Bug, type Checked, type Fault, refuse } from '../../base/index.
 import type { HalfOutline } from '../../curve/index.ts';
 import type { Design, MeasuredHeights } from '../../design/index.ts';
 import {
+  bodyHalfWidth,
   curtateCycloid,
+  type FairNet,
   type FairSpline,
   FULLNESS_LIMIT,
   fairSpline,
   type Loft,
   type LongArch,
   type LongArchForm,
+  loftAt,
   longArch,
   longArchHeight,
   loopRatio,
@@ -93,6 +96,7 @@ export function archOn(
     heightPull(ground.correction, { plate, channelZMm, loft: loft.value, correction: fair }, choices.heights);
   if (pull && !pull.ok) return pull;
   const drawnTo = pull?.value ?? null;
+  const correction = pulled(fair, drawnTo);
   const crest = (yMm: number): number =>
     longArchHeight(along.value, yMm) + (drawnTo ? netAt(drawnTo.net, 0, yMm).zMm : 0);
   const stations = archStations(places, crest, numbers, edge, plate);
@@ -102,13 +106,15 @@ export function archOn(
     bodyLengthMm,
     numbers,
     channelZMm,
-    archHeightMm: numbers.archHeightMm,
+    archHeightMm: drawnTo
+      ? channelZMm + highestMm(along.value, loft.value, correction)
+      : numbers.archHeightMm,
     riseMm,
     longArch: along.value,
     channel,
     edge,
     loft: loft.value,
-    correction: pulled(fair, drawnTo),
+    correction,
     pull: drawnTo,
     stations: stations.value,
   };
@@ -117,6 +123,21 @@ export function archOn(
     findings: [...ground.findings, ...archFindings(arch), ...(drawnTo?.findings ?? [])],
   });
 }
+
+/** mm between places that are asked for the highest: an arch is level there, so that it is found to a hundredth. */
+const HIGHEST_STEP_MM = 1;
+
+/** The highest place of loft and correction over the channel. */
+function highestMm({ startMm, endMm }: LongArch, loft: Loft, correction: FairNet): number {
+  let most = 0;
+  for (let yMm = startMm; yMm <= endMm; yMm += HIGHEST_STEP_MM)
+    for (let xMm = 0; xMm < HIGHEST_SHARE * bodyHalfWidth(loft, yMm); xMm += HIGHEST_STEP_MM)
+      most = Math.max(most, loftAt(loft, xMm, yMm).zMm + netAt(correction, xMm, yMm).zMm);
+  return most;
+}
+
+/** Share of the half width within which an arch is highest. */
+const HIGHEST_SHARE = 0.5;
 
 function archStations(
   places: readonly StationPlace[],
