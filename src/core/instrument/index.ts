@@ -79,4 +79,5 @@ export {
   type ThicknessMap,
   thicknessAt,
 } from './plates/index.ts';
+export type { DevelopedRib, RibStretch } from './ribs/developedRib.ts';
 export { type RibLength, type RibLines } from './ribs/ribLines.ts';

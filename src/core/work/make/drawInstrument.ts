@@ -9,6 +9,7 @@ import {
   insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
+  ribStripsDrawing,
 } from '../../drawing/index.ts';
 import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
@@ -53,6 +54,7 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
+    ribStripsDrawing(plan),
     ...cornerTemplateDrawings(plan),
     purflingPlanDrawing(plan, plates.back, {
       toEdgeMm: plan.purfling.outer.insetMm,
