@@ -22,7 +22,7 @@ const ELSEWHERE = [
   'arching-gauge-top-upper-corner-finished',
   'arching-gauge-top-long',
   'thickness-back',
-  'rib-strips',
+  'rib-lower',
 ];
 
 interface Shelf {

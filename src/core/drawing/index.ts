@@ -31,7 +31,7 @@ export type { PageOptions } from './pageGroup.ts';
 export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
 export { type PurflingPlan, purflingPlanDrawing } from './purflingPlanDrawing.ts';
-export { ribStripsDrawing } from './ribStripsDrawing.ts';
+export { ribStripDrawings } from './ribStripDrawings.ts';
 export { roughArchingDrawing } from './roughArchingDrawing.ts';
 export { roughDrillDrawing } from './roughDrillDrawing.ts';
 export { sheetDrawing } from './sheetDrawing.ts';

@@ -1,4 +1,5 @@
-import { placeChain } from '../curve/index.ts';
+import { boundsOf, placeChain } from '../curve/index.ts';
+import type { Drawing, DrawnLine } from './drawing.ts';
 import { marginTextWidthMm } from './marginText.ts';
 import { type PageLine, type PageText, placedChain } from './page.ts';
 import type { PageBlock } from './pageBlock.ts';
@@ -60,6 +61,19 @@ function mapRows(groups: readonly NumberedGroup[], scale: number, widthMm: numbe
   });
 }
 
+/** mm. What a plan or a chart is known by in the map is longer than this. */
+const KNOWN_BY_MM = 20;
+
+/** The lines that a piece is known by in small: what is cut and scored, or of what is only printed all but marks and crosses. */
+function linesToKnowBy({ lines }: Drawing): readonly DrawnLine[] {
+  if (lines.some(({ meaning }) => meaning === 'cut'))
+    return lines.filter(({ meaning }) => meaning !== 'draw');
+  return lines.filter(({ chain }) => {
+    const { min, max } = boundsOf(chain);
+    return Math.hypot(max.x - min.x, max.y - min.y) > KNOWN_BY_MM;
+  });
+}
+
 function mapCell(
   { group, firstPage }: NumberedGroup,
   x: number,
@@ -73,9 +87,7 @@ function mapCell(
     shift: [x - box.min.x * scale, y - box.min.y * scale] as const,
   };
   const pieces = placements.flatMap((placed) =>
-    placed.drawing.lines
-      .filter((line) => line.meaning !== 'draw')
-      .map((line) => placedChain(placed, line.chain)),
+    linesToKnowBy(placed.drawing).map((line) => placedChain(placed, line.chain)),
   );
   const frames = windows.map(({ min, max }) =>
     polyline(

@@ -74,9 +74,10 @@ const RIB_NAMES = { lowerBout: 'lower', cBout: 'waist', upperBout: 'upper' } as 
 
 function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry[] {
   const from = ['outline', 'overhang', 'cornerOverhang'] as const;
+  const flatFrom = [...from, 'ribThickness'] as const;
   const bendFrom = ['outline', 'overhang', 'ribThickness'] as const;
   const face = 'along the outer face of the rib';
-  const allowance = 'length along the outer face and 10 mm at each end, common practice';
+  const allowance = 'length laid flat and 10 mm at each end, common practice';
   const across = 'in one piece across the centre line, 10 mm at each end, common practice';
   const strip = 'greatest rib height and 3 mm, common practice';
   return [
@@ -93,16 +94,16 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
       entry(
         `ribs.${RIB_NAMES[section]}Developed`,
         ribs[section].developed.lengthMm,
-        [...from, 'ribThickness'],
+        flatFrom,
         'laid flat, along the middle of its thickness',
       ),
     ),
     entry('ribs.garland', ribs.garlandMm, from, 'all six ribs along their outer faces'),
-    entry('ribs.lowerCut', ribs.lowerBout.cutMm, from, allowance),
-    entry('ribs.lowerCutAcross', ribs.lowerBout.cutAcrossMm ?? 0, from, across),
-    entry('ribs.waistCut', ribs.cBout.cutMm, from, allowance),
-    entry('ribs.upperCut', ribs.upperBout.cutMm, from, allowance),
-    entry('ribs.upperCutAcross', ribs.upperBout.cutAcrossMm ?? 0, from, across),
+    entry('ribs.lowerCut', ribs.lowerBout.cutMm, flatFrom, allowance),
+    entry('ribs.lowerCutAcross', ribs.lowerBout.cutAcrossMm ?? 0, flatFrom, across),
+    entry('ribs.waistCut', ribs.cBout.cutMm, flatFrom, allowance),
+    entry('ribs.upperCut', ribs.upperBout.cutMm, flatFrom, allowance),
+    entry('ribs.upperCutAcross', ribs.upperBout.cutAcrossMm ?? 0, flatFrom, across),
     entry('ribs.stripWidth', ribs.stripWidthMm, ['ribHeightNeck', 'ribHeightTail'], strip),
     ...(['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) => [
       entry(

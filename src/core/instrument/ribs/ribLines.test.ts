@@ -33,9 +33,9 @@ test.each([
 
 test('cut lengths add the allowance at both ends, also to a rib in one piece', () => {
   const { lowerBout, cBout } = ribsOf('violin');
-  expect(lowerBout.cutMm).toBeCloseTo(lowerBout.lengthMm + 20, 9);
-  expect(lowerBout.cutAcrossMm).toBeCloseTo(2 * lowerBout.lengthMm + 20, 9);
-  expect(cBout.cutMm).toBeCloseTo(cBout.lengthMm + 20, 9);
+  expect(lowerBout.cutMm).toBeCloseTo(lowerBout.developed.lengthMm + 20, 9);
+  expect(lowerBout.cutAcrossMm).toBeCloseTo(2 * lowerBout.developed.lengthMm + 20, 9);
+  expect(cBout.cutMm).toBeCloseTo(cBout.developed.lengthMm + 20, 9);
   expect(cBout.acrossMm).toBeUndefined();
 });
 

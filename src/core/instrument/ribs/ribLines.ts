@@ -12,7 +12,7 @@ export interface RibLength {
   readonly lengthMm: number;
   /** One piece from corner to corner across the centre line; the waist has none. */
   readonly acrossMm?: number;
-  /** What to cut: length and allowance at both ends. */
+  /** What to cut: length laid flat and allowance at both ends. */
   readonly cutMm: number;
   readonly cutAcrossMm?: number;
   readonly bend: RibBend;
@@ -76,7 +76,12 @@ export function ribLines(
     outer: outer.value,
     inner: inner.value,
     lowerBout: boutRib(lower, lowerBend, lowerFlat),
-    cBout: { lengthMm: waist, cutMm: waist + 2 * ALLOWANCE_AT_END_MM, bend: waistBend, developed: waistFlat },
+    cBout: {
+      lengthMm: waist,
+      cutMm: waistFlat.lengthMm + 2 * ALLOWANCE_AT_END_MM,
+      bend: waistBend,
+      developed: waistFlat,
+    },
     upperBout: boutRib(upper, upperBend, upperFlat),
     garlandMm: 2 * (lower + waist + upper),
     heightTailMm: values.ribHeightTail,
@@ -119,8 +124,8 @@ function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib): RibL
   return {
     lengthMm,
     acrossMm,
-    cutMm: lengthMm + 2 * ALLOWANCE_AT_END_MM,
-    cutAcrossMm: acrossMm + 2 * ALLOWANCE_AT_END_MM,
+    cutMm: developed.lengthMm + 2 * ALLOWANCE_AT_END_MM,
+    cutAcrossMm: 2 * developed.lengthMm + 2 * ALLOWANCE_AT_END_MM,
     bend,
     developed,
   };

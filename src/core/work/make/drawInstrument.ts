@@ -9,7 +9,7 @@ import {
   insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
-  ribStripsDrawing,
+  ribStripDrawings,
 } from '../../drawing/index.ts';
 import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
@@ -54,7 +54,7 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
-    ribStripsDrawing(plan),
+    ...ribStripDrawings(plan),
     ...cornerTemplateDrawings(plan),
     purflingPlanDrawing(plan, plates.back, {
       toEdgeMm: plan.purfling.outer.insetMm,
