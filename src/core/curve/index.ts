@@ -18,6 +18,7 @@ export { type OffsetOptions, offsetChain } from './offsetChain.ts';
 export { outlineChain } from './outlineChain.ts';
 export { parallelChain } from './parallelChain.ts';
 export { mirrorChain, type Placement, placeChain, reverseChain } from './placeChain.ts';
+export { clearRow, type RowSide, rowCrossings, rowEnds, rowSides, turnsOf } from './rowCrossings.ts';
 export { sampleChain } from './sampleChain.ts';
 export {
   type Arc,

@@ -1,5 +1,17 @@
-import { type Frame, WELD_MM } from '../base/index.ts';
-import { type Arc, arcOf, type Chain, headingOn, type Segment, segments, wrapAngle } from '../curve/index.ts';
+import type { Frame } from '../base/index.ts';
+import {
+  arcOf,
+  type Chain,
+  clearRow,
+  headingOn,
+  type RowSide,
+  rowCrossings,
+  rowEnds,
+  rowSides,
+  segments,
+  turnsOf,
+  wrapAngle,
+} from '../curve/index.ts';
 
 /** Gauss's three places in a panel from −1 to 1, and their weights. */
 const PLACES = [-Math.sqrt(0.6), 0, Math.sqrt(0.6)] as const;
@@ -20,23 +32,22 @@ export function integrateInside<F extends Frame>(
   cuts: readonly Chain<F>[] = [],
   fromX = Number.NEGATIVE_INFINITY,
 ): void {
-  const sides = chains.flatMap((chain) => segments(chain)).map(sideOf);
+  const sides = chains.flatMap((chain) => rowSides(chain));
   const cutSides = cuts
-    .flatMap((chain) => segments(chain))
-    .filter(({ start, end, bulge }) => bulge !== 0 || start.x > fromX || end.x > fromX)
-    .map(sideOf);
-  const ends = Float64Array.from([...sides, ...cutSides], ({ start }) => start.y).sort();
+    .flatMap((chain) => rowSides(chain))
+    .filter(({ start, end, bulge }) => bulge !== 0 || start.x > fromX || end.x > fromX);
+  const ends = rowEnds([...sides, ...cutSides]);
   const levels = [...new Set([...chains, ...cuts].flatMap(levelsOf))].sort((a, b) => a - b);
   levels.slice(1).forEach((top, index) => {
     const bottom = levels[index] as number;
-    const between = (side: Side<F>): boolean => side.minY <= top && side.maxY >= bottom;
+    const between = (side: RowSide<F>): boolean => side.minY <= top && side.maxY >= bottom;
     const [sidesHere, cutsHere] = [sides.filter(between), cutSides.filter(between)];
     // Toward a level where an arc turns, widths close like a root: slow steps there make them smooth again.
     forPanels(0, 1, panelMm / (top - bottom), (t, share) => {
-      const y = clearOf(ends, bottom + (top - bottom) * t * t * (3 - 2 * t));
+      const y = clearRow(ends, bottom + (top - bottom) * t * t * (3 - 2 * t));
       const rowMm = (top - bottom) * 6 * t * (1 - t) * share;
-      const crossings = crossingsAt(sidesHere, y);
-      const breaks = crossingsAt(cutsHere, y);
+      const crossings = rowCrossings(sidesHere, y);
+      const breaks = rowCrossings(cutsHere, y);
       for (let at = 0; at + 1 < crossings.length; at += 2) {
         const [from, to] = [Math.max(fromX, crossings[at] as number), crossings[at + 1] as number];
         if (to <= from) continue;
@@ -48,38 +59,6 @@ export function integrateInside<F extends Frame>(
       }
     });
   });
-}
-
-/** A segment made ready to be crossed by many rows. */
-interface Side<F extends Frame> extends Segment<F> {
-  readonly arc: Arc<F> | null;
-  readonly minY: number;
-  readonly maxY: number;
-}
-
-function sideOf<F extends Frame>(segment: Segment<F>): Side<F> {
-  const { start, end, bulge } = segment;
-  const arc = arcOf(segment);
-  const ys = [start.y, end.y, ...(arc ? turnsOf(segment, arc) : [])];
-  return { start, end, bulge, arc, minY: Math.min(...ys), maxY: Math.max(...ys) };
-}
-
-function crossingsAt<F extends Frame>(sides: readonly Side<F>[], y: number): readonly number[] {
-  const found: number[] = [];
-  for (const side of sides) if (side.minY <= y && side.maxY >= y) addCrossings(side, y, found);
-  return found.sort((a, b) => a - b);
-}
-
-/** A height off the ends of all sides, where two of them would be met at once: a hair higher where it meets one. */
-function clearOf(sortedEnds: Float64Array, y: number): number {
-  let [low, high] = [0, sortedEnds.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((sortedEnds[middle] as number) <= y - WELD_MM) low = middle + 1;
-    else high = middle;
-  }
-  const next = sortedEnds[low];
-  return next !== undefined && next < y + WELD_MM ? y + 2 * WELD_MM : y;
 }
 
 /** No unit. Sharper turns of a chain than this are corners, where widths change their course. */
@@ -96,11 +75,6 @@ function levelsOf<F extends Frame>(chain: Chain<F>): readonly number[] {
   });
 }
 
-/** Heights at which an arc turns back up or down. */
-function turnsOf<F extends Frame>(side: Segment<F>, { centre, radiusMm }: Arc<F>): readonly number[] {
-  return [centre.y - radiusMm, centre.y + radiusMm].filter((y) => isBeyondChord(side, centre.x, y));
-}
-
 function forPanels(
   from: number,
   to: number,
@@ -112,25 +86,4 @@ function forPanels(
   for (let panel = 0; panel < count; panel++)
     for (let index = 0; index < PLACES.length; index++)
       at(from + half * (2 * panel + 1 + (PLACES[index] as number)), half * (WEIGHTS[index] as number));
-}
-
-/** Where a line or arc passes a height; levels lie between its ends or its extremes, never on them. */
-function addCrossings<F extends Frame>(side: Side<F>, y: number, found: number[]): void {
-  const { start, end, arc } = side;
-  if (!arc) {
-    if (start.y > y !== end.y > y)
-      found.push(start.x + ((end.x - start.x) * (y - start.y)) / (end.y - start.y));
-    return;
-  }
-  const { centre, radiusMm } = arc;
-  const reach = radiusMm ** 2 - (y - centre.y) ** 2;
-  if (!(reach > 0)) return;
-  const across = Math.sqrt(reach);
-  for (const x of [centre.x - across, centre.x + across]) if (isBeyondChord(side, x, y)) found.push(x);
-}
-
-/** Whether a place of an arc's circle is on the arc: to the right of its chord where it turns left. */
-function isBeyondChord<F extends Frame>({ start, end, bulge }: Segment<F>, x: number, y: number): boolean {
-  const left = (end.x - start.x) * (y - start.y) - (end.y - start.y) * (x - start.x);
-  return bulge > 0 ? left <= 0 : left >= 0;
 }

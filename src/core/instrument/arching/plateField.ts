@@ -1,5 +1,13 @@
-import { point, WRITE_MM } from '../../base/index.ts';
-import { boundsOf, type Chain, closeChain, containsPoint, joinChains } from '../../curve/index.ts';
+import { WELD_MM } from '../../base/index.ts';
+import {
+  boundsOf,
+  clearRow,
+  closeChain,
+  joinChains,
+  rowCrossings,
+  rowEnds,
+  rowSides,
+} from '../../curve/index.ts';
 import { type HeightField, loftHeight, loftRow, netRow, netRowHeight } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import type { EdgeState } from './edgeShape.ts';
@@ -19,23 +27,29 @@ export function plateField(arch: PlateArch, state: EdgeState, stepMm: number): H
   const half = Math.ceil(box.max.x / stepMm);
   const columns = 2 * half + 1;
   const rows = Math.ceil(box.max.y / stepMm) + 1;
+  const sides = rowSides(treble);
+  const ends = rowEnds(sides);
   const zMm = new Float64Array(columns * rows);
   for (let row = 0; row < rows; row++) {
-    const heights = rowHeights(arch, treble, state, row * stepMm, stepMm, half + 1);
+    const y = row * stepMm;
+    // The lowest and the highest place touch their rows; no plate lies on either side of them.
+    const touches = y < box.min.y + WELD_MM || y > box.max.y - WELD_MM;
+    const crossings = touches ? [] : rowCrossings(sides, clearRow(ends, y));
+    const heights = rowHeights(arch, state, crossings, y, stepMm, half + 1);
     const middle = row * columns + half;
-    heights.forEach((height, column) => {
-      zMm[middle + column] = height;
-      zMm[middle - column] = height;
-    });
+    for (let column = 0; column <= half; column++) {
+      zMm[middle + column] = heights[column] as number;
+      zMm[middle - column] = heights[column] as number;
+    }
   }
   return { fromXMm: -half * stepMm, fromYMm: 0, stepMm, columns, rows, zMm };
 }
 
-/** Heights along a row from the centre line outwards. */
+/** Heights along a row from the centre line outwards; the edge's crossings tell where the plate is. */
 function rowHeights(
   arch: PlateArch,
-  treble: Chain<'body'>,
   state: EdgeState,
+  crossings: readonly number[],
   yMm: number,
   stepMm: number,
   count: number,
@@ -45,20 +59,22 @@ function rowHeights(
   const lowestMm = state === 'arched' ? arch.numbers.edgeHeightMm : Number.NEGATIVE_INFINITY;
   const fadeMm = fadeReach(arch);
   let deepToMm = Number.NEGATIVE_INFINITY;
-  return Float64Array.from({ length: count }, (_, column) => {
+  let passed = 0;
+  const heights = new Float64Array(count).fill(Number.NaN);
+  for (let column = 0; column < count; column++) {
     const x = column * stepMm;
+    while (passed < crossings.length && (crossings[passed] as number) <= x) passed++;
+    if (passed % 2 === 0) continue;
     if (x >= deepToMm) {
       const foot = footOn(arch.channel.line, x, yMm);
-      if (foot.distanceMm < 0 && !isOnPlate(treble, x, yMm)) return Number.NaN;
-      if (foot.distanceMm < fadeMm) return heightAtFoot(arch, x, yMm, foot, state);
+      if (foot.distanceMm < fadeMm) {
+        heights[column] = heightAtFoot(arch, x, yMm, foot, state);
+        continue;
+      }
       deepToMm = x + foot.distanceMm - fadeMm;
     }
     const insideMm = loftHeight(across, x) + netRowHeight(arch.correction, correction, x);
-    return Math.max(lowestMm, arch.channelZMm + insideMm);
-  });
-}
-
-/** The centre line closes the half: a place on it counts as a hair beside it. */
-function isOnPlate(treble: Chain<'body'>, x: number, yMm: number): boolean {
-  return containsPoint(treble, point<'body'>(Math.max(x, WRITE_MM), yMm));
+    heights[column] = Math.max(lowestMm, arch.channelZMm + insideMm);
+  }
+  return heights;
 }
