@@ -1,9 +1,7 @@
 // A plate's outside, built, changed and told at 75 000 places, against a plate bent least over the same places by SciPy.
 import { spawnSync } from 'node:child_process';
 import { join, resolve } from 'node:path';
-import { archOn } from '../src/core/instrument/arching/plateArch.ts';
-import { plateGround } from '../src/core/instrument/arching/plateGround.ts';
-import { plateField } from '../src/core/instrument/index.ts';
+import { archOn, plateField, plateGround } from '../src/core/instrument/index.ts';
 import { benchInstrument } from './measuring/benchInstrument.ts';
 import { mediansMs, ROUNDS } from './measuring/median.ts';
 

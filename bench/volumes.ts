@@ -3,8 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { join, resolve } from 'node:path';
 import { point } from '../src/core/base/index.ts';
 import { boundsOf, containsPoint, nearestOn } from '../src/core/curve/index.ts';
-import { plateHeight, thicknessAt } from '../src/core/instrument/index.ts';
-import { plateWood } from '../src/core/instrument/plates/plateWood.ts';
+import { plateHeight, plateWood, thicknessAt } from '../src/core/instrument/index.ts';
 import { benchInstrument } from './measuring/benchInstrument.ts';
 import { mediansMs, ROUNDS } from './measuring/median.ts';
 

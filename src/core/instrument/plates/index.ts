@@ -6,7 +6,7 @@ export { type HollowHole, hollowHoles } from './hollowHoles.ts';
 export { hollowPlates, thicknessNames } from './hollowOfDesign.ts';
 export { type AreaName, areaChain, type PlateArea, type ThickArea } from './plateArea.ts';
 export { type BoxNumbers, boxNumbers, type PlateNumbers } from './plateNumbers.ts';
-export type { PlateWood } from './plateWood.ts';
+export { type PlateWood, plateWood } from './plateWood.ts';
 export {
   isEven,
   type ThicknessMap,
