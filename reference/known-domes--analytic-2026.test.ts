@@ -19,6 +19,11 @@ import { domeChannel, domeStations, KNOWN_DOMES, type KnownDome, LENGTH_MM } fro
 
 const READING_MM = 3;
 const TARGET = { mostMm: 0.1, rmsMm: 0.03 };
+/** What is reached where the target is. */
+const MET = {
+  'cycloids of changing fullness over a broader arch, 13 mm': { mostMm: 0.012, rmsMm: 0.003 },
+  'raised cosines over a broad arch, 12 mm': { mostMm: 0.085, rmsMm: 0.019 },
+} as const;
 /** Fullness is one number a section and fades toward both ends; what these domes have beside is drawn in near the sections only. */
 const MISSED = {
   'a flattened ellipsoid brought level, 15 mm': { mostMm: 0.2, rmsMm: 0.06 },
@@ -116,21 +121,36 @@ function missOf(dome: KnownDome, surface: (x: number, y: number) => number) {
   return { mostMm, rmsMm: Math.sqrt(sum / count) };
 }
 
-function isMissed(name: string): name is keyof typeof MISSED {
-  return name in MISSED;
+/** A dome held to what is reached of it, when it is one of these. */
+function heldTo(reached: Readonly<Record<string, { readonly mostMm: number; readonly rmsMm: number }>>) {
+  return KNOWN_DOMES.flatMap((dome) => {
+    const limits = reached[dome.name];
+    return limits ? [{ ...dome, ...limits }] : [];
+  });
 }
 
-test.each(KNOWN_DOMES.filter(({ name }) => !isMissed(name)))('$name: recovered within the target', (dome) => {
+function expectReached(dome: ReturnType<typeof heldTo>[number]): void {
   const miss = missOf(dome, recovered(dome));
-  expect(miss.mostMm).toBeLessThan(TARGET.mostMm);
-  expect(miss.rmsMm).toBeLessThan(TARGET.rmsMm);
-});
+  expect(miss.mostMm).toBeLessThan(dome.mostMm);
+  expect(miss.rmsMm).toBeLessThan(dome.rmsMm);
+}
 
-test.each(KNOWN_DOMES.flatMap((dome) => (isMissed(dome.name) ? [{ ...dome, ...MISSED[dome.name] }] : [])))(
-  '$name: target 0.10 mm at most and 0.03 mm rms, reached $mostMm and $rmsMm',
+test.each(heldTo(MET))(
+  '$name: within 0.10 mm at most and 0.03 mm rms, reached $mostMm and $rmsMm',
   (dome) => {
-    const miss = missOf(dome, recovered(dome));
-    expect(miss.mostMm).toBeLessThan(dome.mostMm);
-    expect(miss.rmsMm).toBeLessThan(dome.rmsMm);
+    expect(dome.mostMm).toBeLessThanOrEqual(TARGET.mostMm);
+    expect(dome.rmsMm).toBeLessThanOrEqual(TARGET.rmsMm);
+    expectReached(dome);
   },
 );
+
+test.each(heldTo(MISSED))(
+  '$name: target 0.10 mm at most and 0.03 mm rms, reached $mostMm and $rmsMm',
+  (dome) => {
+    expectReached(dome);
+  },
+);
+
+test('every dome is among them', () => {
+  expect(heldTo({ ...MET, ...MISSED })).toHaveLength(KNOWN_DOMES.length);
+});
