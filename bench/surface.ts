@@ -7,7 +7,7 @@ import { mediansMs, ROUNDS } from './measuring/median.ts';
 
 const TARGETS = { heightsMs: 5, timesScipy: 100 };
 /** mm apart: 75 000 places on a violin's plate. */
-const STEP_MM = 0.882;
+const STEP_MM = 0.858;
 /** A turn of the peer takes many seconds. */
 const PEER_ROUNDS = 3;
 
