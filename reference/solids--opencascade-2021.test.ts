@@ -2,7 +2,8 @@
  * Title: Open CASCADE Technology 7.6, through Gmsh 4.8 (C. Geuzaine, J.-F. Remacle and others); year: 2021.
  * Claim: the STEP of a form or block is read as one solid of as many plane and cylindrical faces as it has sides and caps, in
  * millimetres, its volume the exact area times its height to a part in a hundred million. The STEP of an arched plate is read as
- * one solid of its walls, its two level faces and one smooth surface; volume, box and heights are those of the plate.
+ * one solid of its walls, its two level faces and one smooth surface; volume, box and heights are those of the plate. The STEP of
+ * a finished outside is read as one solid too, and places of every face lie on the plate.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -19,10 +20,12 @@ import {
   circleChain,
   containsPoint,
   mirrorChain,
+  nearestOn,
+  offsetChain,
   segments,
 } from '../src/core/curve/index.ts';
 import { draftDesign } from '../src/core/design/index.ts';
-import { writePlateStep, writeStep } from '../src/core/files/index.ts';
+import { writeEdgedStep, writePlateStep, writeStep } from '../src/core/files/index.ts';
 import {
   deriveInstrument,
   type Instrument,
@@ -31,7 +34,7 @@ import {
   plateHeight,
 } from '../src/core/instrument/index.ts';
 import { chosen } from '../src/core/quantity/index.ts';
-import { archedShape, type Board, SURFACE_MM } from '../src/core/solid/index.ts';
+import { archedShape, type Board, edgedShape, SURFACE_MM } from '../src/core/solid/index.ts';
 import { integrateInside } from '../src/core/surface/index.ts';
 
 const READ = `
@@ -191,6 +194,75 @@ test.each(FAMILIES.flatMap((family) => (['back', 'top'] as const).map((plate) =>
       expect(Math.hypot(readX - x, readY - y)).toBeLessThan(1e-6);
       const off = Math.abs(readZ - plateHeight(plates[plate], x, y, 'arched'));
       expect(off, `${x}, ${y}`).toBeLessThan(SURFACE_MM);
+    }
+  },
+  60_000,
+);
+
+const FACES = `
+import gmsh, json, random, sys
+gmsh.initialize(); gmsh.option.setNumber('General.Terminal', 0)
+parts = gmsh.model.occ.importShapes(sys.argv[1]); gmsh.model.occ.synchronize()
+random.seed(3); faces = []
+for _, tag in gmsh.model.getEntities(2):
+    kind = gmsh.model.getType(2, tag); low, high = gmsh.model.getParametrizationBounds(2, tag); places = []
+    for _ in range(60):
+        at = [random.uniform(a, b) for a, b in zip(low, high)]
+        if gmsh.model.isInside(2, tag, at): places.append(list(gmsh.model.getValue(2, tag, at)))
+    faces.append({'kind': kind, 'places': places})
+print(json.dumps({'solids': len([part for part in parts if part[0] == 3]), 'volume': sum(gmsh.model.occ.getMass(*part) for part in parts), 'faces': faces}))
+`;
+interface ReadFaces {
+  readonly solids: number;
+  readonly volume: number;
+  readonly faces: readonly {
+    readonly kind: string;
+    readonly places: readonly (readonly [number, number, number])[];
+  }[];
+}
+
+/** How far a place stands off the finished outside, the walls below it and the gluing face. */
+function offFinished(plate: PlateArch, outline: Chain<'body'>, [x, y, z]: readonly number[]): number {
+  const at = point<'body'>(x ?? 0, y ?? 0);
+  const { crestInsetMm: radius, edgeHeightMm } = plate.numbers;
+  const { distanceMm } = nearestOn(outline, at);
+  const aboveWall = (z ?? 0) - (edgeHeightMm - radius);
+  if (Math.abs(z ?? 0) < 1e-6) return 0;
+  if (aboveWall <= 0) return distanceMm;
+  if (distanceMm < radius) return Math.abs(Math.hypot(radius - distanceMm, aboveWall) - radius);
+  return Math.abs((z ?? 0) - plateHeight(plate, at.x, at.y, 'finished'));
+}
+
+test.each(FAMILIES.flatMap((family) => (['back', 'top'] as const).map((plate) => [family, plate] as const)))(
+  'the finished outside of a %s: %s',
+  (family, plate) => {
+    const { plates, plan } = instrumentOf(family);
+    const outline = plan.outline.chain;
+    const arch = plates[plate];
+    const shape = edgedShape(arch, outline);
+    if (!shape.ok) throw new Error(shape.faults.map(({ code }) => code).join());
+    const found = python<ReadFaces>(FACES, writeEdgedStep(plate, shape.value));
+    expect(found.solids).toBe(1);
+    const sides = segments(outline).length;
+    const arcs = segments(outline).filter((side) => arcOf(side) !== null).length;
+    const count = (kind: string): number => found.faces.filter((face) => face.kind === kind).length;
+    expect([count('Torus'), count('Cylinder'), count('Plane'), count('BSpline surface')]).toEqual([
+      arcs,
+      sides,
+      sides - arcs + 1,
+      9,
+    ]);
+    let volumeMm3 = 0;
+    const add = (x: number, y: number, areaMm2: number): void => {
+      volumeMm3 += areaMm2 * plateHeight(arch, x, y, 'finished');
+    };
+    const crest = offsetChain(outline, -arch.numbers.crestInsetMm, { join: 'mitre' });
+    integrateInside([outline], arch.bodyLengthMm / 66, add, crest);
+    expect(Math.abs(found.volume / volumeMm3 - 1)).toBeLessThan(5e-4);
+    for (const { kind, places } of found.faces) {
+      expect(places.length, kind).toBeGreaterThan(10);
+      for (const place of places)
+        expect(offFinished(arch, outline, place), `${kind} at ${place}`).toBeLessThan(SURFACE_MM);
     }
   },
   60_000,

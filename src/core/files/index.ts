@@ -9,6 +9,7 @@ export { svgPath } from './svgPath.ts';
 export { type HoleDocument, readTrace, type TraceDocument } from './traceDocument.ts';
 export { write3mf } from './write3mf.ts';
 export { type DxfRelease, writeDxf } from './writeDxf.ts';
+export { writeEdgedStep } from './writeEdgedStep.ts';
 export { writePdf } from './writePdf.ts';
 export { writePictureSvg } from './writePictureSvg.ts';
 export { writePlateStep } from './writePlateStep.ts';

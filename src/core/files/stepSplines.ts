@@ -1,5 +1,13 @@
 import type { Point } from '../base/index.ts';
-import { type CubicKnots, knotPlaces, type SplineCurve, type SplineSurface } from '../surface/index.ts';
+import {
+  type CubicKnots,
+  knotPlaces,
+  patchCoefficient,
+  type SpaceCurve,
+  type SplineCurve,
+  type SplinePatch,
+  type SplineSurface,
+} from '../surface/index.ts';
 import { type StepEntities, stepNumber } from './stepEntities.ts';
 import { stepPoint } from './stepGeometry.ts';
 
@@ -25,6 +33,31 @@ export function stepSplineSurface(file: StepEntities, surface: SplineSurface): s
   const [inX, inY] = [knotTimes(knotsX), knotTimes(knotsY)];
   return file.add(
     `B_SPLINE_SURFACE_WITH_KNOTS('',3,3,(${columns.join(',')}),.UNSPECIFIED.,.F.,.F.,.F.,${inX.times},${inY.times},${inX.values},${inY.values},.UNSPECIFIED.)`,
+  );
+}
+
+/** A cubic B-spline in space. */
+export function stepSpaceCurve(file: StepEntities, { knots, coefficients }: SpaceCurve): string {
+  const points = coefficients.map((place) => stepPoint(file, place));
+  const { times, values } = knotTimes(knots);
+  return file.add(
+    `B_SPLINE_CURVE_WITH_KNOTS('',3,(${points.join(',')}),.UNSPECIFIED.,.F.,.F.,${times},${values},.UNSPECIFIED.)`,
+  );
+}
+
+/** A patch as a bicubic B-spline with its own parameters. */
+export function stepSplinePatch(file: StepEntities, patch: SplinePatch): string {
+  const { knotsU, knotsV } = patch;
+  const [across, along] = [knotsU.length - 4, knotsV.length - 4];
+  const columns = Array.from({ length: across }, (_, column) => {
+    const points = Array.from({ length: along }, (__, row) =>
+      stepPoint(file, patchCoefficient(patch, column, row)),
+    );
+    return `(${points.join(',')})`;
+  });
+  const [inU, inV] = [knotTimes(knotsU), knotTimes(knotsV)];
+  return file.add(
+    `B_SPLINE_SURFACE_WITH_KNOTS('',3,3,(${columns.join(',')}),.UNSPECIFIED.,.F.,.F.,.F.,${inU.times},${inV.times},${inU.values},${inV.values},.UNSPECIFIED.)`,
   );
 }
 

@@ -7,6 +7,8 @@ export interface StepWalls {
   readonly faces: readonly string[];
   readonly topLoop: readonly string[];
   readonly bottomLoop: readonly string[];
+  /** The upper edge over each side and the vertex that it starts from, as the walls run: round an outer line anticlockwise. */
+  readonly tops: readonly { readonly edge: string; readonly vertex: string }[];
 }
 
 /**
@@ -26,6 +28,7 @@ export function stepWalls(
   return {
     faces: walls.map((wall, index) => wall.face((walls[(index + 1) % walls.length] as Wall).upright)),
     topLoop: walls.map(({ top }) => stepOriented(file, top, true)),
+    tops: walls.map(({ top, high }) => ({ edge: top, vertex: high })),
     bottomLoop: walls.toReversed().map(({ bottom }) => stepOriented(file, bottom, false)),
   };
 }
@@ -34,6 +37,7 @@ export function stepWalls(
 interface Wall {
   readonly bottom: string;
   readonly top: string;
+  readonly high: string;
   readonly upright: string;
   readonly face: (nextUpright: string) => string;
 }
@@ -49,8 +53,8 @@ function wallsOf(file: StepEntities, loop: Chain<'body'>, fromZ: number, toZ: nu
   return sides.map((side, index): Wall => {
     const from = corners[index] as (typeof corners)[number];
     const to = corners[(index + 1) % corners.length] as (typeof corners)[number];
-    const bottom = edgeAlong(file, side, fromZ, from.low, to.low);
-    const top = edgeAlong(file, side, toZ, from.high, to.high);
+    const bottom = stepEdgeAlong(file, side, fromZ, from.low, to.low);
+    const top = stepEdgeAlong(file, side, toZ, from.high, to.high);
     const rise = stepLine(file, [from.x, from.y, fromZ], [0, 0, 1]);
     const upright = file.add(`EDGE_CURVE('',${from.low},${from.high},${rise},.T.)`);
     const face = (nextUpright: string): string => {
@@ -63,11 +67,18 @@ function wallsOf(file: StepEntities, loop: Chain<'body'>, fromZ: number, toZ: nu
       const { surface, sense } = surfaceOver(file, side, fromZ);
       return stepFace(file, surface, sense, [round]);
     };
-    return { bottom, top, upright, face };
+    return { bottom, top, high: from.high, upright, face };
   });
 }
 
-function edgeAlong(file: StepEntities, side: Segment<'body'>, z: number, from: string, to: string): string {
+/** The edge along an arc or line at a height, between two vertices. */
+export function stepEdgeAlong(
+  file: StepEntities,
+  side: Segment<'body'>,
+  z: number,
+  from: string,
+  to: string,
+): string {
   const arc = arcOf(side);
   if (arc) {
     const circle = file.add(

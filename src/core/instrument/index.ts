@@ -4,6 +4,7 @@ export {
   type ArchStation,
   archOn,
   boardValueName,
+  channelPlace,
   continuedArchHeight,
   type DrillBit,
   type DrillPoint,

@@ -11,6 +11,7 @@ import {
   splineSurface,
   splineSurfaceAt,
 } from '../surface/index.ts';
+import { crossingsAt } from './rowCrossings.ts';
 
 /**
  * An arched plate, flat below, bounded by true surfaces: upright walls along its outline, the flat edge, and one smooth
@@ -33,16 +34,16 @@ export const SURFACE_MM = 0.005;
 export const FACE_EDGE_MM = 0.0001;
 
 /** Share of a tolerance that the places which are measured keep to, so that those between them keep to the whole. */
-const MEASURED_SHARE = 0.8;
+export const MEASURED_SHARE = 0.8;
 
 /** Shares of the body length between knots of the arch, each tried until one keeps to the tolerance; 3 mm on a violin. */
-const KNOT_SHARES = [3, 2, 1.4, 1].map((stepMm) => stepMm / 355);
+export const KNOT_SHARES = [3, 2, 1.4, 1].map((stepMm) => stepMm / 355);
 
 /** What closer knots must leave of a miss for still closer ones to be tried: of a smooth arch they leave a quarter. */
 const WORTH_FINER = 0.7;
 
 /** Share of the body length between places at which the shape is measured: several between any two knots. */
-const PROBE_SHARE = 0.77 / 355;
+export const PROBE_SHARE = 0.77 / 355;
 
 /**
  * The arched state of a plate in true surfaces.
@@ -164,13 +165,4 @@ function mostOff(plate: PlateArch, shape: Omit<ArchedShape, 'offMm'>): number {
     }
   }
   return most;
-}
-
-/** Where straight pieces through points pass a height. */
-function crossingsAt(points: readonly Point<'body'>[], y: number): readonly number[] {
-  return points.flatMap((to, index) => {
-    const from = points[index - 1];
-    if (!from || from.y > y === to.y > y) return [];
-    return [from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y)];
-  });
 }

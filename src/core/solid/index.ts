@@ -1,5 +1,6 @@
-export { type ArchedShape, archedShape, FACE_EDGE_MM, SURFACE_MM } from './archedShape.ts';
+export { type ArchedShape, archedShape, SURFACE_MM } from './archedShape.ts';
 export { type Board } from './board.ts';
+export { type EdgedShape, edgedShape } from './edgedShape.ts';
 export { instrumentSolids, type NamedSolid } from './instrumentSolids.ts';
 export { type Mesh, meshBox, meshVolume } from './mesh.ts';
 export { meshFlaws } from './meshFlaws.ts';

@@ -1,15 +1,16 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
-import { boundsOf, circleChain, mirrorChain } from '../curve/index.ts';
-import type { Instrument } from '../instrument/index.ts';
+import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.ts';
+import type { Instrument, PlateArch } from '../instrument/index.ts';
 import { type ArchedShape, archedShape } from './archedShape.ts';
 import type { Board } from './board.ts';
+import { type EdgedShape, edgedShape } from './edgedShape.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
-import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
+import { PLATE_CHORD_MM, type PlateSolidPlan, plateSolid } from './plateSolid.ts';
 import { prism } from './prism.ts';
 import { type RibHeights, ribHeightAt, ribSolid } from './ribSolid.ts';
 
-/** One part as a solid: its skin, and what of it true surfaces can hold: boards, and plates that are arched. */
+/** One part as a solid: its skin, and what of it true surfaces can hold: boards, and plates that are flat below. */
 export interface NamedSolid {
   /** File-safe: lower case letters and hyphens. */
   readonly name: string;
@@ -17,12 +18,14 @@ export interface NamedSolid {
   readonly mesh: Mesh;
   readonly board?: Board;
   readonly arched?: ArchedShape;
+  readonly edged?: EdgedShape;
   /** What it could not be given. */
   readonly findings: readonly Finding[];
 }
 
 /**
- * Every part that has a solid: form, blocks, garland, and both plates as arched (flat below) and as finished (hollowed).
+ * Every part that has a solid: form, blocks, garland, and both plates as arched, with their outside finished (both flat below),
+ * and finished all through (hollowed).
  * Every skin is looked over before it is handed out. Faults: `solid.…`.
  */
 export function instrumentSolids(instrument: Instrument): Checked<readonly NamedSolid[]> {
@@ -89,18 +92,39 @@ function garland({ plan }: Instrument): Checked<NamedSolid> {
   });
 }
 
+/** What of a plate is a solid of its own: what has been done to its outside and inside, in the order of the work. */
+const PLATE_STAGES = [
+  { name: 'arched', words: 'arched, flat below', plan: { state: 'arched', hollowed: false } },
+  { name: 'outside', words: 'outside finished, flat below', plan: { state: 'finished', hollowed: false } },
+  { name: 'finished', words: 'finished and hollowed', plan: { state: 'finished', hollowed: true } },
+] as const;
+
 function plateSolids({ hollows, plan }: Instrument): readonly Checked<NamedSolid>[] {
+  const outline = plan.outline.chain;
   return (['back', 'top'] as const).flatMap((plate) =>
-    (['arched', 'finished'] as const).map((state): Checked<NamedSolid> => {
-      const hollowed = state === 'finished';
-      const mesh = plateSolid(hollows[plate], plan.outline.chain, { state, hollowed });
+    PLATE_STAGES.map(({ name, words, plan: stage }): Checked<NamedSolid> => {
+      const mesh = plateSolid(hollows[plate], outline, stage);
       if (!mesh.ok) return mesh;
-      const title = `${plate === 'back' ? 'Back' : 'Top'}, ${hollowed ? 'finished and hollowed' : 'arched, flat below'}`;
-      const solid = { name: `${plate}-${state}`, title, mesh: mesh.value, findings: [] };
-      if (hollowed) return accept(solid);
-      const arched = archedShape(hollows[plate].arch, plan.outline.chain);
-      if (arched.ok) return accept({ ...solid, arched: arched.value });
-      return accept({ ...solid, findings: arched.faults.map((fault) => ({ ...fault, weight: 'caution' })) });
+      const title = `${plate === 'back' ? 'Back' : 'Top'}, ${words}`;
+      const solid = { name: `${plate}-${name}`, title, mesh: mesh.value };
+      return accept({ ...solid, ...trueSurfaces(hollows[plate].arch, outline, stage) });
     }),
   );
+}
+
+/** The true surfaces of a plate that is flat below; where they cannot be made, why. */
+function trueSurfaces(
+  arch: PlateArch,
+  outline: Chain<'body'>,
+  { state, hollowed }: PlateSolidPlan,
+): Pick<NamedSolid, 'arched' | 'edged' | 'findings'> {
+  if (hollowed) return { findings: [] };
+  const arched = state === 'arched' ? archedShape(arch, outline) : null;
+  const edged = state === 'finished' ? edgedShape(arch, outline) : null;
+  const faults = [arched, edged].flatMap((shape) => (shape && !shape.ok ? shape.faults : []));
+  return {
+    ...(arched?.ok && { arched: arched.value }),
+    ...(edged?.ok && { edged: edged.value }),
+    findings: faults.map((fault) => ({ ...fault, weight: 'caution' })),
+  };
 }

@@ -26,7 +26,14 @@ export function cubicKnots(stops: readonly number[], stepMm: number): CubicKnots
     const between = Array.from({ length: count - 1 }, (_, at) => from + ((to - from) * (at + 1)) / count);
     return index < stops.length - 2 ? [...between, to, to] : between;
   });
-  return Float64Array.from([start, start, start, start, ...inner, end, end, end, end]);
+  return knotsAt([start, ...inner, end]);
+}
+
+/** Knots at places in order, the ends given once; a place in between that is given twice is a double knot. */
+export function knotsAt(places: readonly number[]): CubicKnots {
+  const [start, end] = [places[0], places.at(-1)];
+  if (start === undefined || end === undefined || !(end > start)) throw new Bug('knots over no length');
+  return Float64Array.from([start, start, start, ...places, end, end, end]);
 }
 
 /** Where each coefficient stands (the mean of three knots): a straight line has there its own values as coefficients. */

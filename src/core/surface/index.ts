@@ -18,6 +18,7 @@ export {
   type CubicKnots,
   cubicKnots,
   knotPlaces,
+  knotsAt,
 } from './cubicKnots.ts';
 export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
 export {
@@ -68,6 +69,14 @@ export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlac
 export { sectionLine } from './sectionLine.ts';
 export { type Lamp, lampPlace } from './shadingLamp.ts';
 export { lampLight } from './shadingLight.ts';
+export { type SpaceCurve, type SpacePlace, spaceCurve } from './spaceCurve.ts';
 export { type SplineCurve, splineCurve, splineCurveAt } from './splineCurve.ts';
+export {
+  patchBorder,
+  patchCoefficient,
+  type SplinePatch,
+  splinePatch,
+  splinePatchAt,
+} from './splinePatch.ts';
 export { type SplineGrid, type SplineSurface, splineSurface, splineSurfaceAt } from './splineSurface.ts';
 export { principalCurvatures, type SurfaceShape, upwardNormal } from './surfaceShape.ts';

@@ -26,20 +26,33 @@ export function splineSurface(
 ): SplineSurface {
   const [knotsX, knotsY] = [cubicKnots(stopsX, stepMm), cubicKnots(stopsY, stepMm)];
   const [placesX, placesY] = [knotPlaces(knotsX), knotPlaces(knotsY)];
-  const [columns, rows] = [placesX.length, placesY.length];
+  const heights = Array.from(placesY, (y) => placesX.map((x) => heightAt(x, y)));
+  return { knotsX, knotsY, coefficients: gridCoefficients(knotsX, knotsY, heights) };
+}
+
+/** Coefficients over a grid, row by row, from values at its knot places: one row for each place along the second knots. */
+export function gridCoefficients(
+  knotsX: CubicKnots,
+  knotsY: CubicKnots,
+  values: readonly Float64Array[],
+): Float64Array {
+  const [columns, rows] = [knotsX.length - 4, knotsY.length - 4];
   const alongX = knotSolver(knotsX);
   const alongY = knotSolver(knotsY);
   const coefficients = new Float64Array(columns * rows);
-  placesY.forEach((y, row) => {
-    coefficients.set(alongX(placesX.map((x) => heightAt(x, y))), row * columns);
+  values.forEach((row, at) => {
+    coefficients.set(alongX(row), at * columns);
   });
   for (let column = 0; column < columns; column++) {
-    const values = placesY.map((_, row) => coefficients[row * columns + column] as number);
-    alongY(values).forEach((value, row) => {
+    const upward = Float64Array.from(
+      { length: rows },
+      (_, row) => coefficients[row * columns + column] as number,
+    );
+    alongY(upward).forEach((value, row) => {
       coefficients[row * columns + column] = value;
     });
   }
-  return { knotsX, knotsY, coefficients };
+  return coefficients;
 }
 
 /** Height and slopes of a spline surface at a place on its rectangle. */

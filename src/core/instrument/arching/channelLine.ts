@@ -2,7 +2,7 @@ import { accept, type Checked, type Fault, type Point, refuse, WELD_MM } from '.
 import type { HalfOutline } from '../../curve/index.ts';
 import { type CornerMeeting, meetingInCorner } from './cornerMeeting.ts';
 import { type EdgeSection, edgeSection, insetPoint } from './edgeInset.ts';
-import { type LinePoint, type SmoothLine, smoothLine } from './smoothLine.ts';
+import { type LinePoint, pointAt, type SmoothLine, smoothLine } from './smoothLine.ts';
 
 /** Distances of the channel's lowest line from the edge of the plate, and the radius that rounds it in the corners, mm. */
 export interface ChannelDistances {
@@ -172,4 +172,16 @@ function fault(
     remedy:
       'bring the channel nearer to the edge, make its rounding in the corners smaller, or check the outline',
   });
+}
+
+/**
+ * A place of the channel all round, counted in points of its treble half from the lower end anticlockwise: up the treble half,
+ * then down its mirror image. It wraps round.
+ */
+export function channelPlace({ line }: ChannelLine, at: number): LinePoint {
+  const half = line.points.length - 1;
+  const round = at - 2 * half * Math.floor(at / (2 * half));
+  if (round <= half) return pointAt(line, round);
+  const { x, y, headingRad } = pointAt(line, 2 * half - round);
+  return { x: -x, y, headingRad: -headingRad };
 }

@@ -1,7 +1,7 @@
 export type { ArchStation, PlateArch } from './archedPlate.ts';
 export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
-export type { ChannelCorner, ChannelLine } from './channelLine.ts';
+export { type ChannelCorner, type ChannelLine, channelPlace } from './channelLine.ts';
 export { type DrillBit, lowestTip } from './drillBit.ts';
 export { drillGrid, LEAST_DEPTH_MM, SETTING_MM } from './drillGrid.ts';
 export { type DrillPoint, drillPoints } from './drillPoints.ts';

@@ -94,7 +94,7 @@ function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number)
 }
 
 /** The place `at` counted in points (3.5 is half way from the fourth to the fifth). */
-function pointAt(line: SmoothLine, at: number): LinePoint {
+export function pointAt(line: SmoothLine, at: number): LinePoint {
   const interval = Math.max(0, Math.min(line.points.length - 2, Math.floor(at)));
   const t = at - interval;
   const { points, headings } = line;

@@ -1,5 +1,12 @@
 import { accept, type Checked, type Finding } from '../../base/index.ts';
-import { type PackFile, write3mf, writePlateStep, writeStep, writeStl } from '../../files/index.ts';
+import {
+  type PackFile,
+  write3mf,
+  writeEdgedStep,
+  writePlateStep,
+  writeStep,
+  writeStl,
+} from '../../files/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
 import { instrumentSolids, meshBox, type NamedSolid, PLATE_CHORD_MM, SURFACE_MM } from '../../solid/index.ts';
 
@@ -7,11 +14,12 @@ const WORDS = `Solids of the parts, in millimetres.
 
 .stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within 0.125 mm).
   An STL names no unit: tell the reading program that the numbers are millimetres. A 3MF says so itself.
-.step: true surfaces, planes and cylinders exact: form and blocks, and the plates as arched, whose arch is one smooth surface
-  within ${SURFACE_MM} mm of the design's. A finished plate's rounded and scooped edge and its inside come as skins only.
+.step: true surfaces: form, blocks, and the plates that are flat below. Planes, cylinders and tori are exact; arch and scoop are smooth
+  surfaces within ${SURFACE_MM} mm of the design's. The inside comes as a skin only.
 
 Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre line at x = 0, seen from outside.
-back-arched and top-arched are flat below, for carving the outside; back-finished and top-finished are hollowed.
+back-arched and top-arched are flat below, their edge flat on top, for milling before the purfling; back-outside and top-outside have the
+edge scooped and rounded too; back-finished and top-finished are hollowed.
 Leave an allowance of wood in your machine's program; the last of it is for gouge and scraper.
 
 Routers, mills and printers can hurt: clamp the work, wear eye and ear protection, draw off dust and fumes, never leave a
@@ -25,7 +33,7 @@ export interface SolidParts {
 }
 
 /**
- * The files of a pack's solids: every part as STL and 3MF, boards and arched plates as STEP too. Faults: those of
+ * The files of a pack's solids: every part as STL and 3MF, boards and plates that are flat below as STEP too. Faults: those of
  * {@link instrumentSolids}.
  */
 export function solidParts(instrument: Instrument): Checked<SolidParts> {
@@ -55,7 +63,8 @@ export function solidParts(instrument: Instrument): Checked<SolidParts> {
   return accept({ parts: [...files, readme], findings: solids.value.flatMap(({ findings }) => findings) });
 }
 
-function stepOf({ board, arched }: NamedSolid, words: string): string | null {
+function stepOf({ board, arched, edged }: NamedSolid, words: string): string | null {
   if (board) return writeStep(words, board);
-  return arched ? writePlateStep(words, arched) : null;
+  if (arched) return writePlateStep(words, arched);
+  return edged ? writeEdgedStep(words, edged) : null;
 }
