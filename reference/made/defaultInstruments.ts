@@ -16,7 +16,7 @@ export function defaultInstrument(family: Family): Instrument {
   return instrumentOf(drafted.value.design);
 }
 
-export function instrumentOf(design: Design): Instrument {
+function instrumentOf(design: Design): Instrument {
   const derived = deriveInstrument(design);
   if (!derived.ok) throw new Error(derived.faults.map(({ code, found }) => `${code}: ${found}`).join());
   return derived.value;
