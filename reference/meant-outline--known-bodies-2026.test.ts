@@ -99,6 +99,14 @@ test('corners that lost 2 mm on both halves come back to 0.3 mm rms where the wi
   expect(held.filter(Boolean).length / held.length).toBeGreaterThan(0.85);
 });
 
+test('no corner is drawn inside where its end still stands, however wide an end is asked for', () => {
+  const away = SEEDS.slice(0, 4).map((seed) => {
+    const violin = makeViolin({ ...PLAIN, losses: 0, seed });
+    return worst(tipsAway(violin, restored(violin, { cornerEndMm: { lower: 10, upper: 10 } })));
+  });
+  expect(worst(away)).toBeLessThan(0.6);
+});
+
 test('where both edges are worn the purfling puts them back, and the map says so', () => {
   const bothWorn = { alongMm: 90, reachMm: 20, depthMm: 1.2 };
   for (const seed of SEEDS.slice(0, 4)) {

@@ -1,9 +1,8 @@
 import type { PlateArch, StationName } from '../instrument/index.ts';
+import { USUAL_LENGTH_MM } from './usualLength.ts';
 
 /** mm on a body of 355 mm: a place this near to a corner station is at the corners. */
 const AT_CORNER_MM = 12;
-
-const USUAL_LENGTH_MM = 355;
 
 /** A place of a plate in words: which bout, how far from the lower end, how far from the centre line. */
 export function archPlace(arch: PlateArch, xMm: number, yMm: number): string {

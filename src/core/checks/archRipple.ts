@@ -1,13 +1,12 @@
 import { type PlateArch, plateSlopes } from '../instrument/index.ts';
 import { bodyHalfWidth } from '../surface/index.ts';
+import { USUAL_LENGTH_MM } from './usualLength.ts';
 
 /** Lines along the body that are followed, as shares of the half width. */
 const LINES = [0.2, 0.4, 0.6];
 /** mm for a body of 355 mm: between places on a line, and what is left out at either end. */
 const STEP_MM = 1;
 const END_MM = 3;
-const USUAL_LENGTH_MM = 355;
-
 /** How often the surface swings up and down along a line, and where it does so quickest. */
 export interface Ripple {
   readonly swings: number;

@@ -4,9 +4,9 @@ import { principalCurvatures } from '../surface/index.ts';
 import { largestPatch } from './archPatch.ts';
 import { archPlace } from './archPlace.ts';
 import { mostRippled } from './archRipple.ts';
+import { USUAL_LENGTH_MM } from './usualLength.ts';
 
-/** Limits below are for a body of this length, mm; lengths grow with it, areas with its square. All are our judgement from trial surfaces. */
-const USUAL_LENGTH_MM = 355;
+/** mm. Limits below are for the usual length; lengths grow with it, areas with its square. All are our judgement from trial surfaces. */
 const STEP_MM = 2;
 /** mm: flatter than this radius both ways is a flat spot, if it lies within this share of the half width. */
 const FLAT_RADIUS_MM = 2000;

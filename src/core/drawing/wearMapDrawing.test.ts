@@ -31,6 +31,7 @@ function worn(): RestoredOutline {
     meant: [],
     wearMap,
     wear: [{ side, section, at, depthMm: restoredMm, extentMm: 20, from }],
+    farPlate: [],
     lean: [],
     leanMaxMm: 0.12,
     asFound: { bass: [point(-103, 60), point(-103, 63)], treble: wearMap.map((place) => place.at) },

@@ -95,6 +95,21 @@ describe('a bare body on white with a shadow on one side', () => {
   });
 });
 
+test('a body with a board over it is asked about where the back was asked for, not where the top was', () => {
+  const { picture } = paint(dressed);
+  expect(valueOf(traceBody(picture, { face: 'top' }))).toMatchObject({ verdict: 'accept', findings: [] });
+  expect(valueOf(traceBody(picture, { face: 'back' }))).toMatchObject({
+    verdict: 'ask',
+    findings: [
+      {
+        code: 'trace.other-face',
+        found: expect.stringContaining('shows sound holes or a fingerboard'),
+        remedy: expect.stringContaining('--face top'),
+      },
+    ],
+  });
+});
+
 test('a dressed body on cloth is followed within 0.4 mm where it is seen, and the chin rest is named without a question', () => {
   const painted = paint(dressed);
   const trace = valueOf(traceBody(painted.picture));

@@ -1,10 +1,10 @@
-import { farPlateTaken } from './farPlateTaken.ts';
+import { type FarPlateAside, farPlateAside } from './farPlateAside.ts';
 import type { FoldedPlace } from './foldHalves.ts';
-import { lostStretches, type RestPlace } from './lostStretches.ts';
+import { halvesDifference } from './halvesDifference.ts';
+import type { RestPlace } from './lostStretches.ts';
 import type { SeenSide, StretchRule } from './meantWishes.ts';
 import { purflingWitness, type Witness } from './purflingWitness.ts';
 import { runLength } from './runLength.ts';
-import { slowDifference } from './slowDifference.ts';
 
 /** What a place stands on: both halves, one (the other worn there, not seen or overruled), the purfling, or none seen. */
 export type StandsOn = 'both' | SeenSide | 'purfling' | 'bridged';
@@ -26,6 +26,8 @@ export interface MergedPlace extends FoldedPlace {
   readonly restoredMm: Readonly<Record<SeenSide, number>>;
   /** Half the slow difference of the halves: + the right half stands out. */
   readonly leanMm: number;
+  /** The half that was set aside here, as followed on ribs or far plate. */
+  readonly aside: FarPlateAside | null;
 }
 
 /** Both halves merged, and how many neighbouring stations scatter together. */
@@ -44,19 +46,19 @@ export interface MergeRules {
 /**
  * Both halves merged by two facts: wear only takes wood away, so where one half lies inside the other by more than
  * their slow difference explains, the outer one is right; string load only moves it, so the slow difference is averaged
- * out, or one side followed. Where both halves are worn, the purfling tells.
+ * out, or one side followed. Where both halves are worn, the purfling tells. A half that stands on ribs or far plate is
+ * set aside, unless the maker has ruled the stretch.
  */
 export function mergeHalves(
   found: readonly FoldedPlace[],
   { follow, rules }: MergeRules = { follow: 'average', rules: [] },
 ): MergedHalves {
-  const places = withoutFarPlate(found);
-  const slow = slowOf(places);
-  const rest = places.map((place, i) => {
-    const gap = difference(place);
-    return { ...place, restMm: gap === null ? null : gap - slow.values[i] };
+  const aside = farPlateAside(found, (place) => isRuled(place, rules));
+  const places = found.map((place, i) => {
+    const side = aside[i]?.side;
+    return side === undefined ? place : { ...place, [side]: { ...place[side], edgeMm: null } };
   });
-  const lost = lostStretches(rest, slow.spreadMm);
+  const { slow, rest, lost } = halvesDifference(places);
   const witness = purflingWitness(places);
   const lean = { average: 0, right: 1, left: -1 }[follow];
   const merged = places.map((place, i): MergedPlace => {
@@ -76,44 +78,10 @@ export function mergeHalves(
       own: { left: ownOffset(stand, 'left', rules), right: ownOffset(stand, 'right', rules) },
       restoredMm: restored(stand),
       leanMm: slow.values[i] / 2,
+      aside: aside[i] ?? null,
     };
   });
   return { places: merged, together: togetherOf(rest) };
-}
-
-/** The places with what was followed on ribs or far plate taken for not seen. */
-function withoutFarPlate(places: readonly FoldedPlace[]): readonly FoldedPlace[] {
-  if (places.every(({ left, right }) => left.overlookMm === 0 && right.overlookMm === 0)) return places;
-  const slow = slowOf(places);
-  const rest = places.map((place, i) => {
-    const gap = difference(place);
-    return { ...place, restMm: gap === null ? null : gap - slow.values[i] };
-  });
-  const taken = farPlateTaken(
-    places,
-    lostStretches(rest, slow.spreadMm),
-    rest.map(({ restMm }) => restMm),
-  );
-  return places.map((place, i) => {
-    const side = taken[i];
-    return side === null ? place : { ...place, [side]: { ...place[side], edgeMm: null } };
-  });
-}
-
-function difference({ left, right }: FoldedPlace): number | null {
-  return left.edgeMm === null || right.edgeMm === null ? null : right.edgeMm - left.edgeMm;
-}
-
-function slowOf(places: readonly FoldedPlace[]) {
-  return slowDifference(
-    places.map((place) => ({
-      alongMm: place.alongMm,
-      section: place.section,
-      y: place.y,
-      normalX: place.normalX,
-      difference: difference(place),
-    })),
-  );
 }
 
 /** mm to either side over which a rest is averaged before its own scatter is taken. */

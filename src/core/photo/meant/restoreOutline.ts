@@ -3,6 +3,7 @@ import { type HalfOutline, nearestOn, type OutlineHabit } from '../../curve/inde
 import type { OutlineSection } from '../body/templateStations.ts';
 import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
 import { calliperWidths } from './calliperWidths.ts';
+import { type FarPlateStretch, farPlateStretches } from './farPlateStretches.ts';
 import { foldHalves } from './foldHalves.ts';
 import type { ArcKind } from './meantArcs.ts';
 import type { MeantCorner } from './meantCorner.ts';
@@ -49,6 +50,8 @@ export interface RestoredOutline {
   /** What was put back, station by station, and as pieces of wear from 0.2 mm. */
   readonly wearMap: readonly WearPlace[];
   readonly wear: readonly BodyWear[];
+  /** Stretches at which one half was set aside, as followed on ribs or far plate. */
+  readonly farPlate: readonly FarPlateStretch[];
   /** The body's own slow lean, which is no wear, and its largest size. */
   readonly lean: readonly LeanPlace[];
   readonly leanMaxMm: number;
@@ -190,6 +193,7 @@ function told(
     meant,
     wearMap: map,
     wear: wearStretches(map),
+    farPlate: farPlateStretches(merged.places, lowerEndMm, face),
     lean,
     leanMaxMm: lean.reduce((most, { mm }) => Math.max(most, Math.abs(mm)), 0),
     asFound: { bass: seenPlaces(bass), treble: seenPlaces(treble) },

@@ -45,7 +45,15 @@ describe('a half that stands out by 4 mm', () => {
 
   test('is believed where less can show, or as much on the other half', () => {
     expect(at100(flank(4, { left: 1.5, right: 0 }))).toMatchObject({ from: 'left' });
-    expect(at100(flank(4, { left: 5, right: 5 }))).toMatchObject({ from: 'left' });
+    expect(at100(flank(4, { left: 5, right: 4 }))).toMatchObject({ from: 'left' });
+  });
+
+  test('is taken as found where the maker says so, ribs or no ribs', () => {
+    const places = flank(4, { left: 5, right: 0 });
+    const rules = [{ side: 'left', fromMm: 70, toMm: 130, take: 'asFound' }] as const;
+    const merged = mergeHalves(places, { follow: 'average', rules }).places;
+    expect(merged[100]).toMatchObject({ symmetric: { from: 'left' }, aside: null });
+    expect(mergeHalves(places).places[100]?.aside).toMatchObject({ side: 'left', mm: expect.closeTo(4, 0) });
   });
 });
 
