@@ -30,11 +30,19 @@ const densityQuantity = z
     unit: z.literal('kg/m³'),
   })
   .meta({ id: 'Density' });
+const angleQuantity = z
+  .looseObject({
+    ...measure,
+    value: z.number().positive({ error: 'an angle above 0' }),
+    unit: z.literal('deg'),
+  })
+  .meta({ id: 'Angle' });
 const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
 
 function quantity(name: ValueName) {
   const { unit, says } = VALUES[name];
   if (unit === 'kg/m³') return densityQuantity.describe(says);
+  if (unit === 'deg') return angleQuantity.describe(says);
   return (unit === 'mm' ? lengthQuantity : ratioQuantity).describe(says);
 }
 

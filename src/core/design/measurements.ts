@@ -87,7 +87,7 @@ const TOP_KEYS: readonly string[] = [
  * (see {@link takenAsDrawn}), and what the maker should know about them.
  *
  * Faults, all at once: `file.kind`, `file.newer`, `measurements.missing`, `measurements.wrong`,
- * `measurements.unknown-name`, `measurements.not-a-ratio`, `measurements.not-positive`, and those of `parseLength`.
+ * `measurements.unknown-name`, `measurements.not-a-ratio`, `measurements.not-an-angle`, `measurements.not-positive`, and those of `parseLength`.
  */
 export function readMeasurements(
   json: unknown,
@@ -153,7 +153,17 @@ function readNumber(name: ValueName, given: number | string): Checked<number> {
     const length = parseLength(given, { at: name });
     return length.ok ? accept(length.value.mm) : length;
   }
-  if (/^\s*[+-]?\d+([.,]\d+)?\s*$/.test(given)) return accept(Number(given.replace(',', '.')));
+  const isAngle = VALUES[name].unit === 'deg';
+  const plain = isAngle ? given.replace(/\s*(°|deg)\s*$/, '') : given;
+  if (/^\s*[+-]?\d+([.,]\d+)?\s*$/.test(plain)) return accept(Number(plain.replace(',', '.')));
+  if (isAngle)
+    return refuse({
+      code: 'measurements.not-an-angle',
+      at: name,
+      found: shown(given),
+      need: 'an angle in degrees and decimals',
+      remedy: 'write it like 6.2 or 6.2°; 6° 12′ is 6.2',
+    });
   return refuse({
     code: 'measurements.not-a-ratio',
     at: name,

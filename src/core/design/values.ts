@@ -1,5 +1,6 @@
 import { BAR_VALUES } from './values/barValues.ts';
 import { BODY_VALUES } from './values/bodyValues.ts';
+import { NECK_VALUES } from './values/neckValues.ts';
 import { PLATE_VALUES } from './values/plateValues.ts';
 import { TOOL_VALUES } from './values/toolValues.ts';
 
@@ -11,6 +12,7 @@ export const VALUES = {
   ...BODY_VALUES,
   ...PLATE_VALUES,
   ...BAR_VALUES,
+  ...NECK_VALUES,
   ...TOOL_VALUES,
 } as const;
 

@@ -10,6 +10,8 @@ import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
 import { leastEntries, leastFindings } from './leastThicknesses.ts';
+import { neckOfDesign, type SetNeck } from './neck/neckOfDesign.ts';
+import { neckEntries } from './neck/neckRegister.ts';
 import type { PlanParts } from './plan.ts';
 import { planParts } from './planParts.ts';
 import {
@@ -32,6 +34,7 @@ export interface Instrument {
     readonly top: HollowPlate;
     readonly barAndPost: BarAndPost;
   };
+  readonly neck: SetNeck;
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
@@ -40,7 +43,7 @@ export interface Instrument {
 
 /**
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
- * Faults: those of the outline, the parts in the plane and the arching.
+ * Faults: those of the outline, the parts in the plane, the arching and the neck.
  */
 export function deriveInstrument(given: Design): Checked<Instrument> {
   const { design, findings: named } = withNamedThicknesses(given);
@@ -62,6 +65,8 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   const { outline: body, form } = plan.value;
   const hollows = hollowPlates(design, plates, body.chain, form.outline);
   if (!hollows.ok) return hollows;
+  const neck = neckOfDesign(design, top.value);
+  if (!neck.ok) return neck;
   const grooves = [back.value, top.value].map((arch) => purflingWood(design.values, arch));
   const register = makeRegister([
     ...designEntries(design),
@@ -73,6 +78,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
     ...grooves.flatMap(({ entries }) => entries),
+    ...neckEntries(neck.value),
     ...outlineEntry(design, plan.value),
   ]);
   if (!register.ok) return register;
@@ -82,6 +88,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     plan: plan.value,
     plates,
     hollows: hollows.value,
+    neck: neck.value,
     roughing,
     register: register.value,
     findings: [
@@ -91,6 +98,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       ...back.value.findings,
       ...top.value.findings,
       ...grooves.flatMap(({ findings }) => findings),
+      ...neck.value.findings,
     ],
   });
 }

@@ -1,3 +1,4 @@
+import { CELLO_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
 import { WOODS } from './woods.ts';
@@ -75,6 +76,7 @@ export const CELLO_SIZES: readonly Size[] = [
     thicknessTopBouts: recalled(4, '3.7 to 4.2'),
     thicknessTopFlanks: recalled(4.3, '4 to 5'),
     thicknessTopChannel: recalled(3.6, 'weak'),
+    ...CELLO_NECK,
     ...WOODS,
     ...ROUGHING,
     drillPitch: ours(20, 'room for the figures between the holes'),

@@ -52,6 +52,7 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'drillPitch',
   'drillDiameter',
   'drillPoint',
+  'rootAngle',
   'fullnessUpperBout',
   'fullnessUpperCorner',
   'fullnessWaist',
@@ -67,6 +68,7 @@ const SAME_SIZE = 0.03;
 
 function unitOfValue(name: string): Unit {
   if (name.startsWith('fullness')) return 'ratio';
+  if (name.endsWith('Angle')) return 'deg';
   return name.startsWith('density') ? 'kg/m³' : 'mm';
 }
 

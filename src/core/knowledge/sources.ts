@@ -80,6 +80,48 @@ export const SOURCES = {
     year: 'year not noted',
     note: 'bar about 270 long and 5.5 to 6 thick',
   },
+  neckSets: {
+    author: 'a supplier of strings, author not named',
+    title: 'Fingerboard: projection and height of its end',
+    year: 'no year given',
+    note: 'projection 26 to 28, 31 to 33 and 79 to 81; end of the board 19 to 22, 22 to 24 and 62 to 64 over the top',
+  },
+  neckHeel: {
+    author: 'author not named',
+    title: 'The neck heel',
+    year: '2009',
+    note: 'working notes: root at 87° to the board, button 21 wide, board 24 and 42 wide',
+  },
+  boardShape: {
+    author: 'author not named',
+    title: 'Fingerboard geometry, part 2',
+    year: 'no year given',
+    note: 'a survey of makers: radius 42, hollow 0.75 under the lowest string, 0.50 in the middle, 0.25 under the highest',
+  },
+  stringsOverBoard: {
+    author: 'author not named',
+    title: 'The violin bridge',
+    year: 'no year given',
+    note: 'strings over the end of the board: 3 to 4 the highest, 5 to 6 the lowest',
+  },
+  violaBoard: {
+    author: 'H. Strobel, as quoted in a society’s journal',
+    title: 'Useful measurements',
+    year: 'quoted 2025',
+    note: 'board of a viola of 16.5 in 25 wide at the nut',
+  },
+  celloSetUp: {
+    author: 'author not named',
+    title: 'Set-up of the cello',
+    year: 'no year given',
+    note: 'projection 81; steel strings 4.0 and 6.5 over the end of the board; hollow half the thickness of the string',
+  },
+  celloNut: {
+    author: 'author not named',
+    title: 'Grooves of the nut',
+    year: 'no year given',
+    note: 'cello strings 0.5 and 0.75 over the board at the nut',
+  },
   violinNorm: {
     author: 'P. Kass',
     title: 'magazine article, title not noted',

@@ -1,3 +1,4 @@
+import { LARGE_VIOLA_NECK, MEDIUM_VIOLA_NECK, SMALL_VIOLA_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
 import { WOODS } from './woods.ts';
@@ -76,6 +77,7 @@ const large: Size = sizeOf('viola', 'large', {
   thicknessTopFlanks: table(3),
   thicknessTopChannel: table(2.8),
   thicknessTopBouts: table(3),
+  ...LARGE_VIOLA_NECK,
   ...WOODS,
   ...ROUGHING,
 });
@@ -115,6 +117,7 @@ const medium = scaledSize(large, 'medium', {
   barHeight: table(14),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
+  ...MEDIUM_VIOLA_NECK,
 });
 
 const small = scaledSize(large, 'small', {
@@ -152,6 +155,7 @@ const small = scaledSize(large, 'small', {
   barHeight: table(13),
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
+  ...SMALL_VIOLA_NECK,
 });
 
 /** The ordinary size of the family stands first. */

@@ -1,3 +1,4 @@
+import { VIOLIN_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import {
   type Cell,
@@ -99,6 +100,7 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   barThickness: read(5.5, 'barBlank'), // printed 5.5 to 6
   barHeight: recalled(12, '11 to 13 once it is trimmed'),
   barEndHeight: recalled(3.5, '3 to 4'),
+  ...VIOLIN_NECK,
   ...WOODS,
   ...ROUGHING,
 });

@@ -1,14 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { VIOLIN_NECK } from '../../../../test/fixtures/neckSizes.ts';
+import { VIOLIN_NECK, VIOLIN_SADDLE } from '../../../../test/fixtures/neckSizes.ts';
 import { boardThickness } from './boardSection.ts';
 import { mortiseSlope } from './mortise.ts';
 import { type NeckSet, type NeckSetSizes, neckSet } from './neckSet.ts';
+import { type StringBreak, stringBreak } from './stringBreak.ts';
 
 const DEGREE = Math.PI / 180;
 
 function set(changes: Partial<NeckSetSizes> = {}): NeckSet {
   const checked = neckSet({ ...VIOLIN_NECK, ...changes });
+  if (!checked.ok) throw new Error(checked.faults.map(({ code }) => code).join());
+  return checked.value;
+}
+
+function broken(neck: NeckSet): StringBreak {
+  const checked = stringBreak(neck, VIOLIN_SADDLE);
   if (!checked.ok) throw new Error(checked.faults.map(({ code }) => code).join());
   return checked.value;
 }
@@ -48,11 +55,12 @@ test('raising the projection raises the bridge alike, the board end by two third
   const [before, after] = [set(), set({ projectionMm: 28 })];
   expect(after.bridgeHeightMm - before.bridgeHeightMm).toBeCloseTo(1.006, 3);
   expect(after.boardEndOverTopMm - before.boardEndOverTopMm).toBeCloseTo(0.693, 3);
-  expect((after.breakAngleRad - before.breakAngleRad) / DEGREE).toBeCloseTo(-0.632, 3);
+  expect((broken(after).breakAngleRad - broken(before).breakAngleRad) / DEGREE).toBeCloseTo(-0.632, 3);
 });
 
 test('a bridge that leans by the halving lean stands alike to both parts of the strings', () => {
-  const { frontAngleRad, rearAngleRad, halvingLeanRad } = set();
+  const { rearAngleRad, halvingLeanRad } = broken(set());
+  const { frontAngleRad } = set();
   expect(frontAngleRad + halvingLeanRad).toBeCloseTo(rearAngleRad - halvingLeanRad, 12);
 });
 
@@ -69,7 +77,7 @@ test('a root square to the ribs makes a mortise as deep at the back as at the to
 describe('what cannot be set is refused', () => {
   test.each([
     ['a length that is none', { bodyStopMm: Number.NaN }, 'neck.size'],
-    ['a saddle of no height', { saddleHeightMm: 0 }, 'neck.size'],
+    ['an overstand of none', { overstandMm: 0 }, 'neck.size'],
     [
       'a diameter given for a radius, halved once too often',
       { board: { ...VIOLIN_NECK.board, radiusMm: 21 } },
@@ -80,4 +88,9 @@ describe('what cannot be set is refused', () => {
   ] as const)('%s', (_what, changes, code) => {
     expect(codes(changes)).toEqual([code]);
   });
+});
+
+test('a saddle over the top of the bridge is refused', () => {
+  const checked = stringBreak(set(), { fromBridgeMm: 158, overEdgeMm: 60 });
+  expect(checked).toMatchObject({ ok: false, faults: [{ code: 'neck.saddle', at: 'saddleHeight' }] });
 });

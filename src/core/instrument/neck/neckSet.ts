@@ -2,7 +2,7 @@ import { accept, type Checked, type Fault, refuse, SETTLED } from '../../base/in
 import { type BoardSizes, boardThickness, boardWidth } from './boardSection.ts';
 
 /**
- * What the set of a neck follows from. Heights of arch, overstand and saddle count from the upper face of the top's
+ * What the set of a neck follows from. Heights of arch and overstand count from the upper face of the top's
  * edge; stops run along the centre line from the upper end of the top.
  */
 export interface NeckSetSizes {
@@ -18,9 +18,6 @@ export interface NeckSetSizes {
   /** The strings' crown over the middle of the board, at the nut and at the board's end. */
   readonly stringsAtNutMm: number;
   readonly stringsAtBoardEndMm: number;
-  /** From the bridge to where the tailgut leaves the saddle, along the body. */
-  readonly saddleFromBridgeMm: number;
-  readonly saddleHeightMm: number;
 }
 
 /** A neck as it must be set, and what comes of it. Angles in radians. */
@@ -34,15 +31,12 @@ export interface NeckSet {
   readonly boardEndFromTopEndMm: number;
   /** The strings' crown over the top at the stop: what a bridge measures in its middle. */
   readonly bridgeHeightMm: number;
+  /** The same over the plane of the edge. */
+  readonly bridgeOverEdgeMm: number;
   /** From nut to bridge along the strings. */
   readonly stringLengthMm: number;
-  /** How far the strings slope down from the bridge before it and behind it. */
+  /** How far the strings slope down from the bridge toward the nut. */
   readonly frontAngleRad: number;
-  readonly rearAngleRad: number;
-  /** Between both parts of the strings over the bridge. */
-  readonly breakAngleRad: number;
-  /** How far the bridge must lean toward the tail to halve the break angle. */
-  readonly halvingLeanRad: number;
 }
 
 /** Rounds within which the board's thickness over the bridge settles: each leaves a thousandth of what was off. */
@@ -74,36 +68,44 @@ export function neckSet(sizes: NeckSetSizes): Checked<NeckSet> {
   return refuse(unreached(projectionMm));
 }
 
-function strung(sizes: NeckSetSizes, neckAngleRad: number): Checked<NeckSet> {
-  const { neckStopMm, bodyStopMm, overstandMm, archAtBridgeMm, board } = sizes;
+/**
+ * Where a place of the neck lies over the plane of the edge: from one `alongMm` from the nut along the gluing face and
+ * `upMm` over it, to x from the upper end of the top toward the tail and z over the edge.
+ */
+export function neckPlace(
+  { neckStopMm, overstandMm }: Pick<NeckSetSizes, 'neckStopMm' | 'overstandMm'>,
+  neckAngleRad: number,
+  alongMm: number,
+  upMm: number,
+): { readonly xMm: number; readonly zMm: number } {
   const [sin, cos] = [Math.sin(neckAngleRad), Math.cos(neckAngleRad)];
-  /** A place `up` over the gluing face and `along` it from the nut, toward the tail from the top's end and over the edge. */
-  const place = (along: number, up: number) => ({
-    x: (along - neckStopMm) * cos - up * sin,
-    z: overstandMm + (along - neckStopMm) * sin + up * cos,
-  });
+  return {
+    xMm: (alongMm - neckStopMm) * cos - upMm * sin,
+    zMm: overstandMm + (alongMm - neckStopMm) * sin + upMm * cos,
+  };
+}
+
+function strung(sizes: NeckSetSizes, neckAngleRad: number): Checked<NeckSet> {
+  const { bodyStopMm, archAtBridgeMm, board } = sizes;
+  const place = (alongMm: number, upMm: number) => neckPlace(sizes, neckAngleRad, alongMm, upMm);
   const crownAtEndMm = boardThickness(board, board.lengthMm);
   const boardEnd = place(board.lengthMm, crownAtEndMm);
   const nut = place(0, boardThickness(board, 0) + sizes.stringsAtNutMm);
   const overEnd = place(board.lengthMm, crownAtEndMm + sizes.stringsAtBoardEndMm);
-  const slope = (overEnd.z - nut.z) / (overEnd.x - nut.x);
-  const bridgeTopMm = nut.z + slope * (bodyStopMm - nut.x);
-  const overTopMm = boardEnd.z - sizes.archAtBoardEndMm;
-  if (!(overTopMm > 0 && boardEnd.x < bodyStopMm)) return refuse(boardAstray(overTopMm, boardEnd.x));
-  if (!(bridgeTopMm > sizes.saddleHeightMm && slope > 0)) return refuse(stringsAstray(slope));
-  const frontAngleRad = Math.atan(slope);
-  const rearAngleRad = Math.atan((bridgeTopMm - sizes.saddleHeightMm) / sizes.saddleFromBridgeMm);
+  const slope = (overEnd.zMm - nut.zMm) / (overEnd.xMm - nut.xMm);
+  const bridgeOverEdgeMm = nut.zMm + slope * (bodyStopMm - nut.xMm);
+  const overTopMm = boardEnd.zMm - sizes.archAtBoardEndMm;
+  if (!(overTopMm > 0 && boardEnd.xMm < bodyStopMm)) return refuse(boardAstray(overTopMm, boardEnd.xMm));
+  if (!(slope > 0 && bridgeOverEdgeMm > archAtBridgeMm)) return refuse(stringsAstray());
   return accept({
     neckAngleRad,
     boardEndOverTopMm: overTopMm,
-    boardEndOverEdgeMm: boardEnd.z,
-    boardEndFromTopEndMm: boardEnd.x,
-    bridgeHeightMm: bridgeTopMm - archAtBridgeMm,
-    stringLengthMm: Math.hypot(bodyStopMm - nut.x, bridgeTopMm - nut.z),
-    frontAngleRad,
-    rearAngleRad,
-    breakAngleRad: Math.PI - frontAngleRad - rearAngleRad,
-    halvingLeanRad: (rearAngleRad - frontAngleRad) / 2,
+    boardEndOverEdgeMm: boardEnd.zMm,
+    boardEndFromTopEndMm: boardEnd.xMm,
+    bridgeHeightMm: bridgeOverEdgeMm - archAtBridgeMm,
+    bridgeOverEdgeMm,
+    stringLengthMm: Math.hypot(bodyStopMm - nut.xMm, bridgeOverEdgeMm - nut.zMm),
+    frontAngleRad: Math.atan(slope),
   });
 }
 
@@ -123,7 +125,7 @@ function sizeFaults(sizes: NeckSetSizes): readonly Fault[] {
   if (faults.length === 0 && !(widestMm < 2 * board.radiusMm))
     faults.push({
       code: 'neck.board-round',
-      at: 'radius',
+      at: 'boardRadius',
       found: `a round of ${board.radiusMm} mm under a board that would be ${widestMm.toFixed(1)} mm wide at the bridge`,
       need: `a radius above ${(widestMm / 2).toFixed(1)} mm`,
       remedy: 'measure the round of the board again; it is a radius, not a diameter',
@@ -144,19 +146,19 @@ function unreached(projectionMm: number): Fault {
 function boardAstray(overTopMm: number, endMm: number): Fault {
   return {
     code: 'neck.board-end',
-    at: 'board',
+    at: 'boardLength',
     found: `a board whose end lies ${overTopMm.toFixed(1)} mm over the top, ${endMm.toFixed(0)} mm from its upper end`,
     need: 'an end above the top and before the bridge',
     remedy: 'check the length of the board, the projection and the arch under the end of the board',
   };
 }
 
-function stringsAstray(slope: number): Fault {
+function stringsAstray(): Fault {
   return {
     code: 'neck.strings',
     at: 'projection',
-    found: slope > 0 ? 'strings that do not come down to the saddle' : 'strings that fall toward the bridge',
-    need: 'strings that rise from the nut to the bridge and fall from there to the saddle',
-    remedy: 'check the projection, the heights of the strings and the height of the saddle',
+    found: 'strings that do not rise from the nut to the bridge',
+    need: 'strings that rise over the fingerboard and pass over the top at the bridge',
+    remedy: 'check the projection, the overstand and the heights of the strings',
   };
 }
