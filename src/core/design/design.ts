@@ -37,4 +37,6 @@ export interface Design {
   readonly thickness?: ThicknessLayouts | undefined;
   readonly longArch?: LongArchChoices | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
+  /** Built for a player who bows with the left hand: strings, pegs, bar and post change sides. False when left out. */
+  readonly leftHanded?: boolean | undefined;
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
+import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
 import { thicknessSchema } from './thickness.ts';
@@ -85,6 +86,7 @@ export const designSchema = z
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
+    leftHanded: leftHandedSchema,
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

@@ -58,6 +58,7 @@ export function draftDesign(
     ...(measurements.thickness && { thickness: measurements.thickness }),
     ...(measurements.longArch && { longArch: measurements.longArch }),
     ...(measurements.measuredHeights && { measuredHeights: measurements.measuredHeights }),
+    ...(measurements.leftHanded !== undefined && { leftHanded: measurements.leftHanded }),
   };
   const named = withNamedThicknesses(design);
   return accept({

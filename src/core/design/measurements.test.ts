@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { draftDesign } from './draftDesign.ts';
 import { readMeasurements } from './measurements.ts';
 import { nearestName } from './nearestName.ts';
 
@@ -149,4 +150,14 @@ test('whatever the document is, reading it gives an answer and no exception', ()
 test('a name far from every known one suggests none', () => {
   expect(nearestName('bodylenght', ['bodyLength', 'waist'])).toBe('bodyLength');
   expect(nearestName('xyz', ['bodyLength', 'waist'])).toBeUndefined();
+});
+
+test('a left-handed instrument is told by true or false, and its design keeps it', () => {
+  const table = { family: 'violin', values: { bodyLength: 355 }, leftHanded: true };
+  const read = readMeasurements(table);
+  expect(read.ok && read.value.measurements.leftHanded).toBe(true);
+  const drafted = read.ok && draftDesign(read.value.measurements);
+  expect(drafted && drafted.ok && drafted.value.design.leftHanded).toBe(true);
+  const wrong = readMeasurements({ ...table, leftHanded: 'yes' });
+  expect(wrong.ok ? [] : wrong.faults).toMatchObject([{ at: 'leftHanded', found: '“yes”' }]);
 });

@@ -3,6 +3,7 @@ import { accept, type Checked, type Fault, type Finding, refuse } from '../base/
 import { FAMILIES, type Family } from '../knowledge/index.ts';
 import { measured, parseLength, type Quantity } from '../quantity/index.ts';
 import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
+import { leftHandedSchema } from './leftHanded.ts';
 import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
 import { type MeasuredHeightsOfPlates, measuredHeightsSchema } from './measuredHeights.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
@@ -22,6 +23,7 @@ export interface Measurements {
   /** What the long arches are made of, where something is said. */
   readonly longArch?: LongArchChoices | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
+  readonly leftHanded?: boolean | undefined;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -63,6 +65,7 @@ export const measurementsSchema = z
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
+    leftHanded: leftHandedSchema,
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
@@ -80,6 +83,7 @@ const TOP_KEYS: readonly string[] = [
   'thickness',
   'longArch',
   'measuredHeights',
+  'leftHanded',
 ];
 
 /**
@@ -111,6 +115,7 @@ export function readMeasurements(
       ...(file.thickness && { thickness: file.thickness }),
       ...(file.longArch && { longArch: file.longArch }),
       ...(file.measuredHeights && { measuredHeights: file.measuredHeights }),
+      ...(file.leftHanded !== undefined && { leftHanded: file.leftHanded }),
     },
     findings: [...unreadKeys(json), ...drawn.findings],
   });

@@ -1,0 +1,9 @@
+import * as z from 'zod';
+
+/** Whether an instrument is built left-handed, as it stands in a design and in a table. */
+export const leftHandedSchema = z
+  .boolean({ error: 'true or false' })
+  .optional()
+  .describe(
+    'true for a player who bows with the left hand: strings, pegs, bar and post change sides; false when left out',
+  );
