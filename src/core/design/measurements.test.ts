@@ -159,5 +159,5 @@ test('a left-handed instrument is told by true or false, and its design keeps it
   const drafted = read.ok && draftDesign(read.value.measurements);
   expect(drafted && drafted.ok && drafted.value.design.leftHanded).toBe(true);
   const wrong = readMeasurements({ ...table, leftHanded: 'yes' });
-  expect(wrong.ok ? [] : wrong.faults).toMatchObject([{ at: 'leftHanded', found: '“yes”' }]);
+  expect(wrong.ok ? [] : wrong.faults).toMatchObject([{ at: 'leftHanded', found: '"yes"' }]);
 });
