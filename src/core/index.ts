@@ -23,7 +23,15 @@ export {
   sampleChain,
   segments,
 } from './curve/index.ts';
-export { type Design, type Family, readDesign } from './design/index.ts';
+export {
+  type Design,
+  type Family,
+  overrule,
+  readDesign,
+  takeProposal,
+  VALUES,
+  type ValueName,
+} from './design/index.ts';
 export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
 export { type Instrument, STATION_NAMES } from './instrument/index.ts';
 export type { Raster } from './judging/index.ts';
@@ -47,7 +55,32 @@ export {
   solveShots,
   type TraceHints,
 } from './photo/index.ts';
-export { registerText } from './quantity/index.ts';
+export {
+  dependentsOf,
+  dependsOn,
+  type LengthReading,
+  type Origin,
+  originText,
+  parseLength,
+  type Quantity,
+  type RegisterEntry,
+  registerText,
+} from './quantity/index.ts';
+export {
+  type BodyKind,
+  type LampStand,
+  type LitPlate,
+  litPlate,
+  type ShownBody,
+  type ShownContour,
+  type ShownDrawing,
+  type ShownLine,
+  type ShownNote,
+  type ShownPlate,
+  type ShownStation,
+  type ShownWidth,
+  shownPlate,
+} from './showing/index.ts';
 export { type ContourLine, contourLines, type HeightField, heightField } from './surface/index.ts';
 export { GARLAND_VERSION } from './version.ts';
 export {
@@ -92,7 +125,11 @@ export {
   platePicture,
   recordedRequest,
   requestOf,
+  type ShownInstrument,
   sheet,
+  showBody,
+  showDrawings,
+  showInstrument,
   type Traced,
   type TraceOutcome,
   type TraceProgress,

@@ -39,4 +39,8 @@ export interface Design {
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
   /** Built for a player who bows with the left hand: strings, pegs, bar and post change sides. False when left out. */
   readonly leftHanded?: boolean | undefined;
+  /** What was proposed where the maker put a number of their own, so that going back is one step. */
+  readonly overruled?: Readonly<Partial<Record<ValueName, Quantity>>> | undefined;
+  /** The stops of the work that the maker has agreed to, by name. */
+  readonly settled?: readonly string[] | undefined;
 }

@@ -87,6 +87,15 @@ export const designSchema = z
     longArch: longArchSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
     leftHanded: leftHandedSchema,
+    overruled: z
+      .looseObject(
+        Object.fromEntries(VALUE_NAMES.map((name) => [name, quantity(name).optional()])) as Record<
+          ValueName,
+          z.ZodOptional<ReturnType<typeof quantity>>
+        >,
+      )
+      .optional(),
+    settled: z.array(z.string()).optional(),
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

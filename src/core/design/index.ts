@@ -7,6 +7,7 @@ export { halfOf } from './halfOf.ts';
 export type { MeasuredHeights, MeasuredHeightsOfPlates } from './measuredHeights.ts';
 export { type Measurements, readMeasurements } from './measurements.ts';
 export { withNamedThicknesses } from './namedThickness.ts';
+export { overrule, takeProposal } from './overrule.ts';
 export { readDesign } from './readDesign.ts';
 export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';

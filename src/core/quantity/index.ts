@@ -10,4 +10,4 @@ export {
 export { type LengthOptions, type LengthReading, parseLength } from './parseLength.ts';
 export { type LengthUnit, printLength } from './printLength.ts';
 export type { Origin, Quantity, RegisterEntry, Unit } from './quantity.ts';
-export { dependsOn, makeRegister, type Register, registerText } from './register.ts';
+export { dependentsOf, dependsOn, makeRegister, type Register, registerText } from './register.ts';

@@ -20,6 +20,7 @@ export { type ArchWords, parseArchWords } from './profile/profileWords.ts';
 export { type ProfileOutcome, traceArchProfile } from './profile/traceArchProfile.ts';
 export { traceScroll } from './profile/traceScroll.ts';
 export { heightCards, sheet } from './sheet.ts';
+export { type ShownInstrument, showBody, showDrawings, showInstrument } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type Traced, trace } from './trace/trace.ts';

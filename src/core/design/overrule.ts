@@ -1,0 +1,57 @@
+import { nearestSize } from '../knowledge/index.ts';
+import { chosen, type Quantity } from '../quantity/index.ts';
+import type { Design } from './design.ts';
+import { filled } from './draftDesign.ts';
+import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
+
+type Values = Design['values'];
+
+/**
+ * The design with a number of the maker's own. What was proposed in its place is kept beside it; proposals that were
+ * worked out from it follow, numbers that somebody measured or chose stay. `value` is in the unit of {@link VALUES}.
+ */
+export function overrule(design: Design, name: ValueName, value: number): Design {
+  const before = design.values[name];
+  const own: Quantity = { value, unit: VALUES[name].unit, origin: chosen() };
+  const changed = followed(design, { ...design.values, [name]: own });
+  if (before === undefined || isChosenByMaker(before)) return changed;
+  return { ...changed, overruled: { ...design.overruled, [name]: before } };
+}
+
+/** The design with the proposal back in the place of the maker's own number; as it is where nothing was overruled. */
+export function takeProposal(design: Design, name: ValueName): Design {
+  const proposal = design.overruled?.[name];
+  if (proposal === undefined) return design;
+  const { [name]: _, ...overruled } = design.overruled ?? {};
+  return { ...followed(design, { ...design.values, [name]: proposal }), overruled };
+}
+
+/** The values with those proposals brought up to date that stood as we would have filled them before. */
+function followed(design: Design, values: Values): Design {
+  const proposedBefore = proposals(design, design.values);
+  const proposedNow = proposals(design, values);
+  const updated: Partial<Record<ValueName, Quantity>> = { ...values };
+  for (const name of VALUE_NAMES) {
+    const stood = design.values[name];
+    const now = proposedNow[name];
+    if (values[name] !== stood || stood === undefined || now === undefined || isOwn(stood)) continue;
+    if (proposedBefore[name]?.value === stood.value) updated[name] = now;
+  }
+  return { ...design, values: updated };
+}
+
+/** What the family's habits give where nothing is measured or chosen, by the numbers that are. */
+function proposals(design: Design, values: Values): Values {
+  const own = Object.fromEntries(Object.entries(values).filter(([, quantity]) => isOwn(quantity))) as Values;
+  const length = values.bodyLength?.value ?? Number.NaN;
+  return filled(own, nearestSize(design.family, length), length);
+}
+
+function isOwn(quantity: Quantity): boolean {
+  return quantity.origin.kind === 'measured' || isChosenByMaker(quantity);
+}
+
+/** Numbers that we chose say so in their reason. */
+function isChosenByMaker({ origin }: Quantity): boolean {
+  return origin.kind === 'chosen' && !origin.why?.startsWith('by us');
+}

@@ -1,0 +1,114 @@
+import { outlineChain } from '../curve/index.ts';
+import { type EdgeState, type Instrument, plateHeight } from '../instrument/index.ts';
+import { plateContours } from '../judging/index.ts';
+import { type ShownLine, shownLine } from './shownLine.ts';
+
+/** A line of one height, as points through which it runs; `everyFifth` ones are drawn broader and carry their number. */
+export interface ShownContour {
+  readonly heightMm: number;
+  readonly everyFifth: boolean;
+  readonly path: string;
+}
+
+/** A cross arch as a gauge shows it: x from the centre line, y down from the gluing face upwards negative. Millimetres. */
+export interface ShownStation {
+  readonly name: string;
+  readonly stationMm: number;
+  readonly edgeHalfWidthMm: number;
+  /** Of the crest over the gluing face. */
+  readonly heightMm: number;
+  readonly fullness: number;
+  readonly edgeHeightMm: number;
+  /** From edge to edge over the plate. */
+  readonly path: string;
+}
+
+/** One plate from its outside: contours, stations with their profiles, and the long arch. Millimetres, y down from the upper end. */
+export interface ShownPlate {
+  readonly plate: 'back' | 'top';
+  readonly state: EdgeState;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly outline: ShownLine<'edge'>;
+  readonly contours: readonly ShownContour[];
+  readonly stations: readonly ShownStation[];
+  /** Along the centre line, from the lower end: x height over the gluing face, y down from the upper end. */
+  readonly longArch: { readonly path: string; readonly highestMm: number };
+}
+
+/** mm between two contours; grid they are found on; chords of profiles. */
+const CONTOUR_MM = 1;
+const FIELD_STEP_MM = 1.5;
+const PROFILE_STEP_MM = 0.5;
+const USUAL_LENGTH_MM = 355;
+
+/** The outside of a plate to be looked at. */
+export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state: EdgeState): ShownPlate {
+  const arch = instrument.plates[plate];
+  const outline = outlineChain(instrument.half);
+  const size = arch.bodyLengthMm / USUAL_LENGTH_MM;
+  const intervalMm = CONTOUR_MM * Math.max(1, Math.round(size));
+  const { lines } = plateContours(arch, outline, state, intervalMm, FIELD_STEP_MM * size);
+  const top = arch.bodyLengthMm;
+  return {
+    plate,
+    state,
+    lengthMm: top,
+    widthMm: instrument.plan.outline.lowerBout.widthMm,
+    outline: shownLine('edge', outline, top),
+    contours: lines.map(({ levelMm, closed, xyMm }) => ({
+      heightMm: levelMm,
+      everyFifth: Math.round(levelMm / intervalMm) % 5 === 0,
+      path: through(xyMm, closed, top),
+    })),
+    stations: arch.stations.map((station) => ({
+      name: station.name,
+      stationMm: station.yMm,
+      edgeHalfWidthMm: station.edgeHalfWidthMm,
+      heightMm: plateHeight(arch, 0, station.yMm, state),
+      fullness: station.fullness,
+      edgeHeightMm: arch.numbers.edgeHeightMm,
+      path: profilePath(
+        -station.edgeHalfWidthMm,
+        station.edgeHalfWidthMm,
+        (x) => plateHeight(arch, x, station.yMm, state),
+        (along, heightMm) => [along, -heightMm],
+      ),
+    })),
+    longArch: {
+      path: profilePath(
+        0,
+        top,
+        (y) => plateHeight(arch, 0, y, state),
+        (along, heightMm) => [heightMm, top - along],
+      ),
+      highestMm: arch.archHeightMm,
+    },
+  };
+}
+
+function profilePath(
+  from: number,
+  to: number,
+  heightAt: (along: number) => number,
+  place: (along: number, heightMm: number) => readonly [number, number],
+): string {
+  const count = Math.ceil((to - from) / PROFILE_STEP_MM);
+  const at = (index: number): string => {
+    // The ends are the edge itself: a hair inside, where the plate is.
+    const along = Math.min(to - WITHIN_MM, Math.max(from + WITHIN_MM, from + ((to - from) * index) / count));
+    const [x, y] = place(along, heightAt(along));
+    return `${x.toFixed(2)} ${y.toFixed(2)}`;
+  };
+  return `M${Array.from({ length: count + 1 }, (_, index) => at(index)).join('L')}`;
+}
+
+/** mm. */
+const WITHIN_MM = 0.01;
+
+function through(xyMm: Float64Array, closed: boolean, top: number): string {
+  const points: string[] = [];
+  for (let at = 0; at + 1 < xyMm.length; at += 2)
+    points.push(`${(xyMm[at] as number).toFixed(2)} ${(top - (xyMm[at + 1] as number)).toFixed(2)}`);
+  return `M${points.join('L')}${closed ? 'Z' : ''}`;
+}

@@ -1,0 +1,221 @@
+import { signal } from '@preact/signals';
+import { useEffect, useState } from 'preact/hooks';
+import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
+import { newestOnly, slowBench } from '../bench/bench.ts';
+import { design, plate, touched, whole } from '../store.ts';
+import { print, words } from '../words/words.ts';
+import { Lamp } from './Lamp.tsx';
+import { PlateLight } from './PlateLight.tsx';
+import { ScaleBar } from './ScaleBar.tsx';
+import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
+import { useSize } from './useSize.ts';
+
+const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
+
+const FULLNESS: Readonly<Record<string, string>> = {
+  upperBout: 'fullnessUpperBout',
+  upperCorner: 'fullnessUpperCorner',
+  waist: 'fullnessWaist',
+  lowerCorner: 'fullnessLowerCorner',
+  lowerBout: 'fullnessLowerBout',
+};
+
+/** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
+export function ArchDrawing() {
+  const { ref, size } = useSize<HTMLDivElement>();
+  const [shown, setShown] = useState<ShownPlate | null>(null);
+  useEffect(() => {
+    if (whole.value !== null) askPlate(setShown);
+  }, [whole.value, plate.value]);
+  const place =
+    size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
+  return (
+    <div ref={ref} class="sheet">
+      {size && shown && place && (
+        <>
+          <PlateLight
+            lamp={lamp.value}
+            half={false}
+            left={place.centreX - litHalfMm(shown) * place.pxPerMm}
+            top={place.topY}
+            width={2 * litHalfMm(shown) * place.pxPerMm}
+            height={shown.lengthMm * place.pxPerMm}
+          />
+          <svg width={size.width} height={size.height} role="img" aria-label={words().questions.arch}>
+            <PlateLines shown={shown} place={place} />
+            <Stations shown={shown} place={place} width={size.width} />
+          </svg>
+          {!place.isNarrow && (
+            <div
+              class="lamp-place"
+              style={{ left: `${place.centreX + (shown.widthMm / 2 + 34) * place.pxPerMm}px` }}
+            >
+              <Lamp
+                lamp={lamp.value}
+                set={(next) => {
+                  lamp.value = next;
+                }}
+              />
+            </div>
+          )}
+          {!place.isNarrow && <ScaleBar pxPerMm={place.pxPerMm} />}
+        </>
+      )}
+    </div>
+  );
+}
+
+const showPlate = newestOnly(
+  async ({ tell }: { readonly tell: (shown: ShownPlate) => void }) => {
+    const asked = design.value;
+    return asked === null ? null : { tell, answer: await slowBench.plate(asked, plate.value) };
+  },
+  (told) => {
+    if (told?.answer.ok) told.tell(told.answer.value);
+  },
+);
+
+function askPlate(tell: (shown: ShownPlate) => void): void {
+  showPlate({ tell });
+}
+
+/** mm from the centre line to the edge of the lit picture: whole steps of its grid. */
+function litHalfMm({ widthMm }: ShownPlate): number {
+  return widthMm / 2 + 0.3;
+}
+
+function PlateLines({ shown, place }: { readonly shown: ShownPlate; readonly place: SheetPlace }) {
+  const { centreX, topY, pxPerMm } = place;
+  return (
+    <g transform={`translate(${centreX} ${topY}) scale(${pxPerMm})`}>
+      <clipPath id="drawn-half">
+        <rect x="0" y="-5" width={shown.widthMm} height={shown.lengthMm + 10} />
+      </clipPath>
+      <g clip-path="url(#drawn-half)">
+        <path class="drawn-ground" d={shown.outline.path} />
+        {shown.contours.map(({ path, everyFifth }, index) => (
+          <path
+            key={index}
+            class={everyFifth ? 'contour fifth' : 'contour'}
+            d={path}
+            vector-effect="non-scaling-stroke"
+          />
+        ))}
+      </g>
+      <path class="line edge" d={shown.outline.path} vector-effect="non-scaling-stroke" />
+      <path
+        class="line centre"
+        d={`M0 ${-20 / pxPerMm}V${shown.lengthMm + 20 / pxPerMm}`}
+        vector-effect="non-scaling-stroke"
+      />
+    </g>
+  );
+}
+
+/** mm from the widest bout to the side view, and between side view and gauges; px between a gauge and its words. */
+const SIDE_OFF_MM = 14;
+const GAUGE_MM = 10;
+
+function Stations({
+  shown,
+  place,
+  width,
+}: {
+  readonly shown: ShownPlate;
+  readonly place: SheetPlace;
+  readonly width: number;
+}) {
+  const { centreX, topY, pxPerMm, isNarrow } = place;
+  const y = (stationMm: number) => topY + (shown.lengthMm - stationMm) * pxPerMm;
+  const sideX = centreX + (shown.widthMm / 2 + SIDE_OFF_MM) * pxPerMm;
+  const room = width - sideX - 40;
+  const gaugeScale = Math.min(pxPerMm, room / (shown.widthMm + 40));
+  const gaugeX = sideX + 30 + room / 2;
+  return (
+    <g>
+      <text class="small" x={sideX} y={topY - 14} text-anchor="middle">
+        {words().longArch}
+      </text>
+      <path
+        class="side"
+        d={`${shown.longArch.path}L0 0V${shown.lengthMm}Z`.replace(
+          /L0 0V[\d.]+Z$/,
+          `L0 0L0 ${shown.lengthMm}Z`,
+        )}
+        transform={`translate(${sideX} ${topY}) scale(${pxPerMm})`}
+        vector-effect="non-scaling-stroke"
+      />
+      {shown.stations.map((station) => {
+        const name = FULLNESS[station.name] ?? '';
+        const isLit = touched.value === name;
+        const half = station.edgeHalfWidthMm * pxPerMm;
+        const at = y(station.stationMm);
+        return (
+          <g key={station.name} class={isLit ? 'station lit' : 'station'}>
+            <path class="station-across" d={`M${centreX - half - 6} ${at}H${centreX + half + 6}`} />
+            {!isNarrow && (
+              <>
+                <path
+                  class="leader"
+                  d={`M${centreX + half + 6} ${at}H${gaugeX - station.edgeHalfWidthMm * gaugeScale}`}
+                />
+                <circle class="dot" cx={sideX + station.heightMm * pxPerMm} cy={at} r="2.6" />
+                <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} name={name} />
+              </>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** The gauge of a station at its own level: pale wood over the arch. */
+function Gauge({
+  station,
+  x,
+  y,
+  scale,
+  name,
+}: {
+  readonly station: ShownStation;
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+  readonly name: string;
+}) {
+  const half = station.edgeHalfWidthMm;
+  const above = station.heightMm + GAUGE_MM;
+  const said = words();
+  const baseY = y + station.edgeHeightMm * scale;
+  return (
+    <g
+      class="gauge"
+      role="button"
+      tabIndex={0}
+      aria-label={said.stations[station.name] ?? station.name}
+      onClick={() => {
+        touched.value = touched.value === name ? null : name;
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' || event.key === ' ') touched.value = name;
+      }}
+    >
+      <g transform={`translate(${x} ${baseY}) scale(${scale})`}>
+        <path
+          class="gauge-wood"
+          d={`${station.path}L${half} ${-above}L${-half} ${-above}Z`}
+          vector-effect="non-scaling-stroke"
+        />
+        <path class="gauge-edge" d={station.path} vector-effect="non-scaling-stroke" />
+        <path class="leader" d={`M0 ${-above}v3`} vector-effect="non-scaling-stroke" />
+      </g>
+      <text x={x} y={baseY + 18} text-anchor="middle">
+        {said.stations[station.name] ?? station.name}
+      </text>
+      <text class="small" x={x} y={baseY + 35} text-anchor="middle">
+        {said.stationSays(print(station.heightMm), print(station.stationMm))}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { ShownDrawing } from '../../core/index.ts';
+import { slowBench } from '../bench/bench.ts';
+import { design, whole } from '../store.ts';
+import { print, words } from '../words/words.ts';
+
+/** The pieces of an instrument, drawn anew once it has changed; null while they are drawn. */
+export function useDrawings(): readonly ShownDrawing[] | null {
+  const [drawings, setDrawings] = useState<readonly ShownDrawing[] | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    const asked = design.value;
+    if (asked !== null && whole.value !== null)
+      void slowBench.drawings(asked).then((answer) => {
+        if (isWanted && answer.ok) setDrawings(answer.value);
+      });
+    return () => {
+      isWanted = false;
+    };
+  }, [whole.value]);
+  return drawings;
+}
+
+/** Every piece of some parts, hung on a wall beside each other, each at the same scale, with its name below. */
+export function PieceWall({ parts }: { readonly parts: readonly string[] | null }) {
+  const drawings = useDrawings();
+  const [held, hold] = useState<string | null>(null);
+  if (drawings === null) return <p class="still">{words().take.working}</p>;
+  const shown = parts === null ? drawings : drawings.filter(({ part }) => parts.includes(part));
+  const near = shown.find(({ name }) => name === held) ?? null;
+  return (
+    <div class="wall">
+      {near && <Piece drawing={near} isNear onTouch={() => hold(null)} />}
+      {!near &&
+        shown.map((drawing) => (
+          <Piece key={drawing.name} drawing={drawing} isNear={false} onTouch={() => hold(drawing.name)} />
+        ))}
+    </div>
+  );
+}
+
+/** mm around a piece; px a millimetre has on the wall at most. */
+const MARGIN_MM = 3;
+const WALL_PX_PER_MM = 1.25;
+const WALL_WIDTH = 760;
+
+function Piece({
+  drawing,
+  isNear,
+  onTouch,
+}: {
+  readonly drawing: ShownDrawing;
+  readonly isNear: boolean;
+  readonly onTouch: () => void;
+}) {
+  const { widthMm, heightMm, title, lines, lettering, notes, count } = drawing;
+  const [wide, tall] = [widthMm + 2 * MARGIN_MM, heightMm + 2 * MARGIN_MM];
+  const scale = isNear
+    ? Math.min(WALL_WIDTH / wide, 620 / tall)
+    : Math.min(WALL_PX_PER_MM, WALL_WIDTH / wide, 420 / tall);
+  return (
+    <figure class={isNear ? 'piece near' : 'piece'}>
+      <button type="button" class="piece-touch" aria-label={title} aria-expanded={isNear} onClick={onTouch}>
+        <svg
+          width={wide * scale}
+          height={tall * scale}
+          viewBox={`${-MARGIN_MM} ${-MARGIN_MM} ${wide} ${tall}`}
+          aria-hidden="true"
+        >
+          {lines.map(({ kind, path }, index) => (
+            <path key={index} class={`piece-line ${kind}`} d={path} vector-effect="non-scaling-stroke" />
+          ))}
+          {isNear &&
+            lettering.map(({ text, at, heightMm: high, turnRad, anchor }, index) => (
+              <text
+                key={index}
+                class="lettering"
+                x={at[0]}
+                y={at[1]}
+                font-size={high * 1.4}
+                text-anchor={anchor}
+                transform={`rotate(${(-turnRad * 180) / Math.PI} ${at[0]} ${at[1]})`}
+              >
+                {text}
+              </text>
+            ))}
+        </svg>
+      </button>
+      <figcaption>
+        {title}
+        <span class="small">
+          {`${print(widthMm)} × ${print(heightMm)}${count > 1 ? `, ${words().take.asSheet(count)}` : ''}`}
+        </span>
+        {isNear &&
+          notes.map((note) => (
+            <p key={note} class="small">
+              {note}
+            </p>
+          ))}
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,55 @@
+import { signal } from '@preact/signals';
+import { type Design, faultSentence } from '../../core/index.ts';
+import { slowBench } from '../bench/bench.ts';
+import { bringIn, stop } from '../store.ts';
+import { words } from '../words/words.ts';
+
+/** What could not be brought in, in sentences. */
+export const trouble = signal<readonly string[]>([]);
+
+/** Files that were dropped or chosen: a design is opened, tables and traces are drafted from together. */
+export async function bringFiles(files: readonly File[]): Promise<void> {
+  trouble.value = [];
+  const inputs: { readonly name: string; readonly json: unknown }[] = [];
+  const said: string[] = [];
+  for (const file of files) {
+    if (/^image\//.test(file.type)) said.push(words().bring.notYet);
+    else if (!/\.json$/i.test(file.name))
+      said.push(`${words().bring.unknown(file.name)} ${words().bring.needs}`);
+    else
+      try {
+        inputs.push({ name: file.name, json: JSON.parse(await file.text()) });
+      } catch {
+        said.push(words().bring.notJson(file.name));
+      }
+  }
+  trouble.value = said;
+  const design = inputs.find(({ json }) => formatOf(json) === 'garland-design');
+  if (design !== undefined) await openDesign(design.json);
+  else if (inputs.length > 0) await draftFrom(inputs);
+}
+
+/** A design that was saved. */
+export async function openDesign(json: unknown): Promise<void> {
+  const read = await slowBench.read(json);
+  if (read.ok) await begin(read.value.design);
+  else trouble.value = read.faults.map(faultSentence);
+}
+
+/** A design from tables and traces, or from a usual size. */
+export async function draftFrom(
+  inputs: readonly { readonly name: string; readonly json: unknown }[],
+): Promise<void> {
+  const drafted = await slowBench.draft(inputs);
+  if (drafted.ok) await begin(drafted.value.design);
+  else trouble.value = drafted.faults.map(faultSentence);
+}
+
+async function begin(design: Design): Promise<void> {
+  await bringIn(design);
+  stop.value = 'outline';
+}
+
+function formatOf(json: unknown): unknown {
+  return typeof json === 'object' && json !== null ? (json as { format?: unknown }).format : undefined;
+}

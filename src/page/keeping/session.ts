@@ -1,0 +1,69 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Design } from '../../core/index.ts';
+import type { Step } from './step.ts';
+
+/** What one sitting at the bench leaves behind, so that it can be gone on with. */
+export interface Sitting {
+  readonly id: string;
+  readonly design: Design;
+  /** How many of its steps are done; those beyond were taken back. */
+  readonly done: number;
+  readonly savedAs: string | null;
+  readonly savedDesign: string | null;
+  readonly touchedAt: number;
+}
+
+interface Shelf extends DBSchema {
+  sittings: { key: string; value: Sitting };
+  steps: { key: [string, number]; value: { readonly id: string; readonly n: number; readonly step: Step } };
+}
+
+/** Sittings that are kept; older ones make room. */
+const KEPT = 12;
+
+let opened: Promise<IDBPDatabase<Shelf>> | null = null;
+
+function shelf(): Promise<IDBPDatabase<Shelf>> {
+  opened ??= openDB<Shelf>('garland', 1, {
+    upgrade(database) {
+      database.createObjectStore('sittings', { keyPath: 'id' });
+      database.createObjectStore('steps', { keyPath: ['id', 'n'] });
+    },
+  });
+  return opened;
+}
+
+/** Puts a sitting on the shelf with its newest step; steps that were taken back and left are dropped. */
+export async function keepSitting(sitting: Sitting, newest: Step | null): Promise<void> {
+  const written = (await shelf()).transaction(['sittings', 'steps'], 'readwrite');
+  await written.objectStore('sittings').put(sitting);
+  if (newest !== null) {
+    const steps = written.objectStore('steps');
+    await steps.delete(
+      IDBKeyRange.bound([sitting.id, sitting.done - 1], [sitting.id, Number.MAX_SAFE_INTEGER]),
+    );
+    await steps.put({ id: sitting.id, n: sitting.done - 1, step: newest });
+  }
+  await written.done;
+}
+
+/** Every sitting on the shelf, newest first. */
+export async function keptSittings(): Promise<readonly Sitting[]> {
+  const all = await (await shelf()).getAll('sittings');
+  const sorted = all.toSorted((a, b) => b.touchedAt - a.touchedAt);
+  for (const old of sorted.slice(KEPT)) await dropSitting(old.id);
+  return sorted.slice(0, KEPT);
+}
+
+/** The steps of a sitting, in order, with those that were taken back. */
+export async function stepsOf(id: string): Promise<readonly Step[]> {
+  const range = IDBKeyRange.bound([id, 0], [id, Number.MAX_SAFE_INTEGER]);
+  return (await (await shelf()).getAll('steps', range)).map(({ step }) => step);
+}
+
+export async function dropSitting(id: string): Promise<void> {
+  const written = (await shelf()).transaction(['sittings', 'steps'], 'readwrite');
+  await written.objectStore('sittings').delete(id);
+  await written.objectStore('steps').delete(IDBKeyRange.bound([id, 0], [id, Number.MAX_SAFE_INTEGER]));
+  await written.done;
+}

@@ -1,0 +1,75 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { RegisterEntry } from '../../core/index.ts';
+import { nameOf, words } from '../words/words.ts';
+import { numberText, readNumber } from './numberText.ts';
+
+/** Steps of the arrow keys, in mm and in parts of one. */
+const STEP = { mm: 0.1, other: 0.01 } as const;
+const COARSE = 10;
+
+/** A field for a number of the maker's own; arrow keys nudge it, Enter uses it, Escape leaves it as it was. */
+export function NumberField({
+  entry,
+  give,
+  leave,
+}: {
+  readonly entry: RegisterEntry;
+  readonly give: (value: number) => void;
+  readonly leave: () => void;
+}) {
+  const field = useRef<HTMLInputElement>(null);
+  const [text, setText] = useState(numberText(entry));
+  const [isTyped, setTyped] = useState(false);
+  useEffect(() => {
+    field.current?.focus();
+    field.current?.select();
+  }, [entry.name]);
+  useEffect(() => {
+    if (!isTyped) setText(numberText(entry));
+  }, [entry.value]);
+  const read = readNumber(text, entry.unit);
+  const use = () => {
+    if (!read.ok || !isTyped) return;
+    setTyped(false);
+    give(read.value);
+  };
+  const nudge = (event: KeyboardEvent) => {
+    const up = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+    if (up !== 0 && read.ok) {
+      event.preventDefault();
+      const step = (entry.unit === 'mm' ? STEP.mm : STEP.other) * (event.shiftKey ? COARSE : 1);
+      setTyped(false);
+      give(Number((read.value + up * step).toFixed(4)));
+    }
+    if (event.key === 'Escape') leave();
+  };
+  return (
+    <form
+      class="number-field"
+      onSubmit={(event) => {
+        event.preventDefault();
+        use();
+      }}
+    >
+      <input
+        ref={field}
+        value={text}
+        inputMode="decimal"
+        autocomplete="off"
+        aria-label={words().number.label(nameOf(entry.name))}
+        aria-invalid={!read.ok}
+        onInput={(event) => {
+          setTyped(true);
+          setText(event.currentTarget.value);
+        }}
+        onKeyDown={nudge}
+        onBlur={use}
+      />
+      {!read.ok && (
+        <p class="said" role="alert">
+          {read.faults[0] && `${read.faults[0].found}; ${read.faults[0].need}.`}
+        </p>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,40 @@
+import { dependsOn, type Finding, type RegisterEntry } from '../../core/index.ts';
+import { findings, whole } from '../store.ts';
+import { NumberRow } from './NumberRow.tsx';
+
+/** A group of numbers under a small heading; names that the instrument does not have are left out. */
+export function NumberList({ title, names }: { readonly title: string; readonly names: readonly string[] }) {
+  const register = whole.value?.register ?? [];
+  const byName = new Map(register.map((entry) => [entry.name, entry]));
+  const entries = names.flatMap((name): readonly RegisterEntry[] => {
+    const entry = byName.get(name);
+    return entry ? [entry] : [];
+  });
+  if (entries.length === 0) return null;
+  return (
+    <section>
+      <h2 class="group">{title}</h2>
+      <ul class="rows">
+        {entries.map((entry) => (
+          <NumberRow
+            key={entry.name}
+            entry={entry}
+            carries={carriedBy(register, entry.name)}
+            finding={findingAt(findings.value, entry.name)}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function carriedBy(register: readonly RegisterEntry[], name: string): number {
+  return register.filter((entry) => dependsOn(entry).includes(name)).length;
+}
+
+/** What questions a number; remarks do not. */
+export function findingAt(found: readonly Finding[], name: string): Finding | null {
+  return (
+    found.find(({ at, weight }) => weight !== 'remark' && (at === name || at === `values.${name}`)) ?? null
+  );
+}

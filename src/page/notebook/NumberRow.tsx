@@ -1,0 +1,135 @@
+import {
+  dependsOn,
+  type Finding,
+  overrule,
+  type RegisterEntry,
+  takeProposal,
+  VALUES,
+  type ValueName,
+} from '../../core/index.ts';
+import { design, edit, touched } from '../store.ts';
+import { nameOf, print, words } from '../words/words.ts';
+import { NumberField } from './NumberField.tsx';
+import { numberText, unitText } from './numberText.ts';
+import { OriginMark, QuestionMark } from './OriginMark.tsx';
+
+/** One number of the notebook: its name, where it comes from, what it is; touched, it can be overruled. */
+export function NumberRow({
+  entry,
+  carries,
+  finding,
+}: {
+  readonly entry: RegisterEntry;
+  /** How many numbers rest on it. */
+  readonly carries: number;
+  readonly finding: Finding | null;
+}) {
+  const isTouched = touched.value === entry.name;
+  const isGiven = entry.name in VALUES;
+  const proposal = isGiven ? design.value?.overruled?.[entry.name as ValueName] : undefined;
+  const give = (value: number) => {
+    if (design.value === null || value === entry.value) return;
+    edit(
+      `${nameOf(entry.name)} ${numberText({ value, unit: entry.unit })}`,
+      overrule(design.value, entry.name as ValueName, value),
+    );
+  };
+  const classes = ['row', isTouched && 'touched', finding && 'questioned'].filter(Boolean).join(' ');
+  return (
+    <li class={classes}>
+      <span class="margin">{finding ? <QuestionMark /> : <OriginMark kind={entry.origin.kind} />}</span>
+      <div class="row-head">
+        <button
+          type="button"
+          class="row-name"
+          aria-expanded={isTouched}
+          onClick={() => {
+            touched.value = isTouched ? null : entry.name;
+          }}
+        >
+          <b>{nameOf(entry.name)}</b>
+          <span class="origin">{finding ? words().states.questioned : originWords(entry)}</span>
+        </button>
+        {proposal && design.value && (
+          <button
+            type="button"
+            class="struck"
+            aria-label={words().proposal(numberText(proposal))}
+            title={words().proposal(numberText(proposal))}
+            onClick={() =>
+              design.value &&
+              edit(
+                `${nameOf(entry.name)} ${numberText(proposal)}`,
+                takeProposal(design.value, entry.name as ValueName),
+              )
+            }
+          >
+            <s>{numberText(proposal)}</s>
+          </button>
+        )}
+        <span class="value">{numberText(entry)}</span>
+        <span class="beside">
+          {entry.plusMinus
+            ? `± ${print(entry.plusMinus, entry.plusMinus < 0.1 ? 2 : 1)}`
+            : unitText(entry.unit)}
+        </span>
+      </div>
+      {isTouched && (
+        <div class="row-more">
+          <p class="origin">{moreWords(entry, carries)}</p>
+          {isGiven && (
+            <NumberField
+              entry={entry}
+              give={give}
+              leave={() => {
+                touched.value = null;
+              }}
+            />
+          )}
+        </div>
+      )}
+      {finding && (
+        <p class="sentence">
+          {capital(finding.found)}; {finding.need}. {capital(finding.remedy)}.
+        </p>
+      )}
+    </li>
+  );
+}
+
+function originWords({ origin }: RegisterEntry): string {
+  const said = words().origins;
+  if (origin.kind === 'chosen' && origin.why?.startsWith('by us')) return said.chosenByUs;
+  if (origin.kind === 'measured') return said.measured + words().fromWhere(short(origin.from));
+  return said[origin.kind];
+}
+
+function moreWords(entry: RegisterEntry, carries: number): string {
+  const { origin } = entry;
+  const rests = dependsOn(entry);
+  const from =
+    origin.kind === 'published'
+      ? origin.source
+      : origin.kind === 'common-practice' || origin.kind === 'from-memory'
+        ? (origin.note ?? '')
+        : origin.kind === 'chosen'
+          ? (origin.why?.replace(/^by us: /, '') ?? '')
+          : origin.kind === 'derived'
+            ? (origin.how ?? '')
+            : origin.from;
+  const names = rests.slice(0, NAMED).map(nameOf).join(', ') + (rests.length > NAMED ? ' …' : '');
+  return [from, rests.length > 0 ? words().restsOn(names) : '', words().carries(carries)]
+    .filter((part) => part !== '')
+    .join('; ');
+}
+
+const NAMED = 4;
+const SHORT = 24;
+
+function short(text: string): string {
+  return text.length > SHORT ? `${text.slice(0, SHORT - 1)}…` : text;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

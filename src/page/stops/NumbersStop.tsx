@@ -1,0 +1,155 @@
+import { useState } from 'preact/hooks';
+import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
+import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
+import { PieceWall } from '../drawing/PieceWall.tsx';
+import { type Answer, Leaf } from '../notebook/Leaf.tsx';
+import { NumberList } from '../notebook/NumberList.tsx';
+import { design, edit, faults, findings, plate, stop, whole } from '../store.ts';
+import { isQuestioned } from '../way/stateOf.ts';
+import { VALUES_OF_STOP } from '../way/stopNumbers.ts';
+import { type NUMBERED_STOPS, STOPS } from '../way/stops.ts';
+import { nameOf, words } from '../words/words.ts';
+
+type NumberedStop = (typeof NUMBERED_STOPS)[number];
+
+/** A stop of the design: its drawing, its numbers, and the answer that settles it. */
+export function NumbersStop({ name }: { readonly name: NumberedStop }) {
+  const said = words();
+  const [isAll, setAll] = useState(false);
+  const groups = VALUES_OF_STOP[name].filter(
+    (group) => group.plate === undefined || group.plate === plate.value,
+  );
+  return (
+    <>
+      <main class="drawing">{drawingOf(name)}</main>
+      <Leaf question={said.questions[name]} lead={leadOf(name)} answers={answersOf(name)}>
+        {faults.value.length > 0 && (
+          <div class="trouble" role="alert">
+            <p>
+              <b>{said.fix}</b>
+            </p>
+            {faults.value.map(({ code, at, found, need, remedy }) => (
+              <p key={code + at}>
+                {nameOf(at)}: {found}; {need}. {remedy}.
+              </p>
+            ))}
+          </div>
+        )}
+        {!isAll && <p class="unit-line">{said.millimetres}</p>}
+        {isAll ? (
+          <AllNumbers />
+        ) : (
+          groups.map(({ title, names }) => (
+            <NumberList key={title} title={said.groups[title]} names={names} />
+          ))
+        )}
+        {!isAll && name === 'arch' && <WhatTheLampShows />}
+        <p>
+          <button type="button" class="linked" onClick={() => setAll(!isAll)}>
+            {isAll ? said.fewNumbers : said.allNumbers}
+          </button>
+        </p>
+      </Leaf>
+    </>
+  );
+}
+
+function drawingOf(name: NumberedStop) {
+  if (name === 'outline' || name === 'form') return <BodyDrawing />;
+  if (name === 'arch') return <ArchDrawing />;
+  return <PieceWall parts={PARTS[name] ?? []} key={name} />;
+}
+
+/** Which pieces hang on the wall of a stop. */
+const PARTS: Readonly<Partial<Record<NumberedStop, readonly string[]>>> = {
+  thickness: ['hollowing'],
+  soundHoles: ['soundHoles'],
+  head: ['head'],
+  neck: ['neck', 'board', 'setup', 'bridge', 'bar', 'post', 'nut'],
+};
+
+function leadOf(name: NumberedStop): string {
+  const { leads, plates } = words();
+  if (name === 'arch') return leads.arch(plates[plate.value]);
+  if (name === 'thickness') return leads.thickness(plates[plate.value]);
+  if (name === 'outline') return isQuestioned(name) ? leads.outlineQuestioned : leads.outline;
+  return leads[name];
+}
+
+function answersOf(name: NumberedStop): readonly Answer[] {
+  const said = words();
+  const here = design.value;
+  if (here === null) return [];
+  const isSettled = here.settled?.includes(name) ?? false;
+  const next = STOPS[STOPS.indexOf(name) + 1] ?? 'build';
+  const goOn = () => {
+    stop.value = next;
+  };
+  const settle: Answer = isSettled
+    ? { says: said.onTo(said.stops[next]), give: goOn }
+    : {
+        says: said.settle(said.stops[name]),
+        isOff: faults.value.length > 0,
+        give: () => {
+          edit(said.settle(said.stops[name]), { ...here, settled: [...(here.settled ?? []), name] });
+          goOn();
+        },
+      };
+  const other = plate.value === 'back' ? 'top' : 'back';
+  if (name === 'arch' || name === 'thickness')
+    return [
+      settle,
+      {
+        says: said.nowThe(said.plates[other]),
+        give: () => {
+          plate.value = other;
+        },
+      },
+    ];
+  if (!isSettled) return [settle];
+  return [
+    settle,
+    {
+      says: said.unsettle,
+      give: () =>
+        edit(said.unsettle, { ...here, settled: (here.settled ?? []).filter((one) => one !== name) }),
+    },
+  ];
+}
+
+function WhatTheLampShows() {
+  const said = words();
+  const found = findings.value.filter(({ at }) => at.includes(plate.value) || at.startsWith('arch'));
+  return (
+    <section class="plain">
+      <h2 class="group">{said.groups.lamp}</h2>
+      {found.length === 0 ? (
+        <p>{said.noFaultSeen}</p>
+      ) : (
+        found.map((one) => (
+          <p key={one.code + one.at}>
+            {one.at}: {one.found}. {one.remedy}.
+          </p>
+        ))
+      )}
+    </section>
+  );
+}
+
+function AllNumbers() {
+  const said = words();
+  const [sought, seek] = useState('');
+  const names = (whole.value?.register ?? []).map(({ name }) => name);
+  const found = names.filter((name) =>
+    `${name} ${nameOf(name)}`.toLowerCase().includes(sought.toLowerCase()),
+  );
+  return (
+    <>
+      <label class="field search">
+        {said.searchNumbers}
+        <input value={sought} onInput={(event) => seek(event.currentTarget.value)} />
+      </label>
+      <NumberList title={said.allNumbers} names={found} />
+    </>
+  );
+}

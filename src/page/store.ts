@@ -1,0 +1,147 @@
+import { computed, effect, signal } from '@preact/signals';
+import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
+import { newestOnly, quickBench, slowBench } from './bench/bench.ts';
+import { keepSitting, type Sitting, stepsOf } from './keeping/session.ts';
+import { type Step, stepBetween, withStep } from './keeping/step.ts';
+import type { Stop } from './way/stops.ts';
+
+/** The one design on the bench; null before anything is brought in. */
+export const design = signal<Design | null>(null);
+/** While a hand drags: what the design would be. Shown, not yet an edit. */
+export const held = signal<Design | null>(null);
+export const stop = signal<Stop>('photograph');
+/** The number that the hand is on. */
+export const touched = signal<string | null>(null);
+export const plate = signal<'back' | 'top'>('back');
+
+export const body = signal<ShownBody | null>(null);
+export const whole = signal<ShownInstrument | null>(null);
+/** Why the design as it stands cannot be derived; the last sound one stays in sight. */
+export const faults = signal<readonly Fault[]>([]);
+export const findings = signal<readonly Finding[]>([]);
+
+export const steps = signal<readonly Step[]>([]);
+export const done = signal(0);
+export const savedAs = signal<string | null>(null);
+/** The design as it was last put in a file. */
+export const savedDesign = signal<Design | null>(null);
+export const isInFile = computed(
+  () => savedDesign.value !== null && JSON.stringify(savedDesign.value) === JSON.stringify(design.value),
+);
+/** When the browser last put the sitting on its shelf; false where it cannot. */
+export const keptAt = signal<number | false | null>(null);
+
+let sittingId = '';
+
+/** A design comes to the bench, with what was done to it before if it was here already. */
+export async function bringIn(given: Design, sitting?: Sitting): Promise<void> {
+  sittingId = sitting?.id ?? `${Date.now()}-${Math.round(Math.random() * 1e9)}`;
+  steps.value = sitting ? await stepsOf(sitting.id) : [];
+  done.value = sitting?.done ?? 0;
+  savedAs.value = sitting?.savedAs ?? null;
+  savedDesign.value = sitting?.savedDesign ? (JSON.parse(sitting.savedDesign) as Design) : null;
+  held.value = null;
+  touched.value = null;
+  whole.value = null;
+  body.value = null;
+  design.value = given;
+  await keep(null);
+}
+
+/** One edit: at once in sight, one step to take back. */
+export function edit(says: string, after: Design): void {
+  held.value = null;
+  const before = design.value;
+  if (before === null) return;
+  const step = stepBetween(says, before, after);
+  if (step === null) return;
+  steps.value = [...steps.value.slice(0, done.value), step];
+  done.value += 1;
+  design.value = after;
+  void keep(step);
+}
+
+export function takeBack(): void {
+  const step = steps.value[done.value - 1];
+  if (design.value === null || step === undefined) return;
+  done.value -= 1;
+  design.value = withStep(design.value, step, 'back');
+  void keep(null);
+}
+
+export function doAgain(): void {
+  const step = steps.value[done.value];
+  if (design.value === null || step === undefined) return;
+  done.value += 1;
+  design.value = withStep(design.value, step, 'again');
+  void keep(null);
+}
+
+/** The design was put in a file of this name. */
+export function putInFile(name: string): void {
+  savedAs.value = name;
+  savedDesign.value = design.value;
+  void keep(null);
+}
+
+async function keep(newest: Step | null): Promise<void> {
+  if (design.value === null) return;
+  try {
+    await keepSitting(
+      {
+        id: sittingId,
+        design: design.value,
+        done: done.value,
+        savedAs: savedAs.value,
+        savedDesign: savedDesign.value && JSON.stringify(savedDesign.value),
+        touchedAt: Date.now(),
+      },
+      newest,
+    );
+    keptAt.value = Date.now();
+  } catch {
+    // A browser may refuse storage, in a private window for one: the page says so and goes on.
+    keptAt.value = false;
+  }
+}
+
+const showWhole = newestOnly(
+  async (asked: Design): Promise<Checked<ShownInstrument>> => slowBench.whole(asked),
+  (answer, asked) => {
+    if (asked !== design.value) return;
+    faults.value = answer.ok ? [] : answer.faults;
+    if (answer.ok) {
+      whole.value = answer.value;
+      body.value = answer.value.body;
+      look(asked);
+    }
+  },
+);
+
+const look = newestOnly(
+  (asked: Design) => slowBench.check(asked),
+  (found, asked) => {
+    if (asked === design.value) findings.value = found;
+  },
+);
+
+const showBodyNow = newestOnly(
+  async (asked: Design): Promise<Checked<ShownBody>> => quickBench.body(asked),
+  (answer, asked) => {
+    if (asked !== (held.value ?? design.value)) return;
+    if (answer.ok) body.value = answer.value;
+    faults.value = answer.ok ? [] : answer.faults;
+  },
+);
+
+effect(() => {
+  const shown = held.value ?? design.value;
+  if (shown !== null) showBodyNow(shown);
+});
+effect(() => {
+  if (design.value !== null) showWhole(design.value);
+});
+
+/** The day the last pack was taken in this sitting, and the design that it was made from. */
+export const takenOn = signal<string | null>(null);
+export const takenDesign = signal<Design | null>(null);

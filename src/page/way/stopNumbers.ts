@@ -1,0 +1,88 @@
+import type { Words } from '../words/en.ts';
+import type { NUMBERED_STOPS } from './stops.ts';
+
+/** Numbers that stand together in the notebook, under a heading. */
+export interface NumberGroup {
+  readonly title: keyof Words['groups'];
+  readonly names: readonly string[];
+  /** Only shown for this plate. */
+  readonly plate?: 'back' | 'top';
+}
+
+const plateNumbers = (plate: 'back' | 'top', Plate: 'Back' | 'Top'): readonly NumberGroup[] => [
+  {
+    title: 'wholePlate',
+    plate,
+    names: [
+      `archHeight${Plate}`,
+      `edgeHeight${Plate}`,
+      `scoopDepth${Plate}`,
+      `${plate}.channelZ`,
+      `${plate}.waist.steepest`,
+    ],
+  },
+];
+
+/** The numbers of every stop, in the order of the notebook. */
+export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], readonly NumberGroup[]>> = {
+  outline: [
+    { title: 'sizes', names: ['bodyLength', 'upperBout', 'waist', 'lowerBout'] },
+    { title: 'places', names: ['upperCornerEnd', 'lowerCornerEnd', 'stop', 'neckStop'] },
+    { title: 'ribs', names: ['overhang', 'cornerOverhang', 'purflingToEdge', 'purflingWidth'] },
+  ],
+  form: [
+    {
+      title: 'ribs',
+      names: [
+        'ribThickness',
+        'ribHeightNeck',
+        'ribHeightTail',
+        'liningThickness',
+        'liningWidth',
+        'ribs.lowerLength',
+        'ribs.waistLength',
+        'ribs.upperLength',
+      ],
+    },
+    {
+      title: 'blocks',
+      names: ['upperBlockWidth', 'upperBlockDepth', 'lowerBlockWidth', 'lowerBlockDepth'],
+    },
+    {
+      title: 'holes',
+      names: ['formThickness', 'clampHoleDiameter', 'clampHoleWall', 'pinDiameter', 'pinFromEnd'],
+    },
+  ],
+  arch: [
+    ...plateNumbers('back', 'Back'),
+    ...plateNumbers('top', 'Top'),
+    { title: 'channel', names: ['channelAtBouts', 'channelAtWaist', 'channelAtCorners'] },
+    {
+      title: 'fullness',
+      names: [
+        'fullnessUpperBout',
+        'fullnessUpperCorner',
+        'fullnessWaist',
+        'fullnessLowerCorner',
+        'fullnessLowerBout',
+      ],
+    },
+  ],
+  thickness: [
+    {
+      title: 'thicknesses',
+      plate: 'back',
+      names: ['thicknessBackMiddle', 'thicknessBackBouts', 'thicknessBackFlanks', 'thicknessBackChannel'],
+    },
+    {
+      title: 'thicknesses',
+      plate: 'top',
+      names: ['thicknessTopMiddle', 'thicknessTopBouts', 'thicknessTopFlanks', 'thicknessTopChannel'],
+    },
+    { title: 'weight', plate: 'back', names: ['densityBack', 'back.mass', 'airVolume'] },
+    { title: 'weight', plate: 'top', names: ['densityTop', 'top.mass', 'top.massWithBar', 'airVolume'] },
+  ],
+  soundHoles: [{ title: 'sizes', names: [] }],
+  head: [{ title: 'sizes', names: [] }],
+  neck: [{ title: 'sizes', names: ['stop', 'neckStop', 'bridgeFeet', 'postDiameter', 'barLength'] }],
+};

@@ -1,0 +1,34 @@
+import { signal } from '@preact/signals';
+import { VALUES, type ValueName } from '../../core/index.ts';
+import { de } from './de.ts';
+import { en, type Words } from './en.ts';
+
+export type Language = 'en' | 'de';
+
+const CATALOGUES: Readonly<Record<Language, Words>> = { en, de };
+
+export const language = signal<Language>(navigator.language.startsWith('de') ? 'de' : 'en');
+
+/** The words of the language that the page speaks now. */
+export function words(): Words {
+  return CATALOGUES[language.value];
+}
+
+/** What a number is called in the notebook: the short name, or what it means. */
+export function nameOf(name: string): string {
+  const short = words().names[name];
+  if (short !== undefined) return short;
+  if (name in VALUES) return VALUES[name as ValueName].says;
+  return name
+    .replace(/\./g, ', ')
+    .replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+}
+
+/** A number in the notation of the language, with as many decimals as are good for a maker. */
+export function print(value: number, decimals = 1): string {
+  return value.toLocaleString(language.value, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+  });
+}
