@@ -1,4 +1,4 @@
-// `npm start`: installs what is missing, builds, runs the demo job; in a terminal it then serves the page once there is one.
+// `npm start`: installs what is missing, builds, runs the demo job, and serves the page with it on the bench.
 import { spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -14,6 +14,12 @@ const words = process.argv.slice(2).filter((word) => word !== '--no-page');
 const demo = spawnSync(process.execPath, [command, 'demo', ...words], { cwd: root, stdio: 'inherit' });
 // Findings are part of an honest demo: it is done all the same.
 process.exitCode = demo.status === 1 ? 0 : (demo.status ?? 1);
+if (process.exitCode === 0 && !process.argv.includes('--no-page')) {
+  const design = join(root, 'out', 'demo', 'fiddle', 'design.garland.json');
+  const given = existsSync(design) ? [design] : [];
+  const page = spawnSync(process.execPath, [command, 'page', ...given], { cwd: root, stdio: 'inherit' });
+  process.exitCode = page.status ?? 0;
+}
 
 /** Lets `npx --no-install garland …` in this folder find the command that was just built. */
 function linkCommand() {

@@ -6,6 +6,7 @@ import { addDemo } from './commands/demo.ts';
 import { addDerive } from './commands/derive.ts';
 import { addDraft } from './commands/draft.ts';
 import { addMake } from './commands/make.ts';
+import { addPage } from './commands/page.ts';
 import { addPicture } from './commands/picture.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTrace } from './commands/trace.ts';
@@ -28,11 +29,12 @@ Examples:
   garland draft trace.json --out fiddle.garland.json
   garland picture fiddle.garland.json --of raking-light --out back.png
   garland make fiddle.garland.json --out pack
+  garland page fiddle.garland.json                 the same design in a browser
 
 Exit codes: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write.`,
   );
 
-for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addPicture, addCheck])
+for (const add of [addDemo, addSheet, addTrace, addDraft, addDerive, addMake, addPicture, addCheck, addPage])
   add(program);
 
 /** Who reads us may stop early, as `head` does: then we are done, with nothing left to say. */
