@@ -19,8 +19,7 @@ test('an overruled number is chosen, and the proposal is kept beside it', () => 
   const after = overrule(before, 'overhang', 2.6);
   expect(after.values.overhang).toEqual({ value: 2.6, unit: 'mm', origin: { kind: 'chosen' } });
   expect(after.overruled?.overhang).toEqual(before.values.overhang);
-  expect(takeProposal(after, 'overhang').values).toEqual(before.values);
-  expect(takeProposal(after, 'overhang').overruled).toEqual({});
+  expect(takeProposal(after, 'overhang')).toEqual(before);
 });
 
 test('overruled twice, the proposal is still the first one', () => {
@@ -31,7 +30,10 @@ test('overruled twice, the proposal is still the first one', () => {
 
 test('proposals follow the number that they were worked out from', () => {
   const after = overrule(drafted({ bodyLength: 355 }), 'bodyLength', 345);
-  expect(after.values.lowerBout?.value).toBeCloseTo(drafted({ bodyLength: 345 }).values.lowerBout?.value ?? 0, 9);
+  expect(after.values.lowerBout?.value).toBeCloseTo(
+    drafted({ bodyLength: 345 }).values.lowerBout?.value ?? 0,
+    9,
+  );
   expect(overrule(drafted({ bodyLength: 355 }), 'stop', 189).values.neckStop?.value).toBeCloseTo(126, 9);
 });
 

@@ -22,8 +22,9 @@ export function overrule(design: Design, name: ValueName, value: number): Design
 export function takeProposal(design: Design, name: ValueName): Design {
   const proposal = design.overruled?.[name];
   if (proposal === undefined) return design;
-  const { [name]: _, ...overruled } = design.overruled ?? {};
-  return { ...followed(design, { ...design.values, [name]: proposal }), overruled };
+  const { [name]: _, ...others } = design.overruled ?? {};
+  const { overruled: __, ...back } = followed(design, { ...design.values, [name]: proposal });
+  return Object.keys(others).length === 0 ? back : { ...back, overruled: others };
 }
 
 /** The values with those proposals brought up to date that stood as we would have filled them before. */

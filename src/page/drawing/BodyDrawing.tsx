@@ -203,11 +203,15 @@ function Width({
           y={y - 22}
           width="44"
           height="44"
-          tabIndex={side === 1 ? 0 : -1}
-          role="slider"
-          aria-label={nameOf(name)}
-          aria-valuenow={widthMm}
-          aria-valuetext={`${print(widthMm)} mm`}
+          {...(side === 1
+            ? {
+                tabIndex: 0,
+                role: 'slider',
+                'aria-label': nameOf(name),
+                'aria-valuenow': widthMm,
+                'aria-valuetext': `${print(widthMm)} mm`,
+              }
+            : { 'aria-hidden': true })}
           onPointerDown={(event) => pull(event, side)}
           onPointerMove={drag}
           onPointerUp={letGo}

@@ -39,7 +39,7 @@ export function withStep(design: Design, step: Step, way: 'back' | 'again'): Des
     else {
       const inner = { ...((changed[key] ?? {}) as Entries) };
       put(inner, sub, value);
-      changed[key] = inner;
+      put(changed, key, Object.keys(inner).length === 0 ? undefined : inner);
     }
   }
   return changed as unknown as Design;

@@ -39,7 +39,9 @@ export function NumberField({
       event.preventDefault();
       const step = (entry.unit === 'mm' ? STEP.mm : STEP.other) * (event.shiftKey ? COARSE : 1);
       setTyped(false);
-      give(Number((read.value + up * step).toFixed(4)));
+      const nudged = Number(((isTyped ? read.value : entry.value) + up * step).toFixed(4));
+      setText(numberText({ value: nudged, unit: entry.unit }));
+      give(nudged);
     }
     if (event.key === 'Escape') leave();
   };

@@ -7,7 +7,7 @@ import {
   VALUES,
   type ValueName,
 } from '../../core/index.ts';
-import { design, edit, touched } from '../store.ts';
+import { design, edit, held, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { NumberField } from './NumberField.tsx';
 import { numberText, unitText } from './numberText.ts';
@@ -15,7 +15,7 @@ import { OriginMark, QuestionMark } from './OriginMark.tsx';
 
 /** One number of the notebook: its name, where it comes from, what it is; touched, it can be overruled. */
 export function NumberRow({
-  entry,
+  entry: derived,
   carries,
   finding,
 }: {
@@ -24,8 +24,11 @@ export function NumberRow({
   readonly carries: number;
   readonly finding: Finding | null;
 }) {
+  const isGiven = derived.name in VALUES;
+  // The maker's own numbers are shown as they are given, ahead of what is derived from them.
+  const given = (held.value ?? design.value)?.values[derived.name as ValueName];
+  const entry: RegisterEntry = given ? { name: derived.name, ...given } : derived;
   const isTouched = touched.value === entry.name;
-  const isGiven = entry.name in VALUES;
   const proposal = isGiven ? design.value?.overruled?.[entry.name as ValueName] : undefined;
   const give = (value: number) => {
     if (design.value === null || value === entry.value) return;

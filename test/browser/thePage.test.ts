@@ -1,0 +1,198 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { unzipSync } from 'fflate';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { buildPage } from '../../scripts/buildPage.mjs';
+import { designText, draft, make, parseMakeOptions, readDesign } from '../../src/core/index.ts';
+import { sha256 } from '../../src/host/index.ts';
+
+const CHROMIUM = '/usr/bin/chromium';
+
+/** The page from disk, as by a double click: no server, no network. */
+describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
+  let folder: string;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  const asked: string[] = [];
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'garland-page-'));
+    await buildPage(folder);
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  beforeEach(async () => {
+    asked.length = 0;
+    troubles.length = 0;
+    await context?.close();
+    context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      locale: 'en-GB',
+      acceptDownloads: true,
+    });
+    // Without this picker, saving is a download, which a test can catch.
+    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
+    page = await context.newPage();
+    page.on('request', (request) => asked.push(request.url()));
+    page.on('pageerror', (error) => troubles.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') troubles.push(message.text());
+    });
+    await page.goto(pathToFileURL(join(folder, 'garland.html')).href);
+  }, 60_000);
+
+  const drawViolin = async () => {
+    await page.getByRole('button', { name: 'Draw it' }).click();
+    await page.locator('.line.edge').waitFor();
+  };
+  const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
+  const valueOf = async (name: string) =>
+    (
+      await page
+        .locator('.row', { has: page.locator('b', { hasText: new RegExp(`^${name}$`) }) })
+        .locator('.value')
+        .innerText()
+    ).trim();
+  const savedDesign = async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'put it in a file' }).click();
+    const path = await (await download).path();
+    return readFileSync(path, 'utf8');
+  };
+
+  test('from a usual size to a pack, by accepting what is proposed, with the bytes of the command line', async () => {
+    await drawViolin();
+    for (const stop of ['outline', 'form', 'arch', 'thickness', 'sound holes', 'head', 'neck and set-up'])
+      await page.getByRole('button', { name: `Settle the ${stop}` }).click();
+    const text = await savedDesign();
+    await page.locator('.kept b', { hasText: 'in a file' }).waitFor();
+    const download = page.waitForEvent('download', { timeout: 90_000 });
+    await page.getByRole('button', { name: 'Take it away' }).click();
+    const files = unzipSync(readFileSync(await (await download).path()));
+    const design = readDesign(JSON.parse(text));
+    const options = parseMakeOptions({ only: 'print,laser', paper: 'A4', dxf: 'R2000' });
+    if (!design.ok || !options.ok) throw new Error('the saved design cannot be read');
+    const pack = await make(design.value.design, { ...options.value, digest: sha256 });
+    if (!pack.ok) throw new Error(pack.faults[0]?.found);
+    expect(Object.keys(files).sort()).toEqual(pack.value.files.map(({ path }) => path).sort());
+    const different = pack.value.files.filter(
+      ({ path, bytes }) => !Buffer.from(files[path] as Uint8Array).equals(bytes),
+    );
+    expect(different.map(({ path }) => path)).toEqual([]);
+    expect(asked.filter((address) => !/^(file|blob|data):/.test(address))).toEqual([]);
+    expect(troubles).toEqual([]);
+  }, 180_000);
+
+  test('a number typed in inches is read, everything follows, and taking it back leaves the design as it was', async () => {
+    await drawViolin();
+    const before = await savedDesign();
+    await page.getByRole('button', { name: /^lower bout/ }).click();
+    const field = page.getByLabel('lower bout, a new number');
+    await field.fill('8 1/8 in');
+    await field.press('Enter');
+    await expect.poll(() => valueOf('lower bout')).toBe('206.4');
+    await page.locator('.struck', { hasText: '206.0' }).waitFor();
+    await page.locator('.take-back', { hasText: 'lower bout 206.4' }).click();
+    await expect.poll(() => valueOf('lower bout')).toBe('206.0');
+    await page.locator('.kept b', { hasText: 'in a file' }).waitFor();
+    expect(troubles).toEqual([]);
+    await page.getByRole('button', { name: 'do again' }).click();
+    await expect.poll(() => valueOf('lower bout')).toBe('206.4');
+    expect(JSON.parse(await savedDesign()).values.lowerBout.value).toBeCloseTo(206.375, 9);
+    expect(JSON.parse(before).values.lowerBout.value).toBe(206);
+  }, 60_000);
+
+  test('a width is dragged: the drawing follows, and it is one step', async () => {
+    await drawViolin();
+    const grip = page.getByRole('slider', { name: 'lower bout' });
+    const box = await grip.boundingBox();
+    if (box === null) throw new Error('no grip to drag');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let step = 1; step <= 10; step++) await page.mouse.move(x + step, y);
+    await page.mouse.up();
+    await expect.poll(() => valueOf('lower bout')).not.toBe('206.0');
+    const dragged = Number(await valueOf('lower bout'));
+    expect(dragged).toBeGreaterThan(212);
+    await page.locator('.take-back').click();
+    await expect.poll(() => valueOf('lower bout')).toBe('206.0');
+    await page.locator('.take-back', { hasText: 'nothing yet' }).waitFor();
+  }, 60_000);
+
+  test('two hundred edits are taken back one by one to the same design, and live through a reload', async () => {
+    await drawViolin();
+    const before = JSON.parse(await savedDesign());
+    await page.getByRole('button', { name: /^waist/ }).click();
+    const field = page.getByLabel('waist, a new number');
+    for (let edit = 0; edit < 200; edit++) await field.press(edit % 3 === 0 ? 'ArrowDown' : 'ArrowUp');
+    await expect.poll(() => valueOf('waist'), { timeout: 20_000 }).toBe('118.6');
+    await page.waitForTimeout(1000);
+    await page.reload();
+    await page.getByRole('button', { name: /^Go on with/ }).click();
+    await expect.poll(() => valueOf('waist'), { timeout: 20_000 }).toBe('118.6');
+    for (let edit = 0; edit < 200; edit++) await page.locator('.take-back').click();
+    await page.locator('.take-back', { hasText: 'nothing yet' }).waitFor();
+    await expect.poll(() => valueOf('waist'), { timeout: 20_000 }).toBe('112.0');
+    await page.locator('.kept b', { hasText: 'in a file' }).waitFor();
+    await page.getByRole('button', { name: 'do again' }).click();
+    expect(JSON.parse(await savedDesign()).values.bodyLength).toEqual(before.values.bodyLength);
+  }, 120_000);
+
+  test.each([
+    ['a text', 'notes.txt', 'nothing', 'none of the files that belong here'],
+    ['a broken design', 'broken.json', '{ "format": "garland-design", ', 'not whole, or no JSON'],
+    ['a design that is none', 'other.json', '{ "format": "garland-design", "version": 1 }', 'Add it.'],
+    ['a newer design', 'newer.json', '{ "format": "garland-design", "version": 99 }', 'newer'],
+  ])('%s gets its sentence', async (_, name, text, sentence) => {
+    const path = join(folder, name);
+    writeFileSync(path, text);
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await chooser).setFiles(path);
+    await expect.poll(() => page.locator('.trouble').innerText()).toContain(sentence);
+    expect(troubles).toEqual([]);
+  });
+
+  test('what a design says of itself is shown as it stands and runs nothing', async () => {
+    const drafted = draft([
+      {
+        name: 'x',
+        json: {
+          format: 'garland-measurements',
+          version: 1,
+          family: 'violin',
+          name: '<img src=x onerror=alert(1)>',
+          values: { bodyLength: 355 },
+        },
+      },
+    ]);
+    if (!drafted.ok) throw new Error('not drafted');
+    const path = join(folder, 'named.garland.json');
+    writeFileSync(path, designText(drafted.value.design));
+    page.on('dialog', () => troubles.push('a dialog'));
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await chooser).setFiles(path);
+    await expect.poll(() => page.locator('.way .name').innerText()).toBe('<img src=x onerror=alert(1)>');
+    expect(troubles).toEqual([]);
+  });
+
+  test('the page speaks German with numbers in its notation', async () => {
+    await drawViolin();
+    await page.getByRole('button', { name: 'Deutsch' }).click();
+    await expect.poll(() => valueOf('Unterbügel')).toBe('206,0');
+    expect(await page.locator('html').getAttribute('lang')).toBe('de');
+    await goTo('Wölbung');
+    await page.locator('.gauge').first().waitFor();
+    expect(troubles).toEqual([]);
+  }, 60_000);
+});
