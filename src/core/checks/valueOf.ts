@@ -26,6 +26,7 @@ export const MAY_BE_ZERO: ReadonlySet<ValueName> = new Set([
   'edgeCrestInset',
   'longArchFillet',
   'channelCornerRounding',
+  'barSpring',
 ]);
 
 /** mm or a ratio as text for a sentence, without a tail of zeros. */

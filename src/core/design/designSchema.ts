@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
+import type { Unit } from '../quantity/index.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
@@ -40,8 +41,19 @@ const angleQuantity = z
   .meta({ id: 'Angle' });
 const ratioQuantity = z.looseObject({ ...measure, unit: z.literal('ratio') }).meta({ id: 'Ratio' });
 
+const pullQuantity = positive('N', 'a pull above 0').meta({ id: 'Pull' });
+const pitchQuantity = positive('Hz', 'a frequency above 0').meta({ id: 'Frequency' });
+const stringMassQuantity = positive('g/m', 'a mass above 0').meta({ id: 'StringMass' });
+
+function positive<U extends Unit>(unit: U, error: string) {
+  return z.looseObject({ ...measure, value: z.number().positive({ error }), unit: z.literal(unit) });
+}
+
 function quantity(name: ValueName) {
   const { unit, says } = VALUES[name];
+  if (unit === 'N') return pullQuantity.describe(says);
+  if (unit === 'Hz') return pitchQuantity.describe(says);
+  if (unit === 'g/m') return stringMassQuantity.describe(says);
   if (unit === 'kg/m³') return densityQuantity.describe(says);
   if (unit === 'deg') return angleQuantity.describe(says);
   return (unit === 'mm' ? lengthQuantity : ratioQuantity).describe(says);

@@ -139,7 +139,8 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
   const value = readNumber(name, parts.value);
   if (!value.ok) return value;
   const unit = VALUES[name].unit;
-  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= 0)
+  const least = name === 'barSpring' ? -Number.MIN_VALUE : 0;
+  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= least)
     return notPositive(name, parts.value);
   const quantity = { value: value.value, unit, origin: measured(source ?? 'the table of measurements') };
   if (parts.plusMinus === undefined) return accept(quantity);

@@ -2,6 +2,8 @@ import { BAR_VALUES } from './values/barValues.ts';
 import { BODY_VALUES } from './values/bodyValues.ts';
 import { NECK_VALUES } from './values/neckValues.ts';
 import { PLATE_VALUES } from './values/plateValues.ts';
+import { SETUP_VALUES } from './values/setupValues.ts';
+import { STRING_VALUES } from './values/stringValues.ts';
 import { TOOL_VALUES } from './values/toolValues.ts';
 
 /**
@@ -13,6 +15,8 @@ export const VALUES = {
   ...PLATE_VALUES,
   ...BAR_VALUES,
   ...NECK_VALUES,
+  ...SETUP_VALUES,
+  ...STRING_VALUES,
   ...TOOL_VALUES,
 } as const;
 

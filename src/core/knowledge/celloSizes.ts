@@ -1,6 +1,8 @@
 import { CELLO_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
+import { CELLO_SETUP } from './setups.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
+import { CELLO_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 /** The full-size cello. Most figures are from memory: no full table of one author is held. */
@@ -77,6 +79,8 @@ export const CELLO_SIZES: readonly Size[] = [
     thicknessTopFlanks: recalled(4.3, '4 to 5'),
     thicknessTopChannel: recalled(3.6, 'weak'),
     ...CELLO_NECK,
+    ...CELLO_SETUP,
+    ...CELLO_STRINGS,
     ...WOODS,
     ...ROUGHING,
     drillPitch: ours(20, 'room for the figures between the holes'),

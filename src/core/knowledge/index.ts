@@ -17,9 +17,11 @@ export {
   type Range,
   rangeFor,
 } from './ranges.ts';
+export { LEAST_STRING_CROWN_MM, SETUP_RANGES, type SetupRanges } from './setupRanges.ts';
 export { lengthOf, type Size, valueAtLength } from './size.ts';
 export { nearestSize, sizeNamed, sizesOf } from './sizes.ts';
 export { type Source, type SourceName } from './sources.ts';
+export { PACKET_TUNING_HZ, STRING_PITCHES, type StringPitch } from './strings.ts';
 export {
   type NamedThicknesses,
   THICKNESS_MAP_NAMES,

@@ -19,6 +19,12 @@ const viola = (low: number, high: number): Range => ({
   origin: published(citation('violaTable')),
 });
 
+const spacing = (low: number, high: number): Range => ({
+  low,
+  high,
+  origin: published(citation('stringSpacing')),
+});
+
 const footBeyondBar = (low: number, high: number): Range => ({
   low,
   high,
@@ -32,6 +38,8 @@ const ANY_FAMILY: Readonly<Record<string, Range>> = {
   fullnessWaist: FULLNESS,
   fullnessLowerCorner: FULLNESS,
   fullnessLowerBout: FULLNESS,
+  tuningA: practice(415, 443),
+  endpinTaper: memory(17, 20),
 };
 
 /** For the ordinary size of each family; {@link rangeFor} brings them to another body length. */
@@ -74,6 +82,18 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     postDiameter: memory(6, 6.5),
     barHeight: memory(11, 13),
     barEndHeight: memory(3, 4),
+    barSpring: memory(0, 1),
+    stringSpacingNut: memory(16, 17),
+    stringSpacingBridge: memory(33, 34),
+    bridgeTopThickness: memory(1.2, 1.5),
+    saddleWidth: memory(36, 40),
+    saddleDepth: memory(6, 7),
+    saddleHeight: memory(7, 8),
+    endpinDiameter: memory(7, 8),
+    string1Pull: memory(75, 82),
+    string2Pull: memory(52, 58),
+    string3Pull: memory(42, 48),
+    string4Pull: memory(42, 48),
   },
   viola: {
     ...ANY_FAMILY,
@@ -96,6 +116,12 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     footBeyondBar: footBeyondBar(1, 1.5),
     barThickness: viola(5.5, 7),
     barHeight: viola(13, 15),
+    stringSpacingNut: spacing(16.5, 17),
+    stringSpacingBridge: spacing(35, 36),
+    string1Pull: memory(68, 80),
+    string2Pull: memory(52, 58),
+    string3Pull: memory(48, 53),
+    string4Pull: memory(46, 52),
   },
   cello: {
     ...ANY_FAMILY,
@@ -126,6 +152,13 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     barLength: memory(560, 590),
     barThickness: memory(10, 11),
     barHeight: memory(22, 25),
+    stringSpacingNut: memory(22, 22.5),
+    stringSpacingBridge: memory(46, 48),
+    bridgeTopThickness: memory(2.5, 3),
+    string1Pull: memory(155, 180),
+    string2Pull: memory(135, 150),
+    string3Pull: memory(130, 140),
+    string4Pull: memory(125, 140),
   },
 };
 
@@ -141,7 +174,7 @@ export function familyRanges(family: Family): Readonly<Record<string, Range>> {
  */
 export function rangeFor(family: Family, name: string, bodyLengthMm: number): Range | undefined {
   const range = RANGES[family][name];
-  if (!range || name.startsWith('fullness')) return range;
+  if (!range || ANY_FAMILY[name]) return range;
   const scale = name === 'formThickness' ? 1 : bodyLengthMm / lengthOf(ordinarySize(family));
   const habit = valueAtLength(nearestSize(family, bodyLengthMm), name, bodyLengthMm)?.value ?? range.low;
   return {

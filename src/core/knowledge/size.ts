@@ -53,6 +53,10 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'drillDiameter',
   'drillPoint',
   'rootAngle',
+  'tuningA',
+  'endpinTaper',
+  'saddleGap',
+  'barSpring',
   'fullnessUpperBout',
   'fullnessUpperCorner',
   'fullnessWaist',
@@ -69,6 +73,9 @@ const SAME_SIZE = 0.03;
 function unitOfValue(name: string): Unit {
   if (name.startsWith('fullness')) return 'ratio';
   if (name.endsWith('Angle')) return 'deg';
+  if (name === 'endpinTaper') return 'ratio';
+  if (name === 'tuningA') return 'Hz';
+  if (name.endsWith('Pull')) return 'N';
   return name.startsWith('density') ? 'kg/m³' : 'mm';
 }
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { dependsOn, makeRegister } from '../quantity/index.ts';
 import { FAMILIES } from './family.ts';
 import { familyRanges, rangeFor } from './ranges.ts';
+import { SETUP_RANGES } from './setupRanges.ts';
 import { lengthOf, valueAtLength } from './size.ts';
 import { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
 import { citation, SOURCES, type SourceName } from './sources.ts';
@@ -29,7 +30,7 @@ test('every source of the list is used by a size or a range', () => {
   for (const { values } of sizes)
     for (const { origin } of Object.values(values)) if (origin.kind === 'published') used.add(origin.source);
   for (const family of FAMILIES)
-    for (const { origin } of Object.values(familyRanges(family)))
+    for (const { origin } of Object.values({ ...familyRanges(family), ...SETUP_RANGES[family] }))
       if (origin.kind === 'published') used.add(origin.source);
   expect([...citations].filter((cited) => !used.has(cited))).toEqual([]);
 });

@@ -122,6 +122,30 @@ export const SOURCES = {
     year: 'no year given',
     note: 'cello strings 0.5 and 0.75 over the board at the nut',
   },
+  stringSpacing: {
+    author: 'H. Strobel, as quoted in a society’s journal',
+    title: 'Useful measurements: the strings of a viola',
+    year: 'quoted 2025',
+    note: 'spacing 17 and 36, on bodies under 16 in 16.5 and 35',
+  },
+  celloSaddle: {
+    author: 'author not named',
+    title: 'Final assembly of a cello',
+    year: 'no year given',
+    note: 'saddle 60 wide, let in 12, about 12 high; one building report',
+  },
+  barSpring: {
+    author: 'A. Samela; B. H. Huckaby',
+    title: 'two notes on the bass bar',
+    year: '2013; year not noted',
+    note: 'both advise against spring',
+  },
+  breakAngles: {
+    author: 'author not named',
+    title: 'Tension of strings and angle over the bridge',
+    year: 'no year given',
+    note: 'measured: 157° on a modern violin, 159.5° on one set up in the old way',
+  },
   violinNorm: {
     author: 'P. Kass',
     title: 'magazine article, title not noted',

@@ -1,6 +1,8 @@
 import { LARGE_VIOLA_NECK, MEDIUM_VIOLA_NECK, SMALL_VIOLA_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
+import { LARGE_VIOLA_SETUP, MEDIUM_VIOLA_SETUP, SMALL_VIOLA_SETUP } from './setups.ts';
 import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
+import { VIOLA_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violaTable');
@@ -78,6 +80,8 @@ const large: Size = sizeOf('viola', 'large', {
   thicknessTopChannel: table(2.8),
   thicknessTopBouts: table(3),
   ...LARGE_VIOLA_NECK,
+  ...LARGE_VIOLA_SETUP,
+  ...VIOLA_STRINGS,
   ...WOODS,
   ...ROUGHING,
 });
@@ -118,6 +122,8 @@ const medium = scaledSize(large, 'medium', {
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
   ...MEDIUM_VIOLA_NECK,
+  ...MEDIUM_VIOLA_SETUP,
+  ...VIOLA_STRINGS,
 });
 
 const small = scaledSize(large, 'small', {
@@ -156,6 +162,8 @@ const small = scaledSize(large, 'small', {
   scoopDepthBack: recalled(1),
   scoopDepthTop: recalled(1),
   ...SMALL_VIOLA_NECK,
+  ...SMALL_VIOLA_SETUP,
+  ...VIOLA_STRINGS,
 });
 
 /** The ordinary size of the family stands first. */

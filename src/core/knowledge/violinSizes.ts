@@ -1,5 +1,6 @@
 import { VIOLIN_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
+import { VIOLIN_SETUP } from './setups.ts';
 import {
   type Cell,
   ours,
@@ -12,6 +13,7 @@ import {
   valueAtLength,
   worked,
 } from './size.ts';
+import { VIOLIN_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violinAverages');
@@ -101,6 +103,8 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   barHeight: recalled(12, '11 to 13 once it is trimmed'),
   barEndHeight: recalled(3.5, '3 to 4'),
   ...VIOLIN_NECK,
+  ...VIOLIN_SETUP,
+  ...VIOLIN_STRINGS,
   ...WOODS,
   ...ROUGHING,
 });

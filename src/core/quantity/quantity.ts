@@ -8,7 +8,20 @@ export type Origin =
   | { readonly kind: 'derived'; readonly from: readonly string[]; readonly how?: string };
 
 /** The units that a number of the register may have. */
-export type Unit = 'mm' | 'deg' | 'ratio' | 'mm²' | 'mm³' | 'count' | 'N' | 'g' | 'kg/m³' | 'cm³' | 'l';
+export type Unit =
+  | 'mm'
+  | 'deg'
+  | 'ratio'
+  | 'mm²'
+  | 'mm³'
+  | 'count'
+  | 'N'
+  | 'g'
+  | 'kg/m³'
+  | 'cm³'
+  | 'l'
+  | 'Hz'
+  | 'g/m';
 
 /** A number with its unit and where it came from; `plusMinus` is its half interval at k = 2, in the same unit. */
 export interface Quantity {
