@@ -1,3 +1,4 @@
+export { biarc, bulgeLeaving } from './biarc.ts';
 export { carryChain } from './carryChain.ts';
 export type { Chain, Vertex } from './chain.ts';
 export { circleChain } from './circleChain.ts';

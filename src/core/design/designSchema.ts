@@ -4,6 +4,7 @@ import type { Unit } from '../quantity/index.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
+import { stringSpreadSchema } from './stringSpread.ts';
 import { thicknessSchema } from './thickness.ts';
 import { traceRecordSchema } from './traceRecord.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -108,6 +109,7 @@ export const designSchema = z
       )
       .optional(),
     settled: z.array(z.string()).optional(),
+    stringSpread: stringSpreadSchema.optional(),
   })
   .describe(
     'A design: every value with its unit and origin, and the outline as drafted or traced. Lengths in mm.',

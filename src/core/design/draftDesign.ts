@@ -59,6 +59,7 @@ export function draftDesign(
     ...(measurements.longArch && { longArch: measurements.longArch }),
     ...(measurements.measuredHeights && { measuredHeights: measurements.measuredHeights }),
     ...(measurements.leftHanded !== undefined && { leftHanded: measurements.leftHanded }),
+    ...(measurements.stringSpread && { stringSpread: measurements.stringSpread }),
   };
   const named = withNamedThicknesses(design);
   return accept({

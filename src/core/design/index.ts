@@ -12,6 +12,7 @@ export { overrule, takeProposal } from './overrule.ts';
 export { readDesign } from './readDesign.ts';
 export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';
+export type { StringSpread } from './stringSpread.ts';
 export { takenAsDrawn } from './taken.ts';
 export { markedPlaces, type TraceRecord, traceRecordSchema } from './traceRecord.ts';
 export { NEEDED_VALUES, VALUE_NAMES, VALUES, type ValueName } from './values.ts';

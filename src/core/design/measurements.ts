@@ -7,6 +7,7 @@ import { leftHandedSchema } from './leftHanded.ts';
 import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
 import { type MeasuredHeightsOfPlates, measuredHeightsSchema } from './measuredHeights.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
+import { type StringSpread, stringSpreadSchema } from './stringSpread.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
 import { type ThicknessLayouts, thicknessSchema } from './thickness.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -24,6 +25,7 @@ export interface Measurements {
   readonly longArch?: LongArchChoices | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
   readonly leftHanded?: boolean | undefined;
+  readonly stringSpread?: StringSpread | undefined;
 }
 
 const NUMBER_OR_TEXT = z.union([z.number(), z.string()], {
@@ -66,6 +68,7 @@ export const measurementsSchema = z
     longArch: longArchSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
     leftHanded: leftHandedSchema,
+    stringSpread: stringSpreadSchema.optional(),
   })
   .describe('What a maker reads off a table: numbers are mm, texts carry their unit.');
 
@@ -84,6 +87,7 @@ const TOP_KEYS: readonly string[] = [
   'longArch',
   'measuredHeights',
   'leftHanded',
+  'stringSpread',
 ];
 
 /**
@@ -116,6 +120,7 @@ export function readMeasurements(
       ...(file.longArch && { longArch: file.longArch }),
       ...(file.measuredHeights && { measuredHeights: file.measuredHeights }),
       ...(file.leftHanded !== undefined && { leftHanded: file.leftHanded }),
+      ...(file.stringSpread && { stringSpread: file.stringSpread }),
     },
     findings: [...unreadKeys(json), ...drawn.findings],
   });

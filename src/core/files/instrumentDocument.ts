@@ -1,6 +1,7 @@
 import { type Instrument, type PurflingCorner, plateRecord } from '../instrument/index.ts';
 import { dependsOn, originText } from '../quantity/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
+import { setUpRecords } from './setUpRecords.ts';
 
 /** The derived instrument for other programs: every part that exists so far, and the register. Millimetres. */
 export function instrumentDocument(instrument: Instrument) {
@@ -40,6 +41,7 @@ export function instrumentDocument(instrument: Instrument) {
       blank: { across: toFile(blank.acrossMm), along: toFile(blank.alongMm), height: toFile(blank.heightMm) },
     })),
     plates: { back: roundedPlate(plates.back), top: roundedPlate(plates.top) },
+    ...setUpRecords(instrument),
     neck: neckRecord(instrument),
     register: register.entries.map((entry) => ({
       name: entry.name,

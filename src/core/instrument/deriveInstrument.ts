@@ -21,6 +21,9 @@ import {
   type HollowPlate,
   hollowPlates,
 } from './plates/index.ts';
+import type { SetUp } from './setup/setUp.ts';
+import { setUpOfDesign } from './setup/setUpOfDesign.ts';
+import { setupEntries } from './setup/setupRegister.ts';
 
 /** Every part that a design stands for, and every number that it was made from. */
 export interface Instrument {
@@ -35,6 +38,7 @@ export interface Instrument {
     readonly barAndPost: BarAndPost;
   };
   readonly neck: SetNeck;
+  readonly setUp: SetUp;
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
@@ -43,7 +47,7 @@ export interface Instrument {
 
 /**
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
- * Faults: those of the outline, the parts in the plane, the arching and the neck.
+ * Faults: those of the outline, the parts in the plane, the arching, the neck and the set-up.
  */
 export function deriveInstrument(given: Design): Checked<Instrument> {
   const { design, findings: named } = withNamedThicknesses(given);
@@ -67,6 +71,8 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   if (!hollows.ok) return hollows;
   const neck = neckOfDesign(design, top.value);
   if (!neck.ok) return neck;
+  const strung = setUpOfDesign(design, neck.value, top.value);
+  if (!strung.ok) return strung;
   const grooves = [back.value, top.value].map((arch) => purflingWood(design.values, arch));
   const register = makeRegister([
     ...designEntries(design),
@@ -79,6 +85,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     ),
     ...grooves.flatMap(({ entries }) => entries),
     ...neckEntries(neck.value),
+    ...setupEntries(strung.value, design.values.afterLength !== undefined),
     ...outlineEntry(design, plan.value),
   ]);
   if (!register.ok) return register;
@@ -89,6 +96,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     plates,
     hollows: hollows.value,
     neck: neck.value,
+    setUp: strung.value,
     roughing,
     register: register.value,
     findings: [
@@ -99,6 +107,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       ...top.value.findings,
       ...grooves.flatMap(({ findings }) => findings),
       ...neck.value.findings,
+      ...strung.value.findings,
     ],
   });
 }

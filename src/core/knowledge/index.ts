@@ -19,7 +19,7 @@ export {
 } from './ranges.ts';
 export { LEAST_STRING_CROWN_MM, SETUP_RANGES, type SetupRanges } from './setupRanges.ts';
 export { lengthOf, type Size, valueAtLength } from './size.ts';
-export { nearestSize, sizeNamed, sizesOf } from './sizes.ts';
+export { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
 export { type Source, type SourceName } from './sources.ts';
 export { PACKET_TUNING_HZ, STRING_PITCHES, type StringPitch } from './strings.ts';
 export {

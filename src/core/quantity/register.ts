@@ -1,6 +1,6 @@
 import { accept, Bug, type Checked, type Fault, refuse } from '../base/index.ts';
 import { originText } from './origin.ts';
-import type { Quantity, RegisterEntry } from './quantity.ts';
+import type { Quantity, RegisterEntry, Unit } from './quantity.ts';
 
 /** Every number of one design or instrument, each once, in the order given. */
 export interface Register {
@@ -64,11 +64,14 @@ function pad(cell: string, column: number, widths: readonly number[]): string {
 
 /** No more digits than the number is good for: a tenth where it is unsure by one, else a hundredth of a millimetre. */
 function printValue({ value, unit, plusMinus }: RegisterEntry): string {
-  if (unit !== 'mm') return print(value, 3);
+  if (unit !== 'mm') return print(value, DECIMALS[unit] ?? 3);
   return print(value, plusMinus !== undefined && plusMinus >= UNSURE_MM ? 1 : 2);
 }
 
 const UNSURE_MM = 0.1;
+
+/** Of units that are known less finely than to a thousandth. */
+const DECIMALS: Readonly<Partial<Record<Unit, number>>> = { N: 1, deg: 2, Hz: 2 };
 
 function print(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals)) + 0);

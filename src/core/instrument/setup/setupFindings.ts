@@ -1,0 +1,198 @@
+import type { Finding } from '../../base/index.ts';
+import type { Design, ValueName } from '../../design/index.ts';
+import {
+  LEAST_STRING_CROWN_MM,
+  lengthOf,
+  ordinarySize,
+  type Range,
+  SETUP_RANGES,
+  type SetupRanges,
+} from '../../knowledge/index.ts';
+import { originText } from '../../quantity/index.ts';
+import type { SetNeck } from '../neck/neckOfDesign.ts';
+import type { SetUp } from './setUp.ts';
+import { bowingRoomMm, bowOverEdgeMm } from './stringPlaces.ts';
+
+/** mm. A bow on an outer string passes the edge of a violin's top by this at least; chosen by us, in proportion on others. */
+const LEAST_OVER_EDGE_SHARE = 10 / 355;
+
+/** What is to be minded of a set-up: where it leaves what is usual, and what cannot be bowed, hung or seated. */
+export function setupFindings(
+  design: Design,
+  neck: SetNeck,
+  setUp: Omit<SetUp, 'findings'>,
+  edgeHeightMm: number,
+): readonly Finding[] {
+  return [
+    ...usualFindings(design, neck, setUp),
+    ...bowFindings(design, neck, setUp),
+    ...tailpieceFindings(design, setUp),
+    ...seatFindings(design, edgeHeightMm),
+  ];
+}
+
+function usualFindings(design: Design, neck: SetNeck, setUp: Omit<SetUp, 'findings'>): readonly Finding[] {
+  const scale = (design.values.bodyLength?.value ?? Number.NaN) / lengthOf(ordinarySize(design.family));
+  const breakDeg = (setUp.angles.breakAngleRad * 180) / Math.PI;
+  return [
+    ...unusual(design, 'breakAngle', breakDeg, 1, {
+      code: 'setup.break-angle',
+      at: 'projection, saddleHeight',
+      says: `the strings break over the bridge at ${breakDeg.toFixed(1)}°`,
+      unit: '°',
+      remedy: 'a higher projection or a lower saddle makes the break sharper and presses harder on the top',
+    }),
+    ...unusual(design, 'totalPull', setUp.strings.totalN, scale ** 2, {
+      code: 'strings.total-pull',
+      at: 'string1Pull, string2Pull, string3Pull, string4Pull',
+      says: `the strings pull with ${setUp.strings.totalN.toFixed(0)} N together`,
+      unit: ' N',
+      remedy: 'keep it if lighter or heavier strings are meant, or check pulls, masses and tuning',
+    }),
+    ...unusual(design, 'bridgeHeight', neck.set.bridgeHeightMm, scale, {
+      code: 'setup.bridge-height',
+      at: 'projection',
+      says: `the bridge comes out ${neck.set.bridgeHeightMm.toFixed(1)} mm high`,
+      unit: ' mm',
+      remedy: 'the projection decides it almost one to one',
+    }),
+  ];
+}
+
+interface UsualWords {
+  readonly code: string;
+  readonly at: string;
+  readonly says: string;
+  readonly unit: string;
+  readonly remedy: string;
+}
+
+/** A range holds for the ordinary size: it is widened toward other sizes, never shifted whole. */
+function unusual(
+  { family }: Design,
+  name: keyof SetupRanges,
+  value: number,
+  scale: number,
+  { code, at, says, unit, remedy }: UsualWords,
+): readonly Finding[] {
+  const range: Range = SETUP_RANGES[family][name];
+  const [low, high] = [range.low * Math.min(1, scale), range.high * Math.max(1, scale)];
+  // As it is printed: what rounds to the end of the range is in it.
+  const printed = Number(value.toFixed(1));
+  if (printed >= Number(low.toFixed(1)) && printed <= Number(high.toFixed(1))) return [];
+  const digits = Math.abs(high) < 200 ? 1 : 0;
+  const usual = `${Number(low.toFixed(digits))} to ${Number(high.toFixed(digits))}${unit}`;
+  return [
+    {
+      code,
+      weight: 'remark',
+      at,
+      found: says,
+      need: `usually ${usual} (${originText(range.origin)})`,
+      remedy,
+    },
+  ];
+}
+
+function bowFindings(
+  design: Design,
+  { sizes }: SetNeck,
+  { places }: Omit<SetUp, 'findings'>,
+): readonly Finding[] {
+  const findings: Finding[] = [];
+  const least = LEAST_STRING_CROWN_MM[design.family];
+  const room = bowingRoomMm(places);
+  const scale = (design.values.stringSpacingBridge?.value ?? 0) / usualSpacing(design);
+  if (room < least * Math.min(1, scale))
+    findings.push({
+      code: 'setup.bowing-room',
+      weight: 'caution',
+      at: 'boardRadius, stringEndBass, stringEndTreble',
+      found: `a middle string stands ${room.toFixed(1)} mm over the line of its neighbours on the bridge`,
+      need: `${(least * Math.min(1, scale)).toFixed(1)} mm or more, or the bow touches two (from memory)`,
+      remedy: 'use a rounder board, or spread the strings more',
+    });
+  const bodyMm = design.values.bodyLength?.value ?? Number.NaN;
+  const halfMm = (design.values.waist?.value ?? Number.NaN) / 2;
+  for (const side of ['lowest', 'highest'] as const) {
+    const overMm = bowOverEdgeMm(places, side, halfMm) + sizes.archAtBridgeMm;
+    if (overMm < LEAST_OVER_EDGE_SHARE * bodyMm)
+      findings.push({
+        code: 'setup.bow-over-edge',
+        weight: 'caution',
+        at: 'waist, projection',
+        found: `a bow on the ${side} string passes ${overMm.toFixed(0)} mm over the edge at the waist`,
+        need: `${(LEAST_OVER_EDGE_SHARE * bodyMm).toFixed(0)} mm or more`,
+        remedy: 'make the waist narrower, the bridge higher or the crown of the strings rounder',
+      });
+  }
+  return findings;
+}
+
+function usualSpacing({ family }: Design): number {
+  return ordinarySize(family).values.stringSpacingBridge?.value ?? Number.NaN;
+}
+
+function tailpieceFindings(design: Design, setUp: Omit<SetUp, 'findings'>): readonly Finding[] {
+  const { afterLengthMm, bridgeToSaddleMm, tailpieceMostMm } = setUp;
+  const lengthMm = design.values.tailpieceLength?.value;
+  const roomMm = bridgeToSaddleMm - afterLengthMm;
+  if (!(tailpieceMostMm > 0))
+    return [
+      {
+        code: 'setup.after-length',
+        weight: 'contradiction',
+        at: 'afterLength, stop',
+        found: `${afterLengthMm.toFixed(1)} mm of string behind the bridge, ${bridgeToSaddleMm.toFixed(1)} mm before the saddle`,
+        need: 'room for a tailpiece between them',
+        remedy: 'shorten the after-length, or check the body stop',
+      },
+    ];
+  if (lengthMm === undefined || lengthMm <= tailpieceMostMm) return [];
+  const name = (needed: ValueName): number => design.values[needed]?.value ?? Number.NaN;
+  return [
+    {
+      code: 'setup.tailpiece',
+      weight: lengthMm > roomMm ? 'contradiction' : 'caution',
+      at: 'tailpieceLength',
+      found: `a tailpiece of ${lengthMm.toFixed(1)} mm from its fret to its end, ${(roomMm - lengthMm).toFixed(1)} mm before the saddle`,
+      need: `at most ${tailpieceMostMm.toFixed(1)} mm, for ${name('tailGutGap').toFixed(1)} mm of gut over the saddle and ${afterLengthMm.toFixed(1)} mm of string behind the bridge`,
+      remedy: 'take a shorter tailpiece, or a shorter after-length',
+    },
+  ];
+}
+
+/** The saddle must rest on the lower block, and stand out over the edge. */
+function seatFindings(design: Design, edgeHeightMm: number): readonly Finding[] {
+  const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
+  const blockMm = value('overhang') + value('ribThickness') + value('lowerBlockDepth');
+  const findings: Finding[] = [];
+  if (value('saddleDepth') > blockMm)
+    findings.push({
+      code: 'setup.saddle-seat',
+      weight: 'caution',
+      at: 'saddleDepth, lowerBlockDepth',
+      found: `a saddle let in ${value('saddleDepth').toFixed(1)} mm over a block that ends ${blockMm.toFixed(1)} mm inside the edge`,
+      need: 'a saddle that rests on ribs and block',
+      remedy: 'let it in less, or make the block deeper',
+    });
+  if (value('saddleWidth') + 2 * value('saddleGap') > value('lowerBlockWidth'))
+    findings.push({
+      code: 'setup.saddle-width',
+      weight: 'remark',
+      at: 'saddleWidth, lowerBlockWidth',
+      found: `a saddle ${value('saddleWidth').toFixed(1)} mm wide over a lower block of ${value('lowerBlockWidth').toFixed(1)} mm`,
+      need: 'a block as wide as the seat, or its ends stand on the ribs and linings alone',
+      remedy: 'make the saddle narrower or the block wider, or keep it',
+    });
+  if (!(value('saddleCrest') < value('saddleDepth')) || !(edgeHeightMm > 0))
+    findings.push({
+      code: 'setup.saddle-crest',
+      weight: 'contradiction',
+      at: 'saddleCrest, saddleDepth',
+      found: `the crest of a saddle ${value('saddleCrest').toFixed(1)} mm in from the edge, the saddle let in ${value('saddleDepth').toFixed(1)} mm`,
+      need: 'a crest on the saddle',
+      remedy: 'correct one of them',
+    });
+  return findings;
+}
