@@ -21,7 +21,7 @@ export { LEAST_STRING_CROWN_MM, SETUP_RANGES, type SetupRanges } from './setupRa
 export { lengthOf, type Size, valueAtLength } from './size.ts';
 export { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
 export { type Source, type SourceName } from './sources.ts';
-export { PACKET_TUNING_HZ, STRING_PITCHES, type StringPitch } from './strings.ts';
+export { PACKET_TUNING_HZ, STRING_HEIGHT_SHARES, STRING_PITCHES, type StringPitch } from './strings.ts';
 export {
   type NamedThicknesses,
   THICKNESS_MAP_NAMES,

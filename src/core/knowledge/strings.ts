@@ -29,6 +29,16 @@ export const STRING_PITCHES: Readonly<Record<Family, readonly StringPitch[]>> = 
   ],
 };
 
+/**
+ * No unit. How a string's height over the board lies between those of the highest and the lowest, from the lowest over; from
+ * memory: 5.5, 5.0, 4.2, 3.5 on a violin, 6.3, 5.6, 5.0, 4.3 on a viola, 6.5, 6, 5, 4 on a cello.
+ */
+export const STRING_HEIGHT_SHARES: Readonly<Record<Family, readonly number[]>> = {
+  violin: [1, 0.75, 0.35, 0],
+  viola: [1, 0.65, 0.35, 0],
+  cello: [1, 0.8, 0.4, 0],
+};
+
 /** Hz. Pulls of packets are stated for this A. */
 export const PACKET_TUNING_HZ = 440;
 

@@ -1,10 +1,13 @@
 import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
 import { type Chain, containsPoint } from '../../curve/index.ts';
-import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { type Design, highStringSide, VALUES, type ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import type { PlateArea } from './plateArea.ts';
 
-/** Where bar and post stand, and the sizes of the bar. Body frame, which is that of the top: the post right, the bar left; mm. */
+/**
+ * Where bar and post stand, and the sizes of the bar. Body frame, which is that of the top: the post right, the bar left, and
+ * the other way round where it is built left-handed; mm.
+ */
 export interface BarAndPost {
   readonly post: PlateArea;
   readonly bar: PlateArea;
@@ -47,8 +50,9 @@ export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body
   const bridgeMm = arch.bodyLengthMm - value('stop');
   const underFootMm = value('bridgeFeet') / 2 - value('footBeyondBar');
   const postMm = value('postDiameter') / 2;
+  const side = highStringSide(design);
   const post = point<'body'>(
-    underFootMm - postMm,
+    side * (underFootMm - postMm),
     bridgeMm - (1 / 2 + POST_GAP) * value('bridgeFootThickness') - postMm,
   );
   const lower = { yMm: stationY(arch, 'lowerBout'), halfMm: value('lowerBout') / 2 };
@@ -59,12 +63,12 @@ export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body
   const half = value('barThickness') / 2;
   const fromEndMm = (arch.bodyLengthMm - value('barLength')) / 2 + half;
   const [from, to] = [fromEndMm, arch.bodyLengthMm - fromEndMm].map((yMm) =>
-    point<'body'>(-(barShare * halfAt(yMm) + half), yMm),
+    point<'body'>(-side * (barShare * halfAt(yMm) + half), yMm),
   ) as [PlateArea['from'], PlateArea['to']];
   const faults: Fault[] = [];
   if (!(barShare > 0 && to.y > from.y && [from, to].every((at) => containsPoint(outline, at))))
     faults.push(astray('bar', barShare > 0 ? 'barLength' : 'barThickness'));
-  if (!(post.x > 0 && containsPoint(outline, post))) faults.push(astray('post', 'postDiameter'));
+  if (!(side * post.x > 0 && containsPoint(outline, post))) faults.push(astray('post', 'postDiameter'));
   if (faults.length > 0) return refuse(...faults);
   return accept({
     post: { name: 'post', from: post, to: post, halfWidthMm: postMm },

@@ -47,10 +47,22 @@ export function barAndPostEntries(
     Object.values(thicknessNames(plate.arch.plate));
   const inner = 'from the centre line to the inner face, the same share of the half width at both bouts';
   return [
-    entry('post.fromCentre', post.from.x, 'mm', POST_FROM, 'middle of the post, on the treble side'),
+    entry(
+      'post.fromCentre',
+      Math.abs(post.from.x),
+      'mm',
+      POST_FROM,
+      'middle of the post, under the highest string’s side',
+    ),
     entry('post.fromLowerEnd', post.from.y, 'mm', POST_FROM, 'half a foot behind the treble foot'),
     entry('bar.atUpperBout', places.barAtUpperBoutMm, 'mm', BAR_FROM, inner),
-    entry('bar.atBridge', -underBridge.x - bar.halfWidthMm, 'mm', BAR_FROM, 'to the inner face, bass side'),
+    entry(
+      'bar.atBridge',
+      Math.abs(underBridge.x) - bar.halfWidthMm,
+      'mm',
+      BAR_FROM,
+      'to the inner face, under the lowest string’s side',
+    ),
     entry('bar.atLowerBout', places.barAtLowerBoutMm, 'mm', BAR_FROM, inner),
     entry('bar.lowerEnd', bar.from.y - bar.halfWidthMm, 'mm', BAR_FROM, 'above the lower end of the body'),
     entry('bar.upperEnd', bar.to.y + bar.halfWidthMm, 'mm', BAR_FROM, 'above the lower end of the body'),

@@ -1,5 +1,6 @@
 import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
 import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { STRING_HEIGHT_SHARES } from '../../knowledge/index.ts';
 import { fitCircle } from '../../numeric/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import type { SetNeck } from '../neck/neckOfDesign.ts';
@@ -29,12 +30,6 @@ const NAMES = [
 /** Of the string's length, from the bridge to the tailpiece: common practice, printed by two sources. */
 const AFTER_LENGTH_SHARE = 1 / 6;
 
-/**
- * No unit. How a string's height lies between those of the highest and the lowest, from the lowest over: the middle ones a
- * little over the straight, as heights of all four are told from memory (5.5, 5.0, 4.2, 3.5 on a violin, 6.5, 6, 5, 4 on a cello).
- */
-const HEIGHT_SHARES = [1, 0.73, 0.37, 0];
-
 /** mm on a violin that the bridge reaches out beyond the outer strings, over the spacing there. */
 const BESIDE_STRINGS_SHARE = 2.2 / 33.5;
 
@@ -52,7 +47,8 @@ export function setUpOfDesign(design: Design, neck: SetNeck, top: PlateArch): Ch
   const strings = stringSet(design, neck.set.stringLengthMm);
   if (!strings.ok) return strings;
   const between = (bass: ValueName, treble: ValueName, index: number): number =>
-    value(treble) + (value(bass) - value(treble)) * (HEIGHT_SHARES[index] ?? Number.NaN);
+    value(treble) +
+    (value(bass) - value(treble)) * (STRING_HEIGHT_SHARES[design.family][index] ?? Number.NaN);
   const places = stringPlaces(
     neck.sizes,
     neck.set.neckAngleRad,

@@ -11,7 +11,7 @@ import {
 import { originText } from '../../quantity/index.ts';
 import type { SetNeck } from '../neck/neckOfDesign.ts';
 import type { SetUp } from './setUp.ts';
-import { bowingRoomMm, bowOverEdgeMm } from './stringPlaces.ts';
+import { bowingRoomsMm, bowOverEdgeMm } from './stringPlaces.ts';
 
 /** mm. A bow on an outer string passes the edge of a violin's top by this at least; chosen by us, in proportion on others. */
 const LEAST_OVER_EDGE_SHARE = 10 / 355;
@@ -101,14 +101,15 @@ function bowFindings(
 ): readonly Finding[] {
   const findings: Finding[] = [];
   const least = LEAST_STRING_CROWN_MM[design.family];
-  const room = bowingRoomMm(places);
+  const rooms = bowingRoomsMm(places);
+  const room = rooms.reduce((sum, mm) => sum + mm, 0) / rooms.length;
   const scale = (design.values.stringSpacingBridge?.value ?? 0) / usualSpacing(design);
   if (room < least * Math.min(1, scale))
     findings.push({
       code: 'setup.bowing-room',
       weight: 'caution',
       at: 'boardRadius, stringEndBass, stringEndTreble',
-      found: `a middle string stands ${room.toFixed(1)} mm over the line of its neighbours on the bridge`,
+      found: `the middle strings stand ${room.toFixed(1)} mm over the line of their neighbours on the bridge, the mean of both`,
       need: `${(least * Math.min(1, scale)).toFixed(1)} mm or more, or the bow touches two (from memory)`,
       remedy: 'use a rounder board, or spread the strings more',
     });

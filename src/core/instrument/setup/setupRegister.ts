@@ -2,7 +2,7 @@ import type { ValueName } from '../../design/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
 import { kilograms } from '../strings/stringTension.ts';
 import type { SetUp } from './setUp.ts';
-import { bowingRoomMm } from './stringPlaces.ts';
+import { bowingRoomsMm } from './stringPlaces.ts';
 
 const NECK = ['neck.angle', 'neck.bridge', 'neck.stringLength'];
 const HEIGHTS: readonly ValueName[] = [
@@ -124,7 +124,7 @@ export function setupEntries(setUp: SetUp, hasAfterLength: boolean): readonly Re
     ),
     entry(
       'bridge.bowingRoom',
-      bowingRoomMm(places),
+      Math.min(...bowingRoomsMm(places)),
       'mm',
       ['bridge.crownRadius', 'stringSpacingBridge'],
       'a middle string over the line of its neighbours, the least of both',

@@ -74,19 +74,18 @@ function across(spacingMm: number, diameters: readonly number[], spread: StringS
   });
 }
 
-/** How high the middle of a middle string's top stands over the line through the tops of its neighbours; mm. */
-export function bowingRoomMm(strings: readonly StringPlace[]): number {
+/** How high the top of each middle string stands over the line through the tops of its neighbours, from the lowest over; mm. */
+export function bowingRoomsMm(strings: readonly StringPlace[]): readonly number[] {
   const tops = strings.map(({ atBridgeMm, bridgeUpMm, diameterMm }) => ({
     x: atBridgeMm,
     y: bridgeUpMm + diameterMm,
   }));
-  const rooms = tops.slice(1, -1).map(({ x, y }, index) => {
+  return tops.slice(1, -1).map(({ x, y }, index) => {
     const [before, after] = [tops[index], tops[index + 2]];
     if (!before || !after) return Number.NaN;
     const slope = (after.y - before.y) / (after.x - before.x);
     return (y - before.y - slope * (x - before.x)) / Math.hypot(1, slope);
   });
-  return Math.min(...rooms);
 }
 
 /**
