@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
-import type { Unit } from '../quantity/index.ts';
+import type { Quantity, Unit } from '../quantity/index.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
@@ -50,7 +50,8 @@ function positive<U extends Unit>(unit: U, error: string) {
   return z.looseObject({ ...measure, value: z.number().positive({ error }), unit: z.literal(unit) });
 }
 
-function quantity(name: ValueName) {
+/** Its type is spelt out: inferred for every name, it would be longer than a compiler writes down. */
+function quantity(name: ValueName): z.ZodType<Quantity> {
   const { unit, says } = VALUES[name];
   if (unit === 'N') return pullQuantity.describe(says);
   if (unit === 'Hz') return pitchQuantity.describe(says);
