@@ -39,7 +39,8 @@ export interface Drawing {
     | 'hollowing'
     | 'edge'
     | 'sheet'
-    | 'ribs';
+    | 'ribs'
+    | 'neck';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

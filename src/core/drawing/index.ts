@@ -3,6 +3,7 @@ export { archGaugeDrawings } from './archGaugeDrawings.ts';
 export { EDGE_TOOLS_CAUTION } from './archGaugeNotes.ts';
 export type { ArchGaugeOptions } from './archGaugeOptions.ts';
 export { blockDrawings } from './blockDrawings.ts';
+export { boardDrawings } from './boardDrawings.ts';
 export { captionBelow } from './caption.ts';
 export { cornerTemplateDrawings } from './cornerTemplateDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
@@ -16,6 +17,10 @@ export { hollowDrillDrawing } from './hollowDrillDrawing.ts';
 export { insideGaugeDrawings } from './insideGaugeDrawings.ts';
 export { letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { marginTextWidthMm, plainMarginText } from './marginText.ts';
+export { mortiseDrawings } from './mortiseDrawings.ts';
+export { neckDrawings } from './neckDrawings.ts';
+export type { NeckPlan } from './neckPiece.ts';
+export { neckSetDrawings } from './neckSetDrawings.ts';
 export { outlineDrawings } from './outlineDrawings.ts';
 export {
   type Page,

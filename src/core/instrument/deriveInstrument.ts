@@ -10,8 +10,7 @@ import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
 import { leastEntries, leastFindings } from './leastThicknesses.ts';
-import { neckOfDesign, type SetNeck } from './neck/neckOfDesign.ts';
-import { neckEntries } from './neck/neckRegister.ts';
+import { type Neck, neckPart } from './neck/neckPart.ts';
 import type { PlanParts } from './plan.ts';
 import { planParts } from './planParts.ts';
 import {
@@ -37,7 +36,7 @@ export interface Instrument {
     readonly top: HollowPlate;
     readonly barAndPost: BarAndPost;
   };
-  readonly neck: SetNeck;
+  readonly neck: Neck;
   readonly setUp: SetUp;
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
@@ -69,7 +68,11 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   const { outline: body, form } = plan.value;
   const hollows = hollowPlates(design, plates, body.chain, form.outline);
   if (!hollows.ok) return hollows;
-  const neck = neckOfDesign(design, top.value);
+  const neck = neckPart(design, top.value, {
+    outline: body,
+    blocks: plan.value.blocks,
+    innerInsetMm: plan.value.ribs.inner.insetMm,
+  });
   if (!neck.ok) return neck;
   const strung = setUpOfDesign(design, neck.value, top.value);
   if (!strung.ok) return strung;
@@ -84,7 +87,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
     ...grooves.flatMap(({ entries }) => entries),
-    ...neckEntries(neck.value),
+    ...neck.value.registerEntries,
     ...setupEntries(strung.value, design.values.afterLength !== undefined),
     ...outlineEntry(design, plan.value),
   ]);

@@ -54,8 +54,11 @@ export { deriveInstrument, type Instrument, weighed } from './deriveInstrument.t
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
 export { type BoardSizes, boardThickness, boardWidth } from './neck/boardSection.ts';
+export { upperEdge } from './neck/button.ts';
 export type { SetNeck } from './neck/neckOfDesign.ts';
-export { type NeckSet, type NeckSetSizes, neckPlace } from './neck/neckSet.ts';
+export type { Neck } from './neck/neckPart.ts';
+export type { NeckSection } from './neck/neckSection.ts';
+export { alongNeck, type NeckSet, type NeckSetSizes, neckPlace } from './neck/neckSet.ts';
 export { type SaddlePlace, type StringBreak, stringBreak } from './neck/stringBreak.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
 export { insideLine } from './outline/insideLine.ts';

@@ -1,13 +1,29 @@
 import type { ValueName } from '../../design/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
+import type { BlockWood } from './blockWood.ts';
+import type { BoardHollow } from './boardHollow.ts';
+import type { BoardScoop } from './boardScoop.ts';
+import { boardThickness } from './boardSection.ts';
 import type { SetNeck } from './neckOfDesign.ts';
+import type { NeckShape } from './neckShape.ts';
 
 const BOARD = ['boardLength', 'boardWidthNut', 'boardWidthEnd', 'boardRadius', 'boardSide'] as const;
 const ARCH = ['archHeightTop', 'edgeHeightTop', 'outline'] as const;
 const STRINGS = ['stringNutBass', 'stringNutTreble', 'stringEndBass', 'stringEndTreble'] as const;
 
-/** The set of the neck as numbers for the register, each with what it depends on. */
-export function neckEntries({ sizes, set, mortise, met }: SetNeck): readonly RegisterEntry[] {
+interface Parts extends SetNeck {
+  readonly shape: NeckShape;
+  readonly block: BlockWood;
+  readonly scoop: BoardScoop;
+  readonly hollow: BoardHollow | null;
+}
+
+/** Neck and fingerboard as numbers for the register, each with what it depends on. */
+export function neckEntries(parts: Parts): readonly RegisterEntry[] {
+  return [...setEntries(parts), ...shapeEntries(parts), ...boardEntries(parts)];
+}
+
+function setEntries({ sizes, set, mortise, met }: SetNeck): readonly RegisterEntry[] {
   const given = met.map(({ name }) => name);
   const sought = [...new Set<ValueName>(['overstand', 'projection', ...given])];
   const how = 'meets what is given of the set as nearly as one straight board can';
@@ -93,6 +109,142 @@ export function neckEntries({ sizes, set, mortise, met }: SetNeck): readonly Reg
       ['neck.angle'],
       'root to gluing face that would sink the root alike all the way',
     ),
+  ];
+}
+
+function shapeEntries({ shape, block }: Parts): readonly RegisterEntry[] {
+  const { root, heel, sections } = shape;
+  const rootFrom = [
+    'neck.angle',
+    'rootAngle',
+    'mortiseDepth',
+    'neck.overstand',
+    'ribHeightNeck',
+    'edgeHeightTop',
+  ];
+  const widthFrom = [...rootFrom, 'boardWidthNut', 'boardWidthEnd', 'boardLength', 'buttonWidth'];
+  const blockFrom = ['mortiseDepth', 'neck.mortiseAtBack', 'overhang', 'ribThickness'];
+  return [
+    entry(
+      'neck.rootAlong',
+      root.alongMm,
+      'mm',
+      rootFrom,
+      'nut to the face of the root, along the gluing face',
+    ),
+    entry(
+      'neck.rootHeight',
+      root.heightMm,
+      'mm',
+      rootFrom,
+      'gluing face of the board to that of the back, along the face of the root',
+    ),
+    entry(
+      'neck.rootWidthTop',
+      root.topWidthMm,
+      'mm',
+      widthFrom,
+      'of the root at the gluing face: flush with the board carried on',
+    ),
+    entry('neck.rootWidthEdge', root.edgeWidthMm, 'mm', widthFrom, 'of the root at the edge of the top'),
+    entry(
+      'neck.heelRadius',
+      heel.upperRadiusMm,
+      'mm',
+      ['heelStart', 'buttonHeight', 'neckThicknessHeel', ...rootFrom],
+      'of the upper, tighter arc of the heel',
+    ),
+    ...sections.map((section) =>
+      entry(
+        `neck.thickness${section.name[0]?.toUpperCase()}${section.name.slice(1)}Gauge`,
+        section.withBoardMm,
+        'mm',
+        ['neckThicknessNut', 'neckThicknessHeel', 'heelStart', 'neck.neckStop', ...BOARD],
+        `neck with board ${section.alongMm.toFixed(1)} mm from the nut, where a gauge stands`,
+      ),
+    ),
+    entry('neck.intoBlockTop', block.intoAtTopMm, 'mm', blockFrom, 'root into the block itself, at the top'),
+    entry(
+      'neck.intoBlockBack',
+      block.intoAtBackMm,
+      'mm',
+      blockFrom,
+      'root into the block itself, at the back',
+    ),
+    entry(
+      'neck.blockBehind',
+      block.behindMm,
+      'mm',
+      [...blockFrom, 'upperBlockDepth'],
+      'wood of the block behind the mortise, where it is least',
+    ),
+    entry(
+      'neck.blockBeside',
+      block.besideMm,
+      'mm',
+      ['neck.rootWidthEdge', 'upperBlockWidth'],
+      'wood of the block on either side of the mortise, at the top',
+    ),
+  ];
+}
+
+function boardEntries({ sizes: { board, neckStopMm }, scoop, hollow }: Parts): readonly RegisterEntry[] {
+  const scoopFrom = [...BOARD, 'boardScoopBass', 'boardScoopTreble'];
+  return [
+    entry(
+      'board.thicknessNut',
+      boardThickness(board, 0),
+      'mm',
+      BOARD,
+      'side and rise of the round, in the middle',
+    ),
+    entry(
+      'board.thicknessEdge',
+      boardThickness(board, neckStopMm),
+      'mm',
+      [...BOARD, 'neck.neckStop'],
+      'in the middle, over the edge of the top',
+    ),
+    entry(
+      'board.thicknessEnd',
+      boardThickness(board, board.lengthMm),
+      'mm',
+      BOARD,
+      'side and rise of the round, in the middle',
+    ),
+    entry('board.scoopMiddle', scoop.middleMm, 'mm', scoopFrom, 'mean of both sides, half way along'),
+    entry(
+      'board.scoopMiddleOneRound',
+      scoop.middleOfOneRoundMm,
+      'mm',
+      scoopFrom,
+      'what the middle has where the round is the same all along',
+    ),
+    entry(
+      'board.roundHalfWay',
+      scoop.acrossRadiusMm,
+      'mm',
+      scoopFrom,
+      'radius across, half way along, once it is scooped',
+    ),
+    ...(hollow
+      ? [
+          entry(
+            'board.hollowDepth',
+            hollow.depthMm,
+            'mm',
+            [...BOARD, 'boardRoof'],
+            'under the end, in the middle',
+          ),
+          entry(
+            'board.hollowFromNut',
+            hollow.fromNutMm,
+            'mm',
+            ['neck.neckStop'],
+            'where the hollow begins; from memory 10 mm beyond the edge on a violin',
+          ),
+        ]
+      : []),
   ];
 }
 

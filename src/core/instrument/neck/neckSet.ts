@@ -85,6 +85,20 @@ export function neckPlace(
   };
 }
 
+/** The other way round: a place over the plane of the edge, from the nut along the gluing face and over it. */
+export function alongNeck(
+  { neckStopMm, overstandMm }: Pick<NeckSetSizes, 'neckStopMm' | 'overstandMm'>,
+  neckAngleRad: number,
+  xMm: number,
+  zMm: number,
+): { readonly alongMm: number; readonly upMm: number } {
+  const [sin, cos] = [Math.sin(neckAngleRad), Math.cos(neckAngleRad)];
+  return {
+    alongMm: neckStopMm + xMm * cos + (zMm - overstandMm) * sin,
+    upMm: -xMm * sin + (zMm - overstandMm) * cos,
+  };
+}
+
 function strung(sizes: NeckSetSizes, neckAngleRad: number): Checked<NeckSet> {
   const { bodyStopMm, archAtBridgeMm, board } = sizes;
   const place = (alongMm: number, upMm: number) => neckPlace(sizes, neckAngleRad, alongMm, upMm);

@@ -13,6 +13,7 @@ import {
 } from '../../drawing/index.ts';
 import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
+import { drawNeck } from './drawNeck.ts';
 import { drawRoughing } from './drawRoughing.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
 
@@ -45,9 +46,10 @@ export function drawInstrument(
       insideGaugeDrawings(hollow.arch, (x, y) => insideOfBothHalves(hollow, x, y), shared),
     ),
   ];
+  const neck = drawNeck(instrument);
   // The same place is off the arch in both states of a plate: said once.
   const faults = new Map(
-    sets.flatMap((set) => (set.ok ? [] : set.faults.map((fault) => [fault.found, fault]))),
+    [...sets, neck].flatMap((set) => (set.ok ? [] : set.faults.map((fault) => [fault.found, fault]))),
   );
   if (faults.size > 0) return refuse(...faults.values());
   return accept([
@@ -66,5 +68,6 @@ export function drawInstrument(
     ...sets.flatMap((set) => (set.ok ? set.value : [])),
     ...drawHollowing(instrument, 'back'),
     ...drawHollowing(instrument, 'top'),
+    ...(neck.ok ? neck.value : []),
   ]);
 }

@@ -27,6 +27,7 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   edge: ['edge gauge or plan', 'edge gauges and plans'],
   sheet: ['sheet', 'sheets'],
   ribs: ['rib pattern', 'rib patterns'],
+  neck: ['neck or board gauge', 'neck and board gauges'],
 };
 
 /** What a pack holds and its key lengths with their origin, line by line. */
