@@ -187,7 +187,11 @@ function rootAngle({ plan, neck }: NeckPlan): Drawing {
   const roomMm = face - MARGIN_MM;
   return neckPiece('root-angle', 'Angle of the root', body, {
     lettering: textBlock(
-      [`ROOT ANGLE ${degrees(angle)}`, ...nameLines(plan.name, roomMm), 'long arm on the gluing face, short arm on the root'],
+      [
+        `ROOT ANGLE ${degrees(angle)}`,
+        ...nameLines(plan.name, roomMm),
+        'long arm on the gluing face, short arm on the root',
+      ],
       { x: -face + MARGIN_MM, y: wide - MARGIN_MM },
       roomMm,
     ),
