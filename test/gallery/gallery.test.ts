@@ -22,6 +22,7 @@ const ELSEWHERE = [
   'arching-gauge-top-upper-corner-finished',
   'arching-gauge-top-long',
   'thickness-back',
+  'head-side',
   'rib-lower',
 ];
 

@@ -9,10 +9,12 @@
  *             of the top; origin where the centre line meets the lower end of the outline
  * - `section` millimetres in a plane across or along a plate: first coordinate along the gluing face
  *             (x across, or y along the centre line), second the height above it
+ * - `head`    millimetres in the plane of the head's side, seen from the treble side: x behind the gluing face of the
+ *             fingerboard, y along it from the nut toward the scroll; origin at the nut, on the side of the pegbox
  * - `drawing` millimetres on a drawing, x right, y up
  * - `page`    millimetres on a sheet of paper, x right, y up, origin its lower left corner
  */
-export type Frame = 'photo' | 'scene' | 'sheet' | 'body' | 'section' | 'drawing' | 'page';
+export type Frame = 'photo' | 'scene' | 'sheet' | 'body' | 'section' | 'head' | 'drawing' | 'page';
 
 declare const frameOf: unique symbol;
 

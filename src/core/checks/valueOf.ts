@@ -17,8 +17,8 @@ export function isSound(name: ValueName, value: number): boolean {
   return MAY_BE_ZERO.has(name) ? value >= 0 : value >= WRITE_MM;
 }
 
-/** These have their own check, in a word that the trade has for it. */
-const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang']);
+/** The overhangs have their own check, in a word that the trade has for it; a scroll may stand before the gluing face. */
+const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang', 'scrollFront']);
 
 export const MAY_BE_ZERO: ReadonlySet<ValueName> = new Set([
   'scoopDepthBack',
@@ -27,6 +27,9 @@ export const MAY_BE_ZERO: ReadonlySet<ValueName> = new Set([
   'longArchFillet',
   'channelCornerRounding',
   'barSpring',
+  'chinSpare',
+  'pegboxWallLean',
+  'pegboxEndSlope',
 ]);
 
 /** mm or a ratio as text for a sentence, without a tail of zeros. */

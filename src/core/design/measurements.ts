@@ -156,7 +156,7 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
 }
 
 /** Left for `check` to explain: the trade has a word for what a negative one would be. */
-const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang']);
+const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang', 'scrollFront']);
 
 function readNumber(name: ValueName, given: number | string): Checked<number> {
   if (typeof given === 'number') return accept(given);

@@ -1,5 +1,6 @@
 import { BAR_VALUES } from './values/barValues.ts';
 import { BODY_VALUES } from './values/bodyValues.ts';
+import { HEAD_VALUES } from './values/headValues.ts';
 import { NECK_VALUES } from './values/neckValues.ts';
 import { PLATE_VALUES } from './values/plateValues.ts';
 import { SETUP_VALUES } from './values/setupValues.ts';
@@ -17,6 +18,7 @@ export const VALUES = {
   ...NECK_VALUES,
   ...SETUP_VALUES,
   ...STRING_VALUES,
+  ...HEAD_VALUES,
   ...TOOL_VALUES,
 } as const;
 

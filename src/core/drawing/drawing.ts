@@ -40,7 +40,8 @@ export interface Drawing {
     | 'edge'
     | 'sheet'
     | 'ribs'
-    | 'neck';
+    | 'neck'
+    | 'head';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

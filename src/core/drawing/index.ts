@@ -13,6 +13,7 @@ export { pieceSizeMm } from './drawingExtent.ts';
 export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
 export { type EdgeGaugeOptions, edgeGaugeDrawings } from './edgeGaugeDrawings.ts';
 export { formDrawings } from './formDrawings.ts';
+export { headDrawings } from './headDrawings.ts';
 export { hollowDrillDrawing } from './hollowDrillDrawing.ts';
 export { insideGaugeDrawings } from './insideGaugeDrawings.ts';
 export { letteringStrokes, letteringWidthMm } from './lettering.ts';

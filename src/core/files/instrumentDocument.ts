@@ -1,6 +1,7 @@
 import { type Instrument, type PurflingCorner, plateRecord } from '../instrument/index.ts';
 import { dependsOn, originText } from '../quantity/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
+import { headRecord } from './headRecord.ts';
 import { setUpRecords } from './setUpRecords.ts';
 
 /** The derived instrument for other programs: every part that exists so far, and the register. Millimetres. */
@@ -43,6 +44,7 @@ export function instrumentDocument(instrument: Instrument) {
     plates: { back: roundedPlate(plates.back), top: roundedPlate(plates.top) },
     ...setUpRecords(instrument),
     neck: neckRecord(instrument),
+    scroll: headRecord(instrument),
     register: register.entries.map((entry) => ({
       name: entry.name,
       value: entry.value,

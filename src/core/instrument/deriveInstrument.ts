@@ -9,6 +9,8 @@ import { chosenLongArchRegister } from './arching/chosenLongArch.ts';
 import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
+import { type Head, headOfDesign } from './head/headOfDesign.ts';
+import { headEntries } from './head/headRegister.ts';
 import { leastEntries, leastFindings } from './leastThicknesses.ts';
 import { type Neck, neckPart } from './neck/neckPart.ts';
 import type { PlanParts } from './plan.ts';
@@ -38,6 +40,7 @@ export interface Instrument {
   };
   readonly neck: Neck;
   readonly setUp: SetUp;
+  readonly head: Head;
   /** What the plates are roughed out with. */
   readonly roughing: { readonly back: RoughNumbers; readonly top: RoughNumbers };
   readonly register: Register;
@@ -46,7 +49,7 @@ export interface Instrument {
 
 /**
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
- * Faults: those of the outline, the parts in the plane, the arching, the neck and the set-up.
+ * Faults: those of the outline, the parts in the plane, the arching, the neck, the set-up and the head.
  */
 export function deriveInstrument(given: Design): Checked<Instrument> {
   const { design, findings: named } = withNamedThicknesses(given);
@@ -76,6 +79,8 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   if (!neck.ok) return neck;
   const strung = setUpOfDesign(design, neck.value, top.value);
   if (!strung.ok) return strung;
+  const head = headOfDesign(design, neck.value);
+  if (!head.ok) return head;
   const grooves = [back.value, top.value].map((arch) => purflingWood(design.values, arch));
   const register = makeRegister([
     ...designEntries(design),
@@ -89,6 +94,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     ...grooves.flatMap(({ entries }) => entries),
     ...neck.value.registerEntries,
     ...setupEntries(strung.value, design.values.afterLength !== undefined),
+    ...headEntries(head.value),
     ...outlineEntry(design, plan.value),
   ]);
   if (!register.ok) return register;
@@ -100,6 +106,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     hollows: hollows.value,
     neck: neck.value,
     setUp: strung.value,
+    head: head.value,
     roughing,
     register: register.value,
     findings: [
@@ -111,6 +118,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       ...grooves.flatMap(({ findings }) => findings),
       ...neck.value.findings,
       ...strung.value.findings,
+      ...head.value.findings,
     ],
   });
 }

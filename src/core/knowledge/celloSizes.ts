@@ -1,3 +1,4 @@
+import { CELLO_HEAD } from './heads.ts';
 import { CELLO_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import { CELLO_SETUP } from './setups.ts';
@@ -81,6 +82,7 @@ export const CELLO_SIZES: readonly Size[] = [
     ...CELLO_NECK,
     ...CELLO_SETUP,
     ...CELLO_STRINGS,
+    ...CELLO_HEAD,
     ...WOODS,
     ...ROUGHING,
     drillPitch: ours(20, 'room for the figures between the holes'),

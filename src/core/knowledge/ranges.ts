@@ -1,5 +1,6 @@
 import { commonPractice, fromMemory, type Origin, published } from '../quantity/index.ts';
 import type { Family } from './family.ts';
+import { HEAD_RANGES } from './headRanges.ts';
 import { lengthOf, valueAtLength } from './size.ts';
 import { nearestSize, ordinarySize } from './sizes.ts';
 import { citation } from './sources.ts';
@@ -46,6 +47,7 @@ const ANY_FAMILY: Readonly<Record<string, Range>> = {
 const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   violin: {
     ...ANY_FAMILY,
+    ...HEAD_RANGES.violin,
     bodyLength: { low: 350, high: 360, origin: published(citation('violinNorm')) },
     upperBout: memory(158, 172),
     waist: memory(104, 116),
@@ -97,6 +99,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   },
   viola: {
     ...ANY_FAMILY,
+    ...HEAD_RANGES.viola,
     bodyLength: viola(390, 430),
     upperBout: viola(188, 200),
     waist: viola(127, 140),
@@ -125,6 +128,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   },
   cello: {
     ...ANY_FAMILY,
+    ...HEAD_RANGES.cello,
     bodyLength: memory(735, 770),
     upperBout: memory(328, 360),
     waist: memory(222, 252),

@@ -57,6 +57,16 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'endpinTaper',
   'saddleGap',
   'barSpring',
+  'scrollTurns',
+  'scrollQuickening',
+  'backLeaveAngle',
+  'backLeanAngle',
+  'chinAngle',
+  'pegboxFrontAngle',
+  'outerTurnAngle',
+  'middleTurnAngle',
+  'innerTurnAngle',
+  'pegTaper',
   'fullnessUpperBout',
   'fullnessUpperCorner',
   'fullnessWaist',
@@ -70,8 +80,10 @@ const FOLLOWS_LENGTH: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowe
 /** No unit. A body this near to a size is of that size: makers keep its thicknesses and heights. Chosen by us. */
 const SAME_SIZE = 0.03;
 
+const RATIOS: ReadonlySet<string> = new Set(['scrollTurns', 'scrollQuickening', 'pegTaper']);
+
 function unitOfValue(name: string): Unit {
-  if (name.startsWith('fullness')) return 'ratio';
+  if (name.startsWith('fullness') || RATIOS.has(name)) return 'ratio';
   if (name.endsWith('Angle')) return 'deg';
   if (name === 'endpinTaper') return 'ratio';
   if (name === 'tuningA') return 'Hz';

@@ -146,6 +146,18 @@ export const SOURCES = {
     year: 'no year given',
     note: 'measured: 157° on a modern violin, 159.5° on one set up in the old way',
   },
+  scrollAngles: {
+    author: 'T. Zethelius',
+    title: 'Carving a scroll using angular templates',
+    year: 'no year given',
+    note: '18° for the second turn, 30° or 36° for the other',
+  },
+  pegTapers: {
+    author: 'author not named',
+    title: 'Tuning mechanisms of string instruments',
+    year: 'no year given',
+    note: 'pegs taper by 1 in 30, on the cello by 1 in 25; common practice has 1 in 30 for both',
+  },
   violinNorm: {
     author: 'P. Kass',
     title: 'magazine article, title not noted',

@@ -1,3 +1,4 @@
+import { violaHead } from './heads.ts';
 import { LARGE_VIOLA_NECK, MEDIUM_VIOLA_NECK, SMALL_VIOLA_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import { LARGE_VIOLA_SETUP, MEDIUM_VIOLA_SETUP, SMALL_VIOLA_SETUP } from './setups.ts';
@@ -82,6 +83,7 @@ const large: Size = sizeOf('viola', 'large', {
   ...LARGE_VIOLA_NECK,
   ...LARGE_VIOLA_SETUP,
   ...VIOLA_STRINGS,
+  ...violaHead({ lengthMm: 128, nutMm: 31, throatMm: 22, earsMm: 50 }),
   ...WOODS,
   ...ROUGHING,
 });
@@ -124,6 +126,7 @@ const medium = scaledSize(large, 'medium', {
   ...MEDIUM_VIOLA_NECK,
   ...MEDIUM_VIOLA_SETUP,
   ...VIOLA_STRINGS,
+  ...violaHead({ lengthMm: 125, nutMm: 28.5, throatMm: 21, earsMm: 48 }),
 });
 
 const small = scaledSize(large, 'small', {
@@ -164,6 +167,7 @@ const small = scaledSize(large, 'small', {
   ...SMALL_VIOLA_NECK,
   ...SMALL_VIOLA_SETUP,
   ...VIOLA_STRINGS,
+  ...violaHead({ lengthMm: 122, nutMm: 27, throatMm: 20, earsMm: 47 }),
 });
 
 /** The ordinary size of the family stands first. */

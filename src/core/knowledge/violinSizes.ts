@@ -1,3 +1,4 @@
+import { VIOLIN_HEAD, violinHead } from './heads.ts';
 import { VIOLIN_NECK } from './necks.ts';
 import { ROUGHING } from './roughing.ts';
 import { VIOLIN_SETUP } from './setups.ts';
@@ -20,6 +21,9 @@ const table = (value: number) => read(value, 'violinAverages');
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
 
 const COLUMNS = ['1/4', '1/2', '3/4', '7/8', '4/4'] as const;
+
+/** Length of the head as the same table prints it. */
+const HEAD_MM = { '1/4': 85, '1/2': 94, '3/4': 101, '7/8': 104 } as const;
 
 /** The published table as printed; where it prints a range for the 4/4, one figure of that range is taken. */
 const TABLE = {
@@ -105,27 +109,32 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   ...VIOLIN_NECK,
   ...VIOLIN_SETUP,
   ...VIOLIN_STRINGS,
+  ...VIOLIN_HEAD,
   ...WOODS,
   ...ROUGHING,
 });
 
 const sevenEighths = scaledSize(fullSize, '7/8', {
   ...printed('7/8'),
+  ...violinHead(table(HEAD_MM['7/8'])),
   stop: recalled(189, 'the printed table is cut off here'),
   neckStop: neckStop(126),
 });
 const threeQuarters = scaledSize(fullSize, '3/4', {
   ...printed('3/4'),
+  ...violinHead(table(HEAD_MM['3/4'])),
   stop: table(183),
   neckStop: neckStop(122),
 });
 const half = scaledSize(fullSize, '1/2', {
   ...printed('1/2'),
+  ...violinHead(table(HEAD_MM['1/2'])),
   stop: table(171),
   neckStop: neckStop(114),
 });
 const quarter = scaledSize(fullSize, '1/4', {
   ...printed('1/4'),
+  ...violinHead(table(HEAD_MM['1/4'])),
   stop: table(159),
   neckStop: neckStop(106),
 });

@@ -17,6 +17,7 @@ export {
   zeroMatrix,
 } from './denseSolve.ts';
 export { type FittedCircle, type FittedLine, fitCircle, fitLine } from './fitPlaces.ts';
+export { levelCurve } from './levelCurve.ts';
 export type { Matrix3 } from './matrix3.ts';
 export { medianOf } from './median.ts';
 export {

@@ -1,7 +1,7 @@
 import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
+import { levelCurve } from '../../numeric/index.ts';
 import { bodyHalfWidth } from '../../surface/index.ts';
 import type { PlateArch } from '../arching/index.ts';
-import { levelCurve } from './levelCurve.ts';
 import { extraAt, type ThickArea } from './plateArea.ts';
 import { areaFaults, numberFaults, pointFaults } from './thicknessFaults.ts';
 import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';

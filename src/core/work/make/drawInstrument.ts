@@ -6,6 +6,7 @@ import {
   type Drawing,
   edgeGaugeDrawings,
   formDrawings,
+  headDrawings,
   insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
@@ -69,5 +70,6 @@ export function drawInstrument(
     ...drawHollowing(instrument, 'back'),
     ...drawHollowing(instrument, 'top'),
     ...(neck.ok ? neck.value : []),
+    ...headDrawings(instrument),
   ]);
 }

@@ -28,6 +28,7 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   sheet: ['sheet', 'sheets'],
   ribs: ['rib pattern', 'rib patterns'],
   neck: ['neck or board gauge', 'neck and board gauges'],
+  head: ['head template or gauge', 'head templates and gauges'],
 };
 
 /** What a pack holds and its key lengths with their origin, line by line. */
