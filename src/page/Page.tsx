@@ -1,8 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { bringFiles } from './keeping/bring.ts';
+import { photograph } from './keeping/tracing.ts';
 import { BuildStop } from './stops/BuildStop.tsx';
 import { NumbersStop } from './stops/NumbersStop.tsx';
 import { PhotographStop } from './stops/PhotographStop.tsx';
+import { SeeingStop } from './stops/SeeingStop.tsx';
 import { TakeAwayStop } from './stops/TakeAwayStop.tsx';
 import { doAgain, stop, takeBack } from './store.ts';
 import { Way } from './way/Way.tsx';
@@ -65,7 +67,7 @@ export function Page() {
 function StopView() {
   switch (stop.value) {
     case 'photograph':
-      return <PhotographStop />;
+      return photograph.value ? <SeeingStop /> : <PhotographStop />;
     case 'takeAway':
       return <TakeAwayStop />;
     case 'build':

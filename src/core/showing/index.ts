@@ -1,5 +1,5 @@
 export { type LampStand, type LitPlate, litPlate } from './litPlate.ts';
 export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBody } from './shownBody.ts';
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
-export type { ShownLine } from './shownLine.ts';
+export { type ShownLine, shownLine } from './shownLine.ts';
 export { type ShownContour, type ShownPlate, type ShownStation, shownPlate } from './shownPlate.ts';

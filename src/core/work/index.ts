@@ -23,6 +23,7 @@ export { heightCards, sheet } from './sheet.ts';
 export { type ShownInstrument, showBody, showDrawings, showInstrument } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
+export { type ShownTrace, type ShownWear, type SquareOn, showTrace } from './trace/showTrace.ts';
 export { type Traced, trace } from './trace/trace.ts';
 export { type TraceOutcome, traceOutcome } from './trace/traceOutcome.ts';
 export type { TraceProgress } from './trace/traceProgress.ts';

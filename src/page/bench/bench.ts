@@ -6,6 +6,14 @@ import BenchWorker from './benchWork.ts?worker&inline';
 export const quickBench: Remote<BenchWork> = wrap<BenchWork>(new BenchWorker());
 export const slowBench: Remote<BenchWork> = wrap<BenchWork>(new BenchWorker());
 
+let seeing: Remote<BenchWork> | null = null;
+
+/** A bench of its own for photographs: they take seconds and much room. */
+export function seeingBench(): Remote<BenchWork> {
+  seeing ??= wrap<BenchWork>(new BenchWorker());
+  return seeing;
+}
+
 /**
  * A question asked again before its answer is there: only the newest is asked next, older answers are dropped. The answer of
  * the newest always comes.

@@ -193,7 +193,6 @@ function Gauge({
       class="gauge"
       role="button"
       tabIndex={0}
-      aria-label={said.stations[station.name] ?? station.name}
       onClick={() => {
         touched.value = touched.value === name ? null : name;
       }}

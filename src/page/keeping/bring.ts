@@ -3,6 +3,7 @@ import { type Design, faultSentence } from '../../core/index.ts';
 import { slowBench } from '../bench/bench.ts';
 import { bringIn, stop } from '../store.ts';
 import { words } from '../words/words.ts';
+import { holdPhotograph } from './tracing.ts';
 
 /** What could not be brought in, in sentences. */
 export const trouble = signal<readonly string[]>([]);
@@ -13,7 +14,7 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
   const inputs: { readonly name: string; readonly json: unknown }[] = [];
   const said: string[] = [];
   for (const file of files) {
-    if (/^image\//.test(file.type)) said.push(words().bring.notYet);
+    if (/^image\//.test(file.type)) await holdPhotograph(file);
     else if (!/\.json$/i.test(file.name))
       said.push(`${words().bring.unknown(file.name)} ${words().bring.needs}`);
     else

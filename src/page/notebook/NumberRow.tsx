@@ -103,7 +103,7 @@ export function NumberRow({
 function originWords({ origin }: RegisterEntry): string {
   const said = words().origins;
   if (origin.kind === 'chosen' && origin.why?.startsWith('by us')) return said.chosenByUs;
-  if (origin.kind === 'measured') return said.measured + words().fromWhere(short(origin.from));
+  if (origin.kind === 'measured') return said.measured + words().fromWhere(origin.from);
   return said[origin.kind];
 }
 
@@ -127,12 +127,6 @@ function moreWords(entry: RegisterEntry, carries: number): string {
 }
 
 const NAMED = 4;
-const SHORT = 24;
-
-function short(text: string): string {
-  return text.length > SHORT ? `${text.slice(0, SHORT - 1)}…` : text;
-}
-
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
