@@ -12,6 +12,8 @@
  * leaves out.
  */
 import { describe, expect, test } from 'vitest';
+import { boardScoop } from '../src/core/instrument/neck/boardScoop.ts';
+import { mortiseSlope } from '../src/core/instrument/neck/mortise.ts';
 import { type NeckSet, type NeckSetSizes, neckSet } from '../src/core/instrument/neck/neckSet.ts';
 import { type SaddlePlace, stringBreak } from '../src/core/instrument/neck/stringBreak.ts';
 import {
@@ -22,6 +24,7 @@ import {
   VIOLIN_NECK,
   VIOLIN_SADDLE,
 } from '../test/fixtures/neckSizes.ts';
+import { defaultInstrument } from './made/defaultInstruments.ts';
 
 const DEGREE = Math.PI / 180;
 const INCH = 25.4;
@@ -45,8 +48,8 @@ function within(value: number, [least, most]: readonly [number, number]): void {
 
 describe.each([
   ['violin', VIOLIN_NECK, VIOLIN_SADDLE, [19, 22], [30, 13.5 * INCH], [157, 159.5], 328],
-  ['viola', VIOLA_NECK, VIOLA_SADDLE, [22, 25], [37, 39], [157, 159.5], 375],
-  ['cello', CELLO_NECK, CELLO_SADDLE, [62, 64.5], [85, 92], [152, 156], 690],
+  ['viola', VIOLA_NECK, VIOLA_SADDLE, [22, 24], [37, 39], [157, 159.5], 375],
+  ['cello', { ...CELLO_NECK, projectionMm: 80 }, CELLO_SADDLE, [62, 64], [85, 92], [152, 156], 690],
 ] as const)('a %s', (_family, sizes, saddle, boardEnd, bridge, breakRange, stringMm) => {
   const neck = set(sizes);
   test('has its board end in the published range', () => within(neck.boardEndOverTopMm, boardEnd));
@@ -87,4 +90,70 @@ test.each([
   const over = broken(neck, saddle);
   expect(Math.abs(over.rearAngleRad / DEGREE - rear)).toBeLessThan(0.01);
   expect(Math.abs(over.breakAngleRad / DEGREE - breakDegrees)).toBeLessThan(0.01);
+});
+
+/** Worked by the shorter formula of the trade notes: bridge 32, 33, 34 → 159.4°, 158.9°, 158.4°; a projection follows a bridge one to one. */
+test.each([
+  [-1, 0.5],
+  [1, -0.5],
+])('the variants of the worked example: a bridge %d mm higher changes the break by %d°', (byMm, change) => {
+  const saddle = { ...VIOLIN_SADDLE, fromBridgeMm: 160 };
+  const [here, there] = [0, byMm].map((by) =>
+    broken(set({ ...VIOLIN_NECK, projectionMm: VIOLIN_NECK.projectionMm + by }), saddle),
+  );
+  const turned = ((there?.breakAngleRad ?? 0) - (here?.breakAngleRad ?? 0)) / DEGREE;
+  expect(Math.abs(turned - change)).toBeLessThan(0.15);
+});
+
+test.each([
+  [26, 6, 19.71, 31.85, 159.52],
+  [27, 6.5, 20.56, 32.85, 159.03],
+  [27, 7, 20.71, 32.85, 159.18],
+  [28, 6, 21.1, 33.86, 158.25],
+])(
+  'a violin of projection %d and overstand %d comes out as in the prototype',
+  (projectionMm, overstandMm, ...row) => {
+    const neck = set({ ...VIOLIN_NECK, projectionMm, overstandMm });
+    const { breakAngleRad } = broken(neck, VIOLIN_SADDLE);
+    [neck.boardEndOverTopMm, neck.bridgeHeightMm, breakAngleRad / DEGREE].forEach((value, at) => {
+      expect(Math.abs(value - (row[at] ?? 0))).toBeLessThan(0.01);
+    });
+  },
+);
+
+test.each([
+  ['violin', VIOLIN_NECK, 87, 6, 34, 2.98, 7.77, 84.02],
+  ['viola', VIOLA_NECK, 87, 7, 42.2, 2.84, 9.1, 84.16],
+  ['cello, the root at 84°', CELLO_NECK, 84, 12, 120, 3.02, 18.3, 80.98],
+  ['cello, the root at 82.5°', CELLO_NECK, 82.5, 12, 120, 1.52, 15.18, 80.98],
+] as const)('the mortise of a %s leans and deepens as in the prototype', (...row) => {
+  const [, sizes, root, depthMm, heightMm, lean, back, even] = row;
+  const found = mortiseSlope(set(sizes).neckAngleRad, root * DEGREE, depthMm, heightMm);
+  expect(Math.abs(found.leanRad / DEGREE - lean)).toBeLessThan(0.01);
+  expect(Math.abs(found.depthAtBackMm - back)).toBeLessThan(0.05);
+  expect(Math.abs(found.evenRootAngleRad / DEGREE - even)).toBeLessThan(0.01);
+});
+
+/** A survey of makers (published, no year): one radius of 42 with 0.75 and 0.25 at the sides leaves 0.68 in the middle; 0.50 there needs about 38 half way. */
+test('the scoop of a survey of makers and the round it needs half way', () => {
+  const { board } = VIOLIN_NECK;
+  const scoop = boardScoop(board, 0.75, 0.25);
+  expect(Math.abs(scoop.middleOfOneRoundMm - 0.68)).toBeLessThan(0.06);
+  expect(Math.abs(scoop.acrossRadiusMm - 38)).toBeLessThan(1.2);
+});
+
+describe.each([
+  ['violin', [19, 22], [30, 35], 328],
+  ['viola', [22, 26], [36, 39], 378],
+  ['cello', [62, 64], [84, 92], 689],
+] as const)('a %s of which only the body length is given', (family, boardEnd, bridge, stringMm) => {
+  const { neck } = defaultInstrument(family);
+  test('has its board end in the published range', () => within(neck.set.boardEndOverTopMm, boardEnd));
+  test('has a bridge of the usual height', () => within(neck.set.bridgeHeightMm, bridge));
+  test('has the string length of its stops', () =>
+    expect(Math.abs(neck.set.stringLengthMm - stringMm)).toBeLessThan(2));
+  test('has a mortise deeper toward the back, and half of its block behind it', () => {
+    expect(neck.mortise.leanRad).toBeGreaterThan(0);
+    expect(neck.findings).toEqual([]);
+  });
 });

@@ -2,6 +2,7 @@ import { type Instrument, type PurflingCorner, plateRecord } from '../instrument
 import { dependsOn, originText } from '../quantity/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
 import { headRecord } from './headRecord.ts';
+import { neckRecord } from './neckRecord.ts';
 import { setUpRecords } from './setUpRecords.ts';
 
 /** The derived instrument for other programs: every part that exists so far, and the register. Millimetres. */
@@ -43,7 +44,7 @@ export function instrumentDocument(instrument: Instrument) {
     })),
     plates: { back: roundedPlate(plates.back), top: roundedPlate(plates.top) },
     ...setUpRecords(instrument),
-    neck: neckRecord(instrument),
+    neck: neckRecord(instrument.neck),
     scroll: headRecord(instrument),
     register: register.entries.map((entry) => ({
       name: entry.name,
@@ -65,40 +66,6 @@ function mitreRecord({ apex, outwardRad, sting, shape }: PurflingCorner) {
     stingLength: toFile(sting.lengthMm),
     stingAside: toFile(sting.asideMm),
     ...(shape && { sting: chainToDocument(shape) }),
-  };
-}
-
-/** The set of the neck; heights over the upper face of the top's edge unless they say otherwise, angles in degrees. */
-function neckRecord({ neck: { sizes, set, mortise, rootAngleRad, bodyHeightMm } }: Instrument) {
-  const degrees = (rad: number): number => toFile((rad * 180) / Math.PI);
-  return {
-    neckStop: toFile(sizes.neckStopMm),
-    bodyStop: toFile(sizes.bodyStopMm),
-    overstand: toFile(sizes.overstandMm),
-    projection: toFile(sizes.projectionMm),
-    angle: degrees(set.neckAngleRad),
-    boardEnd: {
-      overTop: toFile(set.boardEndOverTopMm),
-      overEdge: toFile(set.boardEndOverEdgeMm),
-      fromUpperEnd: toFile(set.boardEndFromTopEndMm),
-    },
-    bridge: { overTop: toFile(set.bridgeHeightMm), overEdge: toFile(set.bridgeOverEdgeMm) },
-    stringLength: toFile(set.stringLengthMm),
-    frontAngle: degrees(set.frontAngleRad),
-    board: {
-      length: sizes.board.lengthMm,
-      widthAtNut: sizes.board.widthAtNutMm,
-      widthAtEnd: sizes.board.widthAtEndMm,
-      radius: sizes.board.radiusMm,
-      side: sizes.board.sideMm,
-    },
-    mortise: {
-      depthAtTop: toFile(mortise.depthAtTopMm),
-      depthAtBack: toFile(mortise.depthAtBackMm),
-      lean: degrees(mortise.leanRad),
-      height: toFile(bodyHeightMm),
-      rootAngle: degrees(rootAngleRad),
-    },
   };
 }
 

@@ -8,7 +8,7 @@ export {
   type ThicknessZone,
 } from './leastThickness.ts';
 export { MARKER_BITS, MARKER_CELLS, markerCellIsWhite } from './markers.ts';
-export { type NeckMeasure, neckRange } from './neckRanges.ts';
+export { neckRange } from './neckRanges.ts';
 export { outlineHabit } from './outlineHabit.ts';
 export {
   LENGTH_LIMITS,

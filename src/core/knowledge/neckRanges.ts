@@ -1,12 +1,10 @@
 import { commonPractice, fromMemory, published } from '../quantity/index.ts';
 import type { Family } from './family.ts';
 import type { Range } from './ranges.ts';
-import { lengthOf } from './size.ts';
-import { ordinarySize } from './sizes.ts';
 import { citation } from './sources.ts';
 
-/** What a set neck measures, as makers take it. */
-export type NeckMeasure = 'boardEnd' | 'bridge' | 'overstand' | 'projection';
+/** What comes of a set neck, as makers take it; what they give has its range among the values. */
+export type NeckMeasure = 'boardEnd' | 'bridge';
 
 const sets = (low: number, high: number): Range => ({
   low,
@@ -20,8 +18,6 @@ const RANGES: Readonly<Record<Family, Readonly<Record<NeckMeasure, Range>>>> = {
   violin: {
     boardEnd: sets(19, 22),
     bridge: memory(30, 35), // one published range is 30 to 32, a book of 1902 has 33.3 to 34.9
-    overstand: memory(5.5, 6.5),
-    projection: sets(26, 28),
   },
   viola: {
     boardEnd: {
@@ -30,22 +26,17 @@ const RANGES: Readonly<Record<Family, Readonly<Record<NeckMeasure, Range>>>> = {
       origin: commonPractice('one published range is 22 to 24, a table has 24 to 26'),
     },
     bridge: memory(36, 39),
-    overstand: memory(6.5, 9),
-    projection: { low: 30, high: 33, origin: commonPractice('published ranges are 31 to 33 and 30 to 33') },
   },
   cello: {
-    boardEnd: sets(62, 64.5),
+    boardEnd: sets(62, 64),
     bridge: memory(84, 92),
-    overstand: memory(20, 23),
-    projection: { low: 78, high: 85, origin: commonPractice('published ranges are 79 to 81 and 82.5 to 84') },
   },
 };
 
-/** No unit. Bodies this much smaller than the ordinary size have no published range; chosen by us. */
-const LEAST_OF_ORDINARY = 0.94;
+/** mm. Bodies from this length on are full-sized to the sources; nothing is published of smaller ones. */
+const FULL_SIZED_MM: Readonly<Record<Family, number>> = { violin: 350, viola: 380, cello: 735 };
 
 /** What is usual for a set neck; undefined for sizes that nothing is published of. */
 export function neckRange(family: Family, measure: NeckMeasure, bodyLengthMm: number): Range | undefined {
-  const isSpokenOf = bodyLengthMm >= LEAST_OF_ORDINARY * lengthOf(ordinarySize(family));
-  return isSpokenOf ? RANGES[family][measure] : undefined;
+  return bodyLengthMm >= FULL_SIZED_MM[family] ? RANGES[family][measure] : undefined;
 }

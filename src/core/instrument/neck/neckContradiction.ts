@@ -6,6 +6,7 @@ import {
   type SetName,
   type SetReading,
   type SettledNeck,
+  type SettledQuestion,
   settledNeck,
 } from './settledNeck.ts';
 
@@ -29,38 +30,48 @@ export const SET_WORDS: Readonly<Record<SetName, string>> = {
 
 /**
  * What was given of the set of a neck and cannot hold together: `neck.contradiction`, or `neck.doubtful` where it may still
- * be the uncertainty of the readings. Names the readings that disagree most (found by leaving each out in turn; of several whose absence
- * would mend it, those that would have to be least far off in their own spreads), what the
- * others would have in their place, and the nearest numbers that fit together.
+ * be the uncertainty of the readings. Names the readings that disagree most (found by leaving each out in turn; of several
+ * whose absence would mend it, those that would have to be least far off in their own spreads), what the others would have in
+ * their place, and the nearest numbers that fit together.
  */
 export function neckContradiction(
   model: NeckSetSizes,
   readings: readonly SetReading[],
   settled: SettledNeck,
 ): readonly Finding[] {
-  const { surplus, sumOfSquares, met } = settled;
-  if (surplus < 1) return [];
-  const limits = [ONE_IN_TWENTY, ONE_IN_HUNDRED].map((table) => table[surplus - 1] ?? table.at(-1) ?? 0);
-  const [doubtful = 0, impossible = 0] = limits;
-  if (!(sumOfSquares > doubtful)) return [];
-  const culprits = culpritsOf(model, readings, settled);
+  return settled.questions.flatMap((question) => contradictionIn(question, model, readings));
+}
+
+function contradictionIn(
+  question: SettledQuestion,
+  model: NeckSetSizes,
+  readings: readonly SetReading[],
+): readonly Finding[] {
+  const { surplus, sumOfSquares, met } = question;
+  if (!(surplus > 0 && sumOfSquares > limit(ONE_IN_TWENTY, surplus))) return [];
+  const { culprits, rest } = culpritsOf(question, model, readings);
   const others = met.filter(({ name }) => !culprits.some((one) => one.name === name));
-  const names = [...culprits, ...others].map(({ name }) => name);
   const off = culprits.map(
     ({ name, value, others: fits }) =>
       `${SET_WORDS[name]} ${shown(name, value)} where the others need ${shown(name, fits)} (${shown(name, Math.abs(value - fits))} off)`,
   );
-  const isContradiction = sumOfSquares > impossible;
+  const isContradiction = sumOfSquares > limit(ONE_IN_HUNDRED, surplus);
+  const areSeveral = surplus > 1 && rest > limit(ONE_IN_HUNDRED, surplus - 1);
   return [
     {
       code: isContradiction ? 'neck.contradiction' : 'neck.doubtful',
       weight: isContradiction ? 'contradiction' : 'caution',
-      at: names.join(', '),
-      found: `${off.join('; or ')}: ${listed(met.map(({ name, value }) => `${SET_WORDS[name]} ${shown(name, value)}`))} ${isContradiction ? 'cannot all hold' : 'hardly hold together'} over a body stop of ${shown('neckStop', model.bodyStopMm)}`,
+      at: [...culprits, ...others].map(({ name }) => name).join(', '),
+      found: `${off.join('; or ')}: ${listed(met.map(({ name, value }) => `${SET_WORDS[name]} ${shown(name, value)}`))} ${isContradiction ? 'cannot all hold' : 'hardly hold together'} over a body stop of ${shown('neckStop', model.bodyStopMm)}${areSeveral ? ', and more than one of them is off' : ''}`,
       need: `numbers that one straight board can have; the nearest are ${listed(met.map((one) => `${SET_WORDS[one.name]} ${shown(one.name, one.settled)}`))}`,
-      remedy: `measure the ${listed(culprits.map(({ name }) => SET_WORDS[name]))} again, or leave one of these out; until then the nearest numbers are drawn`,
+      remedy: `measure ${areSeveral ? 'all of them' : `the ${listed(culprits.map(({ name }) => SET_WORDS[name]))}`} again, or leave one of these out; until then the nearest numbers are drawn`,
     },
   ];
+}
+
+/** The limit for so many surplus readings. */
+function limit(table: readonly number[], surplus: number): number {
+  return table[Math.min(surplus, table.length) - 1] ?? 0;
 }
 
 interface Culprit extends MetReading {
@@ -68,26 +79,28 @@ interface Culprit extends MetReading {
   readonly others: number;
 }
 
-/** The readings without which the rest fits best, at least one. */
+/** The readings without which the rest fits best, at least one; and what then is left of the sum of squares. */
 function culpritsOf(
+  { asks, met }: SettledQuestion,
   model: NeckSetSizes,
   readings: readonly SetReading[],
-  { met }: SettledNeck,
-): readonly Culprit[] {
+): { readonly culprits: readonly Culprit[]; readonly rest: number } {
   const tried = met.flatMap((reading) => {
     const without = readings.map((one) => (one.name === reading.name ? { ...one, isGiven: false } : one));
     const refit = settledNeck(model, without);
     if (!refit.ok) return [];
     const others = numberOf(reading.name, refit.value.sizes, refit.value.set);
-    return [{ ...reading, others, rest: refit.value.sumOfSquares }];
+    const rest = refit.value.questions.find((question) => question.asks === asks)?.sumOfSquares ?? 0;
+    return [{ ...reading, others, rest }];
   });
   const best = Math.min(...tried.map(({ rest }) => rest));
   const off = ({ value, others, spread }: Culprit): number => Math.abs(value - others) / spread;
   const mending = tried
-    .filter(({ rest }) => rest <= best + (ONE_IN_TWENTY[0] ?? 0))
+    .filter(({ rest }) => rest <= best + limit(ONE_IN_TWENTY, 1))
     .sort((a, b) => off(a) - off(b));
   const [likeliest] = mending;
-  return mending.filter((one) => likeliest && off(one) <= LESS_LIKELY * off(likeliest));
+  const culprits = mending.filter((one) => likeliest && off(one) <= LESS_LIKELY * off(likeliest));
+  return { culprits, rest: best };
 }
 
 function shown(name: SetName, value: number): string {

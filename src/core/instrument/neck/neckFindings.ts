@@ -1,6 +1,6 @@
 import type { Finding } from '../../base/index.ts';
 import type { Design, ValueName } from '../../design/index.ts';
-import { type NeckMeasure, neckRange } from '../../knowledge/index.ts';
+import { neckRange, rangeFor } from '../../knowledge/index.ts';
 import { originText } from '../../quantity/index.ts';
 import type { BlockWood } from './blockWood.ts';
 import type { BoardHollow } from './boardHollow.ts';
@@ -45,7 +45,7 @@ export function neckFindings(design: Design, parts: Parts): readonly Finding[] {
   ];
 }
 
-function movedFindings(design: Design, { sizes, met }: Parts): readonly Finding[] {
+function movedFindings(design: Design, { sizes, met, questions }: Parts): readonly Finding[] {
   const solved = [
     ['neckStop', sizes.neckStopMm],
     ['overstand', sizes.overstandMm],
@@ -54,12 +54,14 @@ function movedFindings(design: Design, { sizes, met }: Parts): readonly Finding[
   return solved.flatMap(([name, mm]) => {
     const habit = design.values[name];
     if (!habit || met.some((one) => one.name === name) || Math.abs(mm - habit.value) < SHOWN_MM) return [];
-    const by = met.map((one) => one.name).join(', ');
+    const asks = name === 'neckStop' ? 'lengths' : 'set';
+    const by = questions.flatMap((one) => (one.asks === asks ? one.met.map((reading) => reading.name) : []));
+    const names = by.join(', ');
     return [
       finding('neck.moved', 'remark', name, {
-        found: `${shown(mm)} follows from ${by}; the habit of ${shown(habit.value)} is not used`,
-        need: `its own figure, or what ${by} ask for`,
-        remedy: `keep it, or give the ${name} yourself`,
+        found: `${shown(mm)} follows from ${names}; the habit of ${shown(habit.value)} is not used`,
+        need: `its own figure, or what ${names} ${by.length > 1 ? 'ask' : 'asks'} for`,
+        remedy: `keep it, or give ${name} yourself`,
       }),
     ];
   });
@@ -68,22 +70,39 @@ function movedFindings(design: Design, { sizes, met }: Parts): readonly Finding[
 /** mm. What shows in a tenth. */
 const SHOWN_MM = 0.05;
 
-const MEASURES: readonly (readonly [NeckMeasure, string, string, (parts: Parts) => number])[] = [
-  ['boardEnd', 'boardLength', 'end of the fingerboard over the top', ({ set }) => set.boardEndOverTopMm],
-  ['bridge', 'projection', 'bridge over the top', ({ set }) => set.bridgeHeightMm],
-  ['overstand', 'overstand', 'overstand', ({ sizes }) => sizes.overstandMm],
-  ['projection', 'projection', 'projection', ({ sizes }) => sizes.projectionMm],
-];
-
-/** Only what is worked out: a value that a maker gives is looked at where all values are. */
-function rangeFindings(design: Design, parts: Parts): readonly Finding[] {
+/**
+ * What comes of the set, and what it was solved to where a habit gave way; a value that a maker gives is looked at where all
+ * values are.
+ */
+function rangeFindings(design: Design, { set, sizes, met }: Parts): readonly Finding[] {
   const lengthMm = design.values.bodyLength?.value ?? Number.NaN;
-  return MEASURES.flatMap(([measure, at, words, of]) => {
-    const range = neckRange(design.family, measure, lengthMm);
-    const mm = of(parts);
-    const isOwn = parts.met.some(({ name }) => name === measure);
-    const asHabit = Math.abs((design.values[measure as ValueName]?.value ?? Number.NaN) - mm) < SHOWN_MM;
-    if (!range || isOwn || asHabit || !(mm < range.low - SHOWN_MM || mm > range.high + SHOWN_MM)) return [];
+  const { family } = design;
+  const solved = (['overstand', 'projection'] as const).filter(
+    (name) =>
+      !met.some((one) => one.name === name) &&
+      Math.abs(sizes[`${name}Mm`] - (design.values[name]?.value ?? Number.NaN)) > SHOWN_MM,
+  );
+  return [
+    {
+      at: 'boardLength',
+      words: 'end of the fingerboard over the top',
+      mm: set.boardEndOverTopMm,
+      range: neckRange(family, 'boardEnd', lengthMm),
+    },
+    {
+      at: 'projection',
+      words: 'bridge over the top',
+      mm: set.bridgeHeightMm,
+      range: neckRange(family, 'bridge', lengthMm),
+    },
+    ...solved.map((name) => ({
+      at: name,
+      words: name,
+      mm: sizes[`${name}Mm`],
+      range: rangeFor(family, name, lengthMm),
+    })),
+  ].flatMap(({ at, words, mm, range }) => {
+    if (!range || !(mm < range.low - SHOWN_MM || mm > range.high + SHOWN_MM)) return [];
     return [
       finding('neck.unusual', 'remark', at, {
         found: `${words} ${shown(mm)}, outside what is usual`,

@@ -5,7 +5,13 @@ import { type PlateArch, plateHeight } from '../arching/index.ts';
 import { type MortiseSlope, mortiseSlope } from './mortise.ts';
 import { neckContradiction } from './neckContradiction.ts';
 import type { NeckSet, NeckSetSizes } from './neckSet.ts';
-import { type MetReading, type SetName, type SetReading, settledNeck } from './settledNeck.ts';
+import {
+  type MetReading,
+  type SetName,
+  type SetReading,
+  type SettledQuestion,
+  settledNeck,
+} from './settledNeck.ts';
 
 /** The set of an instrument's neck: as given, where that can be, and as near to it as can be where it cannot. */
 export interface SetNeck {
@@ -18,6 +24,7 @@ export interface SetNeck {
   readonly bodyHeightMm: number;
   /** What was given of the set, each with what the solved set has there. */
   readonly met: readonly MetReading[];
+  readonly questions: readonly SettledQuestion[];
   readonly findings: readonly Finding[];
 }
 
@@ -100,13 +107,14 @@ export function neckOfDesign(design: Design, top: PlateArch): Checked<SetNeck> {
     settled = settledNeck(modelOver(endMm), readings);
   }
   if (!settled.ok) return settled;
-  const { sizes, set, met } = settled.value;
+  const { sizes, set, met, questions } = settled.value;
   const bodyHeightMm = value('edgeHeightTop') + value('ribHeightNeck');
   const rootAngleRad = (value('rootAngle') * Math.PI) / 180;
   return accept({
     sizes,
     set,
     met,
+    questions,
     mortise: mortiseSlope(set.neckAngleRad, rootAngleRad, value('mortiseDepth'), bodyHeightMm),
     rootAngleRad,
     bodyHeightMm,

@@ -23,13 +23,20 @@ export function neckEntries(parts: Parts): readonly RegisterEntry[] {
   return [...setEntries(parts), ...shapeEntries(parts), ...boardEntries(parts)];
 }
 
-function setEntries({ sizes, set, mortise, met }: SetNeck): readonly RegisterEntry[] {
-  const given = met.map(({ name }) => name);
+function setEntries({ sizes, set, mortise, questions }: SetNeck): readonly RegisterEntry[] {
+  const given = questions.flatMap(({ asks, met }) => (asks === 'set' ? met.map(({ name }) => name) : []));
+  const isStrung = questions.some(({ asks, met }) => asks === 'lengths' && met.length > 0);
   const sought = [...new Set<ValueName>(['overstand', 'projection', ...given])];
   const how = 'meets what is given of the set as nearly as one straight board can';
   const from = ['neck.overstand', 'neck.projection', 'stop', ...BOARD, ...ARCH];
   return [
-    entry('neck.neckStop', sizes.neckStopMm, 'mm', stopNames(given), 'nut to the upper end of the top'),
+    entry(
+      'neck.neckStop',
+      sizes.neckStopMm,
+      'mm',
+      isStrung ? ['neckStop', 'stringLength', 'stop'] : ['neckStop'],
+      'nut to the upper end of the top',
+    ),
     entry('neck.overstand', sizes.overstandMm, 'mm', sought, how),
     entry('neck.projection', sizes.projectionMm, 'mm', sought, how),
     entry(
@@ -246,10 +253,6 @@ function boardEntries({ sizes: { board, neckStopMm }, scoop, hollow }: Parts): r
         ]
       : []),
   ];
-}
-
-function stopNames(given: readonly string[]): readonly string[] {
-  return given.includes('stringLength') ? ['neckStop', 'stringLength', 'stop'] : ['neckStop'];
 }
 
 function degrees(rad: number): number {

@@ -36,19 +36,19 @@ function told(given: Partial<Record<SetName, number>>) {
 }
 
 test('habits alone are kept to the last figure, and nothing is surplus', () => {
-  const { sizes, surplus } = settled({});
+  const { sizes, met } = settled({});
   expect([sizes.overstandMm, sizes.projectionMm, sizes.neckStopMm]).toEqual([6, 27, 130]);
-  expect(surplus).toBe(0);
+  expect(met).toEqual([]);
 });
 
 test.each(['neckAngle', 'boardEndHeight', 'bridgeHeight', 'stringLength'] as const)(
   'a %s that is given alone is met, and the overstand keeps its habit',
   (name) => {
     const value = { neckAngle: 6.3, boardEndHeight: 21.3, bridgeHeight: 34, stringLength: 331 }[name];
-    const { sizes, set, sumOfSquares } = settled({ [name]: value });
+    const { sizes, set, met } = settled({ [name]: value });
     expect(numberOf(name, sizes, set)).toBeCloseTo(value, 3);
     expect(sizes.overstandMm).toBe(6);
-    expect(sumOfSquares).toBeLessThan(0.001);
+    expect(met.map((one) => one.name)).toEqual([name]);
     if (name === 'stringLength') expect(sizes.projectionMm).toBe(27);
     else expect(sizes.neckStopMm).toBe(130);
   },
@@ -71,7 +71,7 @@ test('whatever a neck measures, all of its numbers given together settle to that
         expect(found.sizes.overstandMm).toBeCloseTo(overstandMm, 5);
         expect(found.sizes.projectionMm).toBeCloseTo(projectionMm, 5);
         expect(found.sizes.neckStopMm).toBeCloseTo(neckStopMm, 5);
-        expect(found.surplus).toBe(4);
+        expect(found.questions.map(({ surplus }) => surplus)).toEqual([3, 1]);
         expect(told(all)).toBeUndefined();
       },
     ),
@@ -82,12 +82,12 @@ test('whatever a neck measures, all of its numbers given together settle to that
 describe('numbers that cannot all hold', () => {
   test('a board end of 18 under a projection of 27 is a contradiction of both, with what each would have to be', () => {
     const given = { overstand: 6, projection: 27, boardEndHeight: 18 };
-    const { sizes, sumOfSquares, met, surplus } = settled(given);
+    const { sizes, met, questions } = settled(given);
     // Worked elsewhere from the same construction: overstand 5.83, projection 25.90, residuals −0.58, −2.21, +3.17 spreads.
     expect(sizes.overstandMm).toBeCloseTo(5.83, 2);
     expect(sizes.projectionMm).toBeCloseTo(25.9, 2);
-    expect(sumOfSquares).toBeCloseTo(15.3, 1);
-    expect(surplus).toBe(1);
+    expect(questions[0]?.sumOfSquares).toBeCloseTo(15.3, 1);
+    expect(questions[0]?.surplus).toBe(1);
     expect(met.map(({ value, settled: at, spread }) => ((at - value) / spread).toFixed(2))).toEqual([
       '-0.58',
       '-2.21',
@@ -127,6 +127,25 @@ describe('numbers that cannot all hold', () => {
     expect(finding?.found).toContain('string length 335 mm where the others need 328.1 mm (6.9 mm off)');
   });
 
+  test('two numbers that are wrong in two ways are told apart: a string too long, and an angle', () => {
+    const given = {
+      neckStop: 130,
+      overstand: 6,
+      projection: 27,
+      neckAngle: 7.5,
+      boardEndHeight: 20.41,
+      stringLength: 335,
+    };
+    const found = neckContradiction(VIOLIN_NECK, readings(given), settled(given));
+    expect(found.map(({ at }) => at.split(', ')[0])).toEqual(['neckAngle', 'stringLength']);
+    expect(found[0]?.found).not.toContain('more than one');
+  });
+
+  test('where no single reading explains it, that is said', () => {
+    const given = { overstand: 6, projection: 27, neckAngle: 7.5, boardEndHeight: 15, bridgeHeight: 29 };
+    expect(told(given)?.found).toContain('more than one of them is off');
+  });
+
   test('a small misfit is only doubtful, and one within the spreads is nothing', () => {
     expect(told({ overstand: 6, projection: 27, boardEndHeight: 19 })?.code).toBe('neck.doubtful');
     expect(told({ overstand: 6, projection: 27, boardEndHeight: 20 })).toBeUndefined();
@@ -134,7 +153,9 @@ describe('numbers that cannot all hold', () => {
 });
 
 test('bridge and projection say the same thing: neither chooses the overstand', () => {
-  expect(settled({ projection: 27, bridgeHeight: 33 }).surplus).toBe(1);
-  expect(settled({ overstand: 6, projection: 27 }).surplus).toBe(0);
-  expect(settled({ projection: 27, neckAngle: 6 }).surplus).toBe(0);
+  const surplus = (given: Partial<Record<SetName, number>>) => settled(given).questions[0]?.surplus;
+  expect(surplus({ projection: 27, bridgeHeight: 33 })).toBe(1);
+  expect(settled({ projection: 27, bridgeHeight: 33 }).sizes.overstandMm).toBe(6);
+  expect(surplus({ overstand: 6, projection: 27 })).toBe(0);
+  expect(surplus({ projection: 27, neckAngle: 6 })).toBe(0);
 });

@@ -26,11 +26,19 @@ export interface SetReading {
 export interface SettledNeck {
   readonly sizes: NeckSetSizes;
   readonly set: NeckSet;
+  /** The set itself and the lengths: each settled by its own readings. */
+  readonly questions: readonly SettledQuestion[];
   /** What was given and can choose something, each with the number that the settled neck has there. */
   readonly met: readonly MetReading[];
-  /** Sum of squared misses over their spreads, of what was given. */
+}
+
+/** One question that the readings answer between them. */
+export interface SettledQuestion {
+  readonly asks: 'set' | 'lengths';
+  readonly met: readonly MetReading[];
+  /** Sum of squared misses over their spreads. */
   readonly sumOfSquares: number;
-  /** How many numbers more were given than a neck has to choose. */
+  /** How many numbers more were given than there are to choose. */
   readonly surplus: number;
 }
 
@@ -41,58 +49,77 @@ export interface MetReading extends SetReading {
 /** mm. Step for the slopes of what depends on overstand, projection and neck stop; nearly linear over far more. */
 const STEP_MM = 0.01;
 
-/** Rounds of the fit: nearly linear, so that two settle it and a third shows that it has. */
-const ROUNDS = 4;
+/** Rounds of the fit: nearly linear, and the two questions nearly apart, so that each round leaves a hundredth at most. */
+const ROUNDS = 5;
 
 type Unknown = 'overstand' | 'projection' | 'neckStop';
 
 /**
- * The set of a neck from whatever is known of it: weighted least squares on those of overstand, projection and neck stop that
- * are given or that something given decides, over a body stop and a board that stand. What nobody gives keeps its habit: the
- * neck stop unless a length of string is given, then the overstand, then the projection.
+ * The set of a neck from whatever is known of it, over a body stop and a board that stand: weighted least squares on those of
+ * overstand and projection that are given or that something given decides, and on the neck stop where a length of string is
+ * given. What nobody gives keeps its habit: the neck stop, then the overstand, then the projection. A length of string has no
+ * vote about angle and heights, though it changes a little with them.
  *
  * @param model overstand, projection and neck stop as given or as the habit has them, and all other sizes
  * Faults: those of {@link neckSet}.
  */
 export function settledNeck(model: NeckSetSizes, readings: readonly SetReading[]): Checked<SettledNeck> {
-  const given = new Set(readings.filter(({ isGiven }) => isGiven).map(({ name }) => name));
-  const unknowns = unknownsOf(given);
-  const rows = readings.filter(
-    ({ name, isGiven }) => isGiven && (name !== 'neckStop' || unknowns.includes(name)),
-  );
+  const given = readings.filter(({ isGiven }) => isGiven);
+  const questions = questionsOf(given);
   let sizes = model;
   let solved = neckSet(sizes);
-  for (let round = 0; round < ROUNDS && solved.ok && unknowns.length > 0; round++) {
-    const slopes = slopesOf(sizes, solved.value, rows, unknowns);
-    const step = slopes && leastSquaresStep(rows, slopes, sizes, solved.value);
-    if (!step) break;
-    sizes = moved(sizes, unknowns, step);
-    solved = neckSet(sizes);
-  }
+  for (let round = 0; round < ROUNDS; round++)
+    for (const { rows, unknowns } of questions) {
+      if (!solved.ok || unknowns.length === 0) continue;
+      const slopes = slopesOf(sizes, solved.value, rows, unknowns);
+      const step = slopes && leastSquaresStep(rows, slopes, sizes, solved.value);
+      if (!step) continue;
+      sizes = moved(sizes, unknowns, step);
+      solved = neckSet(sizes);
+    }
   if (!solved.ok) return solved;
   const { value: set } = solved;
-  const met = rows.map((reading) => ({ ...reading, settled: numberOf(reading.name, sizes, set) }));
-  return accept({
-    sizes,
-    set,
-    met,
-    sumOfSquares: met.reduce((sum, { value, settled, spread }) => sum + ((value - settled) / spread) ** 2, 0),
-    surplus: rows.length - unknowns.length,
+  const answered = questions.map(({ asks, rows, unknowns }): SettledQuestion => {
+    const met = rows.map((row) => ({ ...row, settled: numberOf(row.name, sizes, set) }));
+    return {
+      asks,
+      met,
+      sumOfSquares: met.reduce(
+        (sum, { value, settled, spread }) => sum + ((value - settled) / spread) ** 2,
+        0,
+      ),
+      surplus: rows.length - unknowns.length,
+    };
   });
+  return accept({ sizes, set, questions: answered, met: answered.flatMap(({ met }) => met) });
 }
 
-/** What of a neck is sought. Projection and height of the bridge say the same, so that both together leave the overstand open. */
-function unknownsOf(given: ReadonlySet<SetName>): readonly Unknown[] {
-  const lines = [
-    given.has('projection') || given.has('bridgeHeight'),
-    given.has('neckAngle'),
-    given.has('boardEndHeight'),
-  ];
-  const tells = lines.filter(Boolean).length;
+interface Question {
+  readonly asks: SettledQuestion['asks'];
+  readonly rows: readonly SetReading[];
+  readonly unknowns: readonly Unknown[];
+}
+
+/** What of a neck is sought from what. Projection and height of the bridge say the same, so that both leave the overstand open. */
+function questionsOf(given: readonly SetReading[]): readonly Question[] {
+  const has = (name: SetName): boolean => given.some((reading) => reading.name === name);
+  const tells = [has('projection') || has('bridgeHeight'), has('neckAngle'), has('boardEndHeight')];
+  const count = tells.filter(Boolean).length;
+  const isLength = ({ name }: SetReading): boolean => name === 'neckStop' || name === 'stringLength';
   return [
-    ...(given.has('overstand') || tells > 1 ? (['overstand'] as const) : []),
-    ...(tells > 0 ? (['projection'] as const) : []),
-    ...(given.has('stringLength') ? (['neckStop'] as const) : []),
+    {
+      asks: 'set',
+      rows: given.filter((reading) => !isLength(reading)),
+      unknowns: [
+        ...(has('overstand') || count > 1 ? (['overstand'] as const) : []),
+        ...(count > 0 ? (['projection'] as const) : []),
+      ],
+    },
+    {
+      asks: 'lengths',
+      rows: has('stringLength') ? given.filter(isLength) : [],
+      unknowns: has('stringLength') ? ['neckStop'] : [],
+    },
   ];
 }
 
