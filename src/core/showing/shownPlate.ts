@@ -1,6 +1,7 @@
 import { outlineChain } from '../curve/index.ts';
 import { type EdgeState, type Instrument, plateHeight } from '../instrument/index.ts';
 import { plateContours } from '../judging/index.ts';
+import { pathThrough } from './pathThrough.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
 
 /** A line of one height, as points through which it runs; `everyFifth` ones are drawn broader and carry their number. */
@@ -59,7 +60,7 @@ export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state:
     contours: lines.map(({ levelMm, closed, xyMm }) => ({
       heightMm: levelMm,
       everyFifth: Math.round(levelMm / intervalMm) % 5 === 0,
-      path: through(xyMm, closed, top),
+      path: pathThrough(xyMm, closed, top),
     })),
     stations: arch.stations.map((station) => ({
       name: station.name,
@@ -105,10 +106,3 @@ function profilePath(
 
 /** mm. */
 const WITHIN_MM = 0.01;
-
-function through(xyMm: Float64Array, closed: boolean, top: number): string {
-  const points: string[] = [];
-  for (let at = 0; at + 1 < xyMm.length; at += 2)
-    points.push(`${(xyMm[at] as number).toFixed(2)} ${(top - (xyMm[at + 1] as number)).toFixed(2)}`);
-  return `M${points.join('L')}${closed ? 'Z' : ''}`;
-}

@@ -30,11 +30,13 @@ import {
   type ShownDrawing,
   type ShownInstrument,
   type ShownPlate,
+  type ShownThickness,
   type ShownTrace,
   showBody,
   showDrawings,
   showInstrument,
   shownPlate,
+  shownThickness,
   showTrace,
   type TraceProgress,
   trace,
@@ -135,6 +137,10 @@ const benchWork = {
   plate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(shownPlate(instrument.value, plate, 'finished')) : instrument;
+  },
+  thickness(design: Design, plate: 'back' | 'top'): Checked<ShownThickness> {
+    const instrument = instrumentOf(design);
+    return instrument.ok ? accept(shownThickness(instrument.value, plate)) : instrument;
   },
   light(design: Design, plate: 'back' | 'top', lamp: LampStand, stepMm: number): Checked<LitPlate> {
     const instrument = instrumentOf(design);

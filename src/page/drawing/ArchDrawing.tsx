@@ -1,13 +1,13 @@
 import { signal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
 import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
-import { newestOnly, slowBench } from '../bench/bench.ts';
-import { design, plate, touched, whole } from '../store.ts';
+import { slowBench } from '../bench/bench.ts';
+import { plate, touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Lamp } from './Lamp.tsx';
 import { PlateLight } from './PlateLight.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
+import { useShown } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
 const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
@@ -23,10 +23,7 @@ const FULLNESS: Readonly<Record<string, string>> = {
 /** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
 export function ArchDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const [shown, setShown] = useState<ShownPlate | null>(null);
-  useEffect(() => {
-    if (whole.value !== null) askPlate(setShown);
-  }, [whole.value, plate.value]);
+  const shown = useShown(async (asked) => slowBench.plate(asked, plate.value), plate.value);
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
   return (
@@ -63,20 +60,6 @@ export function ArchDrawing() {
       )}
     </div>
   );
-}
-
-const showPlate = newestOnly(
-  async ({ tell }: { readonly tell: (shown: ShownPlate) => void }) => {
-    const asked = design.value;
-    return asked === null ? null : { tell, answer: await slowBench.plate(asked, plate.value) };
-  },
-  (told) => {
-    if (told?.answer.ok) told.tell(told.answer.value);
-  },
-);
-
-function askPlate(tell: (shown: ShownPlate) => void): void {
-  showPlate({ tell });
 }
 
 /** mm from the centre line to the edge of the lit picture: whole steps of its grid. */

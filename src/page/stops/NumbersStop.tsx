@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
+import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { NumberList } from '../notebook/NumberList.tsx';
 import { design, edit, faults, findings, plate, stop, whole } from '../store.ts';
@@ -57,12 +58,12 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
 function drawingOf(name: NumberedStop) {
   if (name === 'outline' || name === 'form') return <BodyDrawing />;
   if (name === 'arch') return <ArchDrawing />;
+  if (name === 'thickness') return <ThicknessDrawing />;
   return <PieceWall parts={PARTS[name] ?? []} key={name} />;
 }
 
 /** Which pieces hang on the wall of a stop. */
 const PARTS: Readonly<Partial<Record<NumberedStop, readonly string[]>>> = {
-  thickness: ['hollowing'],
   soundHoles: ['soundHoles'],
   head: ['head'],
   neck: ['neck', 'board', 'setup', 'bridge', 'bar', 'post', 'nut'],

@@ -190,6 +190,8 @@ export const de: Words = {
   },
   stationSays: (height, at) => `${height} hoch, bei ${at}`,
   longArch: 'Längswölbung',
+  cutAlong: 'Schnitt längs der Mitte',
+  thickInMiddle: (thick, at) => `${thick} in der Mitte, bei ${at}`,
   lamp: {
     name: 'Lampe',
     low: 'Lampe tief',

@@ -192,6 +192,8 @@ export const en = {
   } as Readonly<Record<string, string>>,
   stationSays: (height: string, at: string) => `${height} high, at ${at}`,
   longArch: 'long arch',
+  cutAlong: 'cut along the middle',
+  thickInMiddle: (thick: string, at: string) => `${thick} in the middle, at ${at}`,
   lamp: {
     name: 'lamp',
     low: 'Lamp low',
