@@ -30,12 +30,14 @@ import {
   type ShownDrawing,
   type ShownInstrument,
   type ShownPlate,
+  type ShownSide,
   type ShownThickness,
   type ShownTrace,
   showBody,
   showDrawings,
   showInstrument,
   shownPlate,
+  shownSide,
   shownThickness,
   showTrace,
   type TraceProgress,
@@ -141,6 +143,10 @@ const benchWork = {
   thickness(design: Design, plate: 'back' | 'top'): Checked<ShownThickness> {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(shownThickness(instrument.value, plate)) : instrument;
+  },
+  side(design: Design): Checked<ShownSide> {
+    const instrument = instrumentOf(design);
+    return instrument.ok ? accept(shownSide(instrument.value)) : instrument;
   },
   light(design: Design, plate: 'back' | 'top', lamp: LampStand, stepMm: number): Checked<LitPlate> {
     const instrument = instrumentOf(design);

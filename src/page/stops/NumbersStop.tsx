@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
+import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { NumberList } from '../notebook/NumberList.tsx';
@@ -59,6 +60,7 @@ function drawingOf(name: NumberedStop) {
   if (name === 'outline' || name === 'form') return <BodyDrawing />;
   if (name === 'arch') return <ArchDrawing />;
   if (name === 'thickness') return <ThicknessDrawing />;
+  if (name === 'neck') return <SideDrawing parts={PARTS.neck ?? []} />;
   return <PieceWall parts={PARTS[name] ?? []} key={name} />;
 }
 

@@ -190,6 +190,10 @@ export const de: Words = {
   },
   stationSays: (height, at) => `${height} hoch, bei ${at}`,
   longArch: 'Längswölbung',
+  side: {
+    neckAngle: (degrees) => `Hals unter ${degrees}°`,
+    breakAngle: (degrees) => `Saiten knicken unter ${degrees}°`,
+  },
   cutAlong: 'Schnitt längs der Mitte',
   thickInMiddle: (thick, at) => `${thick} in der Mitte, bei ${at}`,
   lamp: {

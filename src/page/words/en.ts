@@ -192,6 +192,10 @@ export const en = {
   } as Readonly<Record<string, string>>,
   stationSays: (height: string, at: string) => `${height} high, at ${at}`,
   longArch: 'long arch',
+  side: {
+    neckAngle: (degrees: string) => `neck set at ${degrees}°`,
+    breakAngle: (degrees: string) => `strings break at ${degrees}°`,
+  },
   cutAlong: 'cut along the middle',
   thickInMiddle: (thick: string, at: string) => `${thick} in the middle, at ${at}`,
   lamp: {
