@@ -10,6 +10,7 @@ export function numberText({ value, unit }: Pick<Quantity, 'value' | 'unit'>): s
       return `${print(value, 1)}°`;
     case 'count':
       return print(value, 0);
+    case 'g/m':
     case 'ratio':
       return print(value, 2);
     default:

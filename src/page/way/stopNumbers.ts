@@ -83,6 +83,77 @@ export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], re
     { title: 'weight', plate: 'top', names: ['densityTop', 'top.mass', 'top.massWithBar', 'airVolume'] },
   ],
   soundHoles: [{ title: 'sizes', names: [] }],
-  head: [{ title: 'sizes', names: [] }],
-  neck: [{ title: 'sizes', names: ['stop', 'neckStop', 'bridgeFeet', 'postDiameter', 'barLength'] }],
+  head: [
+    {
+      title: 'head',
+      names: ['headLength', 'headTop', 'headDepth', 'scrollHeight', 'scrollEye', 'scrollTurns'],
+    },
+    { title: 'pegbox', names: ['headNarrowest', 'chinWidth', 'pegboxFloor', 'pegDiameter', 'pegTaper'] },
+  ],
+  neck: [
+    {
+      title: 'neckSet',
+      names: [
+        'stop',
+        'neckStop',
+        'overstand',
+        'projection',
+        'neck.angle',
+        'neck.stringLength',
+        'neck.boardEnd',
+      ],
+    },
+    {
+      title: 'strings',
+      names: [
+        'tuningA',
+        'string1.tension',
+        'string2.tension',
+        'string3.tension',
+        'string4.tension',
+        'strings.pull',
+        'strings.breakAngle',
+        'strings.afterLength',
+        'bridge.down',
+      ],
+    },
+    {
+      title: 'bridge',
+      names: [
+        'bridgeFeet',
+        'bridge.height',
+        'bridge.crownRadius',
+        'stringEndBass',
+        'stringEndTreble',
+        'stringSpacingBridge',
+        'stringSpacingNut',
+      ],
+    },
+    {
+      title: 'board',
+      names: [
+        'boardLength',
+        'boardWidthNut',
+        'boardWidthEnd',
+        'boardRadius',
+        'boardSide',
+        'board.scoopMiddle',
+      ],
+    },
+    {
+      title: 'neckWood',
+      names: [
+        'neckThicknessNut',
+        'neckThicknessHeel',
+        'buttonWidth',
+        'buttonHeight',
+        'mortiseDepth',
+        'rootAngle',
+      ],
+    },
+    {
+      title: 'barAndPost',
+      names: ['postDiameter', 'post.length', 'post.fromCentre', 'barLength', 'barHeight', 'barSpring'],
+    },
+  ],
 };
