@@ -14,7 +14,7 @@ import {
 } from '../../src/core/curve/index.ts';
 import type { Drawing, DrawnLine } from '../../src/core/drawing/index.ts';
 
-type AnyFrame = 'body' | 'drawing';
+type AnyFrame = 'body' | 'drawing' | 'section';
 
 const ON_LINE_MM = 1e-6;
 

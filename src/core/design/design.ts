@@ -3,6 +3,7 @@ import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { LongArchChoices } from './longArchChoice.ts';
 import type { MeasuredHeightsOfPlates } from './measuredHeights.ts';
+import type { RibChoice } from './ribChoice.ts';
 import type { StringSpread } from './stringSpread.ts';
 import type { ThicknessLayouts } from './thickness.ts';
 import type { TraceRecord } from './traceRecord.ts';
@@ -38,6 +39,7 @@ export interface Design {
   readonly thickness?: ThicknessLayouts | undefined;
   readonly longArch?: LongArchChoices | undefined;
   readonly stringSpread?: StringSpread | undefined;
+  readonly ribs?: RibChoice | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
   /** Built for a player who bows with the left hand: strings, pegs, bar and post change sides. False when left out. */
   readonly leftHanded?: boolean | undefined;

@@ -4,6 +4,7 @@ import type { Quantity, Unit } from '../quantity/index.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
+import { ribChoiceSchema } from './ribChoice.ts';
 import { stringSpreadSchema } from './stringSpread.ts';
 import { thicknessSchema } from './thickness.ts';
 import { traceRecordSchema } from './traceRecord.ts';
@@ -99,6 +100,7 @@ export const designSchema = z
     outline,
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
+    ribs: ribChoiceSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
     leftHanded: leftHandedSchema,
     overruled: z

@@ -57,6 +57,7 @@ export function draftDesign(
     outline: traced?.outline ?? { kind: 'drafted' },
     ...(measurements.thickness && { thickness: measurements.thickness }),
     ...(measurements.longArch && { longArch: measurements.longArch }),
+    ...(measurements.ribs && { ribs: measurements.ribs }),
     ...(measurements.measuredHeights && { measuredHeights: measurements.measuredHeights }),
     ...(measurements.leftHanded !== undefined && { leftHanded: measurements.leftHanded }),
     ...(measurements.stringSpread && { stringSpread: measurements.stringSpread }),

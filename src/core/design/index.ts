@@ -10,6 +10,7 @@ export { type Measurements, readMeasurements } from './measurements.ts';
 export { withNamedThicknesses } from './namedThickness.ts';
 export { overrule, takeProposal } from './overrule.ts';
 export { readDesign } from './readDesign.ts';
+export type { RibChoice } from './ribChoice.ts';
 export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';
 export type { StringSpread } from './stringSpread.ts';

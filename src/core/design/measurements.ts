@@ -6,6 +6,7 @@ import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
 import { type MeasuredHeightsOfPlates, measuredHeightsSchema } from './measuredHeights.ts';
+import { type RibChoice, ribChoiceSchema } from './ribChoice.ts';
 import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type StringSpread, stringSpreadSchema } from './stringSpread.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
@@ -23,6 +24,8 @@ export interface Measurements {
   readonly thickness?: ThicknessLayouts | undefined;
   /** What the long arches are made of, where something is said. */
   readonly longArch?: LongArchChoices | undefined;
+  /** How the ribs are joined and lined, where something is said. */
+  readonly ribs?: RibChoice | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
   readonly leftHanded?: boolean | undefined;
   readonly stringSpread?: StringSpread | undefined;
@@ -66,6 +69,7 @@ export const measurementsSchema = z
     arches: archesSchema.optional(),
     thickness: thicknessSchema.optional(),
     longArch: longArchSchema.optional(),
+    ribs: ribChoiceSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
     leftHanded: leftHandedSchema,
     stringSpread: stringSpreadSchema.optional(),
@@ -85,6 +89,7 @@ const TOP_KEYS: readonly string[] = [
   'arches',
   'thickness',
   'longArch',
+  'ribs',
   'measuredHeights',
   'leftHanded',
   'stringSpread',
@@ -118,6 +123,7 @@ export function readMeasurements(
       ...(file.arches && { arches: archReadingsOf(file.arches) }),
       ...(file.thickness && { thickness: file.thickness }),
       ...(file.longArch && { longArch: file.longArch }),
+      ...(file.ribs && { ribs: file.ribs }),
       ...(file.measuredHeights && { measuredHeights: file.measuredHeights }),
       ...(file.leftHanded !== undefined && { leftHanded: file.leftHanded }),
       ...(file.stringSpread && { stringSpread: file.stringSpread }),

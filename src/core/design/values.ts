@@ -3,6 +3,7 @@ import { BODY_VALUES } from './values/bodyValues.ts';
 import { HEAD_VALUES } from './values/headValues.ts';
 import { NECK_VALUES } from './values/neckValues.ts';
 import { PLATE_VALUES } from './values/plateValues.ts';
+import { RIB_VALUES } from './values/ribValues.ts';
 import { SETUP_VALUES } from './values/setupValues.ts';
 import { STRING_VALUES } from './values/stringValues.ts';
 import { TOOL_VALUES } from './values/toolValues.ts';
@@ -13,6 +14,7 @@ import { TOOL_VALUES } from './values/toolValues.ts';
  */
 export const VALUES = {
   ...BODY_VALUES,
+  ...RIB_VALUES,
   ...PLATE_VALUES,
   ...BAR_VALUES,
   ...NECK_VALUES,

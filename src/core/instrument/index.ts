@@ -50,6 +50,8 @@ export {
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';
 export type { CornerBlock } from './blocks/cornerBlock.ts';
 export type { EndBlock } from './blocks/endBlock.ts';
+export type { Caul, CaulName, CaulParts, ClampReach } from './cauls/caul.ts';
+export { type FormedPiece, formedPiece } from './cauls/formedPiece.ts';
 export { deriveInstrument, type Instrument, weighed } from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
@@ -57,6 +59,7 @@ export type { Head } from './head/headOfDesign.ts';
 export { type HeadProfile, headProfile } from './head/headProfile.ts';
 export type { ProfileSizes } from './head/profileSizes.ts';
 export { EYE_PRICK_MM, PRICK_MM, type VoluteSlots, voluteSlots } from './head/voluteSlots.ts';
+export type { Lining, LiningMortise, LiningParts } from './linings/lining.ts';
 export { type BoardSizes, boardThickness, boardWidth } from './neck/boardSection.ts';
 export { upperEdge } from './neck/button.ts';
 export type { SetNeck } from './neck/neckOfDesign.ts';
@@ -93,5 +96,7 @@ export {
   type ThicknessMap,
   thicknessAt,
 } from './plates/index.ts';
+export type { CornerJoint, RibJoint } from './ribs/cornerJoint.ts';
 export type { DevelopedRib, RibStretch } from './ribs/developedRib.ts';
+export { STRETCH_WITH_STRAP, STRETCH_WITHOUT_STRAP, thicknessForBend } from './ribs/ribFindings.ts';
 export { type RibLength, type RibLines } from './ribs/ribLines.ts';

@@ -2,7 +2,9 @@ import type { Finding } from '../base/index.ts';
 import type { Family } from '../design/index.ts';
 import type { RegisterEntry } from '../quantity/index.ts';
 import type { BlockParts } from './blocks/blockParts.ts';
+import type { CaulParts } from './cauls/caul.ts';
 import type { FormParts } from './form/formParts.ts';
+import type { LiningParts } from './linings/lining.ts';
 import type { BodyOutline } from './outline/bodyOutline.ts';
 import type { PurflingLines } from './outline/purflingLines.ts';
 import type { Station } from './outline/stations.ts';
@@ -18,7 +20,9 @@ export interface PlanParts {
   readonly purfling: PurflingLines;
   readonly ribs: RibLines;
   readonly blocks: BlockParts;
+  readonly linings: LiningParts;
   readonly form: FormParts;
+  readonly cauls: CaulParts;
   readonly outlineTemplate: TemplateParts;
   /** Template of the inner outline, without recesses. */
   readonly innerTemplate: TemplateParts;

@@ -1,5 +1,7 @@
 import type { ValueName } from '../design/index.ts';
 import type { RegisterEntry, Unit } from '../quantity/index.ts';
+import { caulEntries } from './cauls/caulRegister.ts';
+import { liningEntries } from './linings/liningRegister.ts';
 import type { PlanParts } from './plan.ts';
 
 /** What the shape of the outline depends on: for the register, where the outline itself is one line. */
@@ -7,7 +9,14 @@ const OUTLINE = ['outline'] as const;
 
 /** Every derived dimension in the plane, each with the names it is derived from. */
 export function registerOfPlan(parts: Omit<PlanParts, 'registerEntries'>): readonly RegisterEntry[] {
-  return [...outlineEntries(parts), ...ribEntries(parts), ...blockEntries(parts), ...formEntries(parts)];
+  return [
+    ...outlineEntries(parts),
+    ...ribEntries(parts),
+    ...blockEntries(parts),
+    ...liningEntries(parts.linings),
+    ...formEntries(parts),
+    ...caulEntries(parts.cauls),
+  ];
 }
 
 type Dependence = ValueName | 'outline';
@@ -122,6 +131,42 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
     ]),
     entry('ribs.lowerCornerEnd', ribs.outer.lowerCorner.widthMm, from, 'width of the rib corner'),
     entry('ribs.upperCornerEnd', ribs.outer.upperCorner.widthMm, from, 'width of the rib corner'),
+    ...(['lower', 'upper'] as const).flatMap((which) => [
+      entry(
+        `ribs.${which}BlockShows`,
+        ribs.joints[which].blockShowsMm,
+        flatFrom,
+        'width of the block between both rib ends; 0 where they meet on it',
+      ),
+      entry(
+        `ribs.${which}CornerOpening`,
+        (ribs.joints[which].openingRad * 180) / Math.PI,
+        from,
+        'how both ribs open at the corner',
+        'deg',
+      ),
+      entry(
+        `ribs.${which}BoutBevel`,
+        (ribs.joints[which].bevelRad.bout * 180) / Math.PI,
+        from,
+        'end of the outer rib, from its own face; 0 where it goes over uncut',
+        'deg',
+      ),
+      entry(
+        `ribs.${which}WaistBevel`,
+        (ribs.joints[which].bevelRad.waist * 180) / Math.PI,
+        from,
+        'end of the waist rib, from its own face; 0 where it goes over uncut',
+        'deg',
+      ),
+    ]),
+    entry(
+      'ribs.count',
+      ribs.count,
+      ['outline'],
+      ribs.count === 5 ? 'the lower rib in one piece' : 'two on every bout',
+      'count',
+    ),
   ];
 }
 

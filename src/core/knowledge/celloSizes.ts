@@ -1,5 +1,6 @@
 import { CELLO_HEAD } from './heads.ts';
 import { CELLO_NECK } from './necks.ts';
+import { CELLO_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { CELLO_SETUP } from './setups.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
@@ -83,6 +84,7 @@ export const CELLO_SIZES: readonly Size[] = [
     ...CELLO_SETUP,
     ...CELLO_STRINGS,
     ...CELLO_HEAD,
+    ...CELLO_RIB_WORK,
     ...WOODS,
     ...ROUGHING,
     drillPitch: ours(20, 'room for the figures between the holes'),

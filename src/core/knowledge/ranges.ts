@@ -68,6 +68,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
     ribHeightTail: memory(28, 33),
     liningThickness: memory(1.5, 2.2),
     liningWidth: memory(5, 8),
+    liningLetIn: memory(5, 9),
     upperBlockWidth: memory(46, 56),
     upperBlockDepth: memory(13, 18),
     lowerBlockWidth: memory(40, 50),

@@ -44,6 +44,7 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'clampHoleWall',
   'pinDiameter',
   'gaugeThickness',
+  'caulFacing',
   'hollowAllowance',
   'densityBack',
   'densityTop',

@@ -1,5 +1,6 @@
 import { violaHead } from './heads.ts';
 import { LARGE_VIOLA_NECK, MEDIUM_VIOLA_NECK, SMALL_VIOLA_NECK } from './necks.ts';
+import { VIOLA_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { LARGE_VIOLA_SETUP, MEDIUM_VIOLA_SETUP, SMALL_VIOLA_SETUP } from './setups.ts';
 import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
@@ -84,6 +85,7 @@ const large: Size = sizeOf('viola', 'large', {
   ...LARGE_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 128, nutMm: 31, throatMm: 22, earsMm: 50 }),
+  ...VIOLA_RIB_WORK,
   ...WOODS,
   ...ROUGHING,
 });

@@ -1,5 +1,6 @@
 import { VIOLIN_HEAD, violinHead } from './heads.ts';
 import { VIOLIN_NECK } from './necks.ts';
+import { VIOLIN_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { VIOLIN_SETUP } from './setups.ts';
 import {
@@ -110,6 +111,7 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   ...VIOLIN_SETUP,
   ...VIOLIN_STRINGS,
   ...VIOLIN_HEAD,
+  ...VIOLIN_RIB_WORK,
   ...WOODS,
   ...ROUGHING,
 });

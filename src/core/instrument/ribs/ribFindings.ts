@@ -1,6 +1,7 @@
 import type { Finding } from '../../base/index.ts';
 import { arcOf, type Chain, segments } from '../../curve/index.ts';
 import type { CornerTip } from '../outline/sectionLines.ts';
+import type { CornerJoint } from './cornerJoint.ts';
 
 /** Rib corners thinner than this many rib thicknesses run out to a feather; common practice. */
 const LEAST_END_IN_THICKNESSES = 1.5;
@@ -9,8 +10,13 @@ const LEAST_END_IN_THICKNESSES = 1.5;
 const GREATEST_END_SHARE = 0.75;
 
 /** Stretch of the outer fibre that a hot iron alone brings about safely, and with a strap; from memory. */
-const STRETCH_WITHOUT_STRAP = 0.03;
-const STRETCH_WITH_STRAP = 0.07;
+export const STRETCH_WITHOUT_STRAP = 0.03;
+export const STRETCH_WITH_STRAP = 0.07;
+
+/** The thickness, mm, that a strap still brings round an inside radius. */
+export function thicknessForBend(insideRadiusMm: number): number {
+  return (2 * insideRadiusMm * STRETCH_WITH_STRAP) / (1 - STRETCH_WITH_STRAP);
+}
 
 /** What is to be said of one rib corner. */
 export function cornerFindings(
@@ -47,6 +53,34 @@ export function cornerFindings(
   return [];
 }
 
+/** Rib ends with no more than this many rib thicknesses of block between them are drawn together in the clamp; from memory. */
+const CLOSES_IN_THICKNESSES = 2;
+
+/** The corners where the block would show between the ends of the ribs, and what brings them together. */
+export function blockShowsFindings(
+  joints: Readonly<Record<'lower' | 'upper', CornerJoint>>,
+  ribThicknessMm: number,
+): Finding[] {
+  return Object.values(joints)
+    .filter(({ blockShowsMm }) => blockShowsMm > CLOSES_IN_THICKNESSES * ribThicknessMm)
+    .map((joint) => ({
+      code: 'ribs.block-shows',
+      weight: 'remark',
+      at: 'overhang',
+      found: `the block shows ${joint.blockShowsMm.toFixed(1)} mm wide between the rib ends at the ${joint.which} corners`,
+      need: 'ribs that meet on the tip of the block, or nearly',
+      remedy: `raise the overhang along the bouts by ${overhangToMeet(joint).toFixed(1)} mm or lower the overhang at the corners`,
+    }));
+}
+
+/** mm by which the overhang along the bouts would have to grow for the ribs to meet on the tip of the block. */
+export function overhangToMeet({
+  blockShowsMm,
+  openingRad,
+}: Pick<CornerJoint, 'blockShowsMm' | 'openingRad'>): number {
+  return (blockShowsMm / 2) * Math.cos(openingRad / 2);
+}
+
 /** The tightest bend of a rib and what the wood has to bear there. */
 export interface RibBend {
   /** Radius on the inside of the bend, mm. */
@@ -79,6 +113,6 @@ export function bendFindings(bends: readonly (readonly [name: string, bend: RibB
       at: 'ribThickness',
       found: `the ${name} bends to a radius of ${tightestMm.toFixed(1)} mm and stretches ${(100 * stretch).toFixed(1)} % there`,
       need: 'less than 7 %, even with a strap',
-      remedy: 'thin the rib at this place, or take a wider curve',
+      remedy: `thin it to ${thicknessForBend(tightestMm).toFixed(1)} mm at this place, or take a wider curve`,
     }));
 }

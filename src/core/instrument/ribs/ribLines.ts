@@ -1,10 +1,13 @@
 import { accept, type Checked, type Finding } from '../../base/index.ts';
-import { type Chain, lengthOf } from '../../curve/index.ts';
+import { type Chain, chainThrough, lengthOf, segments } from '../../curve/index.ts';
+import type { RibChoice } from '../../design/index.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
 import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
 import type { PlanValues } from '../planValues.ts';
+import { type CornerJoint, cornerJoint } from './cornerJoint.ts';
 import { type DevelopedRib, developedRib } from './developedRib.ts';
-import { bendFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
+import { bendFindings, blockShowsFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
+import { type RibBounds, type RibPiece, ribPiece } from './ribPiece.ts';
 
 /** One kind of rib. */
 export interface RibLength {
@@ -18,6 +21,8 @@ export interface RibLength {
   readonly bend: RibBend;
   /** The same rib laid flat. */
   readonly developed: DevelopedRib;
+  /** The same rib in the garland, its ends trimmed. */
+  readonly piece: RibPiece;
 }
 
 /** The garland in plan. Body frame, mm. */
@@ -36,6 +41,14 @@ export interface RibLines {
   readonly heightNeckMm: number;
   /** Width of the strips before they are planed to height. */
   readonly stripWidthMm: number;
+  readonly thicknessMm: number;
+  /** How the ribs meet at the treble corners; the bass ones are their mirror images. */
+  readonly joints: { readonly lower: CornerJoint; readonly upper: CornerJoint };
+  readonly choice: Required<Pick<RibChoice, 'joint' | 'lowerRib'>>;
+  /** How many ribs: six, or five with the lower one in one piece. */
+  readonly count: 5 | 6;
+  /** Height at each place along the body. */
+  readonly heightAtMm: (yMm: number) => number;
   readonly findings: readonly Finding[];
 }
 
@@ -50,7 +63,8 @@ const STRIP_ALLOWANCE_MM = 3;
  *
  * Along the bouts the outer face lies `overhang` inside the edge and the inner face one rib thickness further; at the
  * corners both stop `cornerOverhang` inside the plate's corner end, or in their own point where that lies deeper.
- * Faults: those of {@link sectionLines}. Findings: `ribs.corner-feather`, `ribs.corner-stubby`, `ribs.bend`.
+ * Faults: those of {@link sectionLines}. Findings: `ribs.corner-feather`, `ribs.corner-stubby`, `ribs.block-shows`,
+ * `ribs.bend`.
  */
 export function ribLines(
   outline: BodyOutline,
@@ -58,6 +72,7 @@ export function ribLines(
     PlanValues,
     'overhang' | 'cornerOverhang' | 'ribThickness' | 'ribHeightNeck' | 'ribHeightTail'
   >,
+  { joint = 'bouts-over', lowerRib = 'two-pieces' }: RibChoice = {},
 ): Checked<RibLines> {
   const outer = sectionLines(outline.half, values.overhang, values.cornerOverhang);
   const inner = sectionLines(outline.half, values.overhang + values.ribThickness, values.cornerOverhang);
@@ -72,17 +87,28 @@ export function ribLines(
   const [lowerFlat, waistFlat, upperFlat] = [lowerBout, cBout, upperBout].map((face) =>
     developedRib(face, values.ribThickness, heightAt),
   ) as [DevelopedRib, DevelopedRib, DevelopedRib];
+  const joints = {
+    lower: cornerJoint('lower', outer.value, inner.value, joint),
+    upper: cornerJoint('upper', outer.value, inner.value, joint),
+  };
+  const pieces = trimmedRibs(outer.value, inner.value, joints, values.ribThickness);
   return accept({
     outer: outer.value,
     inner: inner.value,
-    lowerBout: boutRib(lower, lowerBend, lowerFlat),
+    thicknessMm: values.ribThickness,
+    joints,
+    choice: { joint, lowerRib },
+    count: lowerRib === 'one-piece' ? 5 : 6,
+    heightAtMm: heightAt,
+    lowerBout: boutRib(lower, lowerBend, lowerFlat, pieces.lowerBout),
     cBout: {
+      piece: pieces.cBout,
       lengthMm: waist,
       cutMm: waistFlat.lengthMm + 2 * ALLOWANCE_AT_END_MM,
       bend: waistBend,
       developed: waistFlat,
     },
-    upperBout: boutRib(upper, upperBend, upperFlat),
+    upperBout: boutRib(upper, upperBend, upperFlat, pieces.upperBout),
     garlandMm: 2 * (lower + waist + upper),
     heightTailMm: values.ribHeightTail,
     heightNeckMm: values.ribHeightNeck,
@@ -100,6 +126,7 @@ export function ribLines(
         outline.upperCorner.endWidthMm,
         values.ribThickness,
       ),
+      ...blockShowsFindings(joints, values.ribThickness),
       ...bendFindings([
         ['lower rib', lowerBend],
         ['waist rib', waistBend],
@@ -107,6 +134,40 @@ export function ribLines(
       ]),
     ],
   });
+}
+
+/** The three ribs of the treble side between their faces, with the ends that the joints give them. */
+function trimmedRibs(
+  outer: SectionLines,
+  inner: SectionLines,
+  { lower, upper }: RibLines['joints'],
+  thicknessMm: number,
+): Readonly<Record<'lowerBout' | 'cBout' | 'upperBout', RibPiece>> {
+  const start = { segment: 0, fraction: 0 };
+  const endOf = (line: Chain<'body'>) => ({ segment: segments(line).length - 1, fraction: 1 });
+  const atCentre = (which: 'lowerBout' | 'upperBout', end: 0 | -1): Chain<'body'> =>
+    chainThrough(
+      [outer, inner].flatMap(({ sections }) => sections[which].vertices.at(end) ?? []),
+      false,
+    );
+  const piece = (
+    which: 'lowerBout' | 'cBout' | 'upperBout',
+    fromEnd: Chain<'body'>,
+    toEnd: Chain<'body'>,
+    kept: RibBounds['kept'],
+  ): RibPiece =>
+    ribPiece(
+      { outer: outer.sections[which], inner: inner.sections[which], fromEnd, toEnd, kept },
+      thicknessMm,
+    );
+  return {
+    lowerBout: piece('lowerBout', atCentre('lowerBout', 0), lower.arrivingEnd, [start, lower.arrivingTo]),
+    cBout: piece('cBout', lower.leavingEnd, upper.arrivingEnd, [lower.leavingFrom, upper.arrivingTo]),
+    upperBout: piece('upperBout', upper.leavingEnd, atCentre('upperBout', -1), [
+      upper.leavingFrom,
+      endOf(outer.sections.upperBout),
+    ]),
+  };
 }
 
 /** Height of the ribs at each y: even from their lowest place on the centre line to their highest. */
@@ -119,7 +180,7 @@ function heightAlong(
   return (yMm) => ribHeightTail + ((ribHeightNeck - ribHeightTail) * (yMm - fromMm)) / (toMm - fromMm);
 }
 
-function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib): RibLength {
+function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib, piece: RibPiece): RibLength {
   const acrossMm = 2 * lengthMm;
   return {
     lengthMm,
@@ -128,5 +189,6 @@ function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib): RibL
     cutAcrossMm: 2 * developed.lengthMm + 2 * ALLOWANCE_AT_END_MM,
     bend,
     developed,
+    piece,
   };
 }
