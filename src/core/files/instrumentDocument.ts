@@ -72,40 +72,6 @@ function mitreRecord({ apex, outwardRad, sting, shape }: PurflingCorner) {
   };
 }
 
-/** The set of the neck; heights over the upper face of the top's edge unless they say otherwise, angles in degrees. */
-function neckRecord({ neck: { sizes, set, mortise, rootAngleRad, bodyHeightMm } }: Instrument) {
-  const degrees = (rad: number): number => toFile((rad * 180) / Math.PI);
-  return {
-    neckStop: toFile(sizes.neckStopMm),
-    bodyStop: toFile(sizes.bodyStopMm),
-    overstand: toFile(sizes.overstandMm),
-    projection: toFile(sizes.projectionMm),
-    angle: degrees(set.neckAngleRad),
-    boardEnd: {
-      overTop: toFile(set.boardEndOverTopMm),
-      overEdge: toFile(set.boardEndOverEdgeMm),
-      fromUpperEnd: toFile(set.boardEndFromTopEndMm),
-    },
-    bridge: { overTop: toFile(set.bridgeHeightMm), overEdge: toFile(set.bridgeOverEdgeMm) },
-    stringLength: toFile(set.stringLengthMm),
-    frontAngle: degrees(set.frontAngleRad),
-    board: {
-      length: sizes.board.lengthMm,
-      widthAtNut: sizes.board.widthAtNutMm,
-      widthAtEnd: sizes.board.widthAtEndMm,
-      radius: sizes.board.radiusMm,
-      side: sizes.board.sideMm,
-    },
-    mortise: {
-      depthAtTop: toFile(mortise.depthAtTopMm),
-      depthAtBack: toFile(mortise.depthAtBackMm),
-      lean: degrees(mortise.leanRad),
-      height: toFile(bodyHeightMm),
-      rootAngle: degrees(rootAngleRad),
-    },
-  };
-}
-
 /** How the ribs meet; seams of the treble side, from the tip of the block outward. */
 function ribJointRecord({ plan: { ribs } }: Instrument) {
   const degrees = (rad: number): number => toFile((rad * 180) / Math.PI);
