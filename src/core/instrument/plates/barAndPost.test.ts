@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { type Design, draftDesign, type Family, type ValueName } from '../../design/index.ts';
 import { chosen } from '../../quantity/index.ts';
 import { deriveInstrument } from '../deriveInstrument.ts';
-import { barVolumeMm3 } from './barAndPost.ts';
+import { barHeightAt, barVolumeMm3 } from './barAndPost.ts';
 import { distanceToArea } from './plateArea.ts';
 
 const LENGTHS = { violin: 355, viola: 406, cello: 755 } as const;
@@ -57,9 +57,14 @@ test('the bar keeps its share of the half width at both bouts, and ends as far f
 test('a bar as high at its ends as at the bridge is a plain strip of wood', () => {
   const level = placed(sample('violin', { barHeight: 10, barEndHeight: 10 }));
   expect(barVolumeMm3(level)).toBeCloseTo(275 * 5.5 * 10, 6);
-  // A parabola leaves two thirds of its height.
   const pointed = placed(sample('violin', { barHeight: 12, barEndHeight: 3 }));
-  expect(barVolumeMm3(pointed)).toBeCloseTo(275 * 5.5 * 9, 6);
+  expect(barHeightAt(pointed, 0)).toBe(3);
+  expect(barHeightAt(pointed, 1)).toBe(12);
+  // Summed in small steps over one side; the other is as high at the same share of its length.
+  const steps = 20_000;
+  let sum = 0;
+  for (let step = 0; step < steps; step++) sum += barHeightAt(pointed, (step + 0.5) / steps) / steps;
+  expect(barVolumeMm3(pointed)).toBeCloseTo(275 * 5.5 * sum, 2);
 });
 
 test.each<[string, Partial<Record<ValueName, number>>, string]>([

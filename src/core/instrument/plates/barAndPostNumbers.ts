@@ -88,7 +88,7 @@ export function barAndPostEntries(
       volumeMm3 / 1000,
       'cm³',
       ['barLength', 'barThickness', 'barHeight', 'barEndHeight'],
-      'highest at the bridge, falling to both ends along parabolas',
+      'highest at the bridge, falling to both ends as it is trimmed',
     ),
     entry('bar.mass', densityG * volumeMm3, 'g', ['bar.volume', 'densityTop'], 'of the top’s wood'),
     entry(

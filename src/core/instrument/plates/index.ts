@@ -1,4 +1,4 @@
-export { type BarAndPost, barAndPost, barVolumeMm3 } from './barAndPost.ts';
+export { type BarAndPost, barAndPost, barHeightAt, barVolumeMm3 } from './barAndPost.ts';
 export { insideOfBothHalves } from './bothHalves.ts';
 export type { BoxWalls } from './boxAir.ts';
 export { fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
