@@ -11,6 +11,7 @@ export type { BodySizes, BoutArcs, Limits, OutlineHabit, Usual } from './draft/o
 export type { OutlineTargets } from './draft/outlineTargets.ts';
 export { type ArcFit, type FitOptions, fitArcs } from './fitArcs.ts';
 export type { HalfOutline } from './halfOutline.ts';
+export { heightOn } from './heightOn.ts';
 export { type Crossing, intersections, selfCrossings } from './intersections.ts';
 export { chainThrough, closeChain, joinChains } from './joinChains.ts';
 export { areaOf, boundsOf, lengthOf, type Moments, momentsOf } from './measure.ts';

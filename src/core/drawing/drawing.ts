@@ -42,6 +42,8 @@ export interface Drawing {
     | 'ribs'
     | 'neck'
     | 'head';
+    | 'setup'
+    | 'bar';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

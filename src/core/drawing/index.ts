@@ -2,8 +2,10 @@ export type { GaugeFeet } from './archGaugeBody.ts';
 export { archGaugeDrawings } from './archGaugeDrawings.ts';
 export { EDGE_TOOLS_CAUTION } from './archGaugeNotes.ts';
 export type { ArchGaugeOptions } from './archGaugeOptions.ts';
+export { barDrawings } from './barDrawings.ts';
 export { blockDrawings } from './blockDrawings.ts';
 export { boardDrawings } from './boardDrawings.ts';
+export { bridgeDrawings } from './bridgeDrawings.ts';
 export { captionBelow } from './caption.ts';
 export { cornerTemplateDrawings } from './cornerTemplateDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
@@ -22,6 +24,7 @@ export { mortiseDrawings } from './mortiseDrawings.ts';
 export { neckDrawings } from './neckDrawings.ts';
 export type { NeckPlan } from './neckPiece.ts';
 export { neckSetDrawings } from './neckSetDrawings.ts';
+export { nutDrawings } from './nutDrawings.ts';
 export { outlineDrawings } from './outlineDrawings.ts';
 export {
   type Page,
@@ -36,10 +39,13 @@ export {
 export type { PageOptions } from './pageGroup.ts';
 export { layoutPages, layoutWholeSheet } from './pageLayout.ts';
 export { isPaperName, PAPERS, type PaperName } from './paper.ts';
+export { postDrawings } from './postDrawings.ts';
 export { type PurflingPlan, purflingPlanDrawing } from './purflingPlanDrawing.ts';
 export { ribStripDrawings } from './ribStripDrawings.ts';
 export { roughArchingDrawing } from './roughArchingDrawing.ts';
 export { roughDrillDrawing } from './roughDrillDrawing.ts';
+export { type SetupSheet, setupSheet } from './setupPiece.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
 export { cardsDrawing } from './sheetDrawingCards.ts';
+export { tailDrawings } from './tailDrawings.ts';
 export { wearMapDrawing } from './wearMapDrawing.ts';

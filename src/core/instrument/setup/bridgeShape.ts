@@ -4,9 +4,9 @@ import {
   type Chain,
   chainThrough,
   fitArcs,
+  heightOn,
   joinChains,
   mirrorChain,
-  pointOn,
   reverseChain,
   segments,
 } from '../../curve/index.ts';
@@ -99,7 +99,7 @@ export function bridgeShape(setUp: SetUp, family: Family, top: PlateArch, bridge
   );
   const left = (chain: Chain<'section'>): Chain<'section'> => reverseChain(mirrorChain(chain));
   const whole = joinChains(
-    left(arch),
+    mirrorChain(arch),
     reverseChain(arch),
     rightFoot,
     flank(high),
@@ -121,22 +121,6 @@ function underTop(top: PlateArch, bridgeMm: number, reachMm: number): Chain<'sec
   const fitted = fitArcs(points, { toleranceMm: ARC_FIT_MM, startHeadingRad: 0 });
   return fitted.ok ? fitted.value.chain : chainThrough(points, false);
 }
-
-/** Height of a line that runs rightward, at a place across. */
-function heightOn(chain: Chain<'section'>, x: number): number {
-  const segment = segments(chain).find(({ start, end }) => start.x <= x && x <= end.x);
-  if (!segment) return Number.NaN;
-  let [low, high] = [0, 1];
-  // Halved until nothing of a millimetre is left to tell.
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    if (pointOn(segment, middle).x < x) low = middle;
-    else high = middle;
-  }
-  return pointOn(segment, (low + high) / 2).y;
-}
-
-const HALVINGS = 40;
 
 /** The part of a line that runs rightward between two places across. */
 function partBetween(chain: Chain<'section'>, fromX: number, toX: number): Chain<'section'> {

@@ -16,6 +16,7 @@ import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
 import { drawNeck } from './drawNeck.ts';
 import { drawRoughing } from './drawRoughing.ts';
+import { drawSetUp } from './drawSetUp.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
 
 /** Every piece of an instrument that is drawn so far, in the order a maker needs them. Faults: those of the gauges. */
@@ -71,5 +72,6 @@ export function drawInstrument(
     ...drawHollowing(instrument, 'top'),
     ...(neck.ok ? neck.value : []),
     ...headDrawings(instrument),
+    ...drawSetUp(instrument),
   ]);
 }

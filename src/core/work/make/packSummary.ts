@@ -29,6 +29,8 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   ribs: ['rib pattern', 'rib patterns'],
   neck: ['neck or board gauge', 'neck and board gauges'],
   head: ['head template or gauge', 'head templates and gauges'],
+  bar: ['bar or post template', 'bar and post templates'],
+  setup: ['set-up gauge', 'set-up gauges'],
 };
 
 /** What a pack holds and its key lengths with their origin, line by line. */
