@@ -24,6 +24,8 @@ const ELSEWHERE = [
   'thickness-back',
   'head-side',
   'rib-lower',
+  'bridge',
+  'bar-glue-face',
 ];
 
 interface Shelf {

@@ -41,7 +41,7 @@ export interface Drawing {
     | 'sheet'
     | 'ribs'
     | 'neck'
-    | 'head';
+    | 'head'
     | 'setup'
     | 'bar';
   readonly lines: readonly DrawnLine[];
