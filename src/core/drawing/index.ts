@@ -22,6 +22,7 @@ export { letteringStrokes, letteringWidthMm } from './lettering.ts';
 export { marginTextWidthMm, plainMarginText } from './marginText.ts';
 export { mortiseDrawings } from './mortiseDrawings.ts';
 export { neckDrawings } from './neckDrawings.ts';
+export { neckElevationDrawing } from './neckElevationDrawing.ts';
 export type { NeckPlan } from './neckPiece.ts';
 export { neckSetDrawings } from './neckSetDrawings.ts';
 export { nutDrawings } from './nutDrawings.ts';

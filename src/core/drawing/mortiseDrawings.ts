@@ -115,7 +115,7 @@ function mortisePlan({ plan, neck }: NeckPlan): Drawing {
     ],
     lettering: textBlock(texts, { x: -edge.halfMm + MARGIN_MM, y: onFloor - MARK_MM - MARGIN_MM }, roomMm),
     notes: [
-      `Laid on the top with its upper edge along the edge of the plate and the marks on the joint: knife round the notch, then saw inside the line and pare to it. Check against the root that was cut, not against the sheet: ${mm(0.1)} of play is too much.`,
+      `Laid on the top with its upper edge along the edge of the plate and the marks on the joint: knife round the notch, then saw inside the line and pare to it. It is a little wider at its floor than at its mouth, as the neck is: the root goes in from above. Check against the root that was cut, not against the sheet: ${mm(0.1)} of play is too much.`,
       `The mortise narrows to ${mm(shape.root.backWidthMm)} at the back and deepens to ${mm(mortise.depthAtBackMm)}; ${mm(neck.block.behindMm)} of the block stay behind it.`,
     ],
   });

@@ -4,6 +4,7 @@ import {
   type Drawing,
   mortiseDrawings,
   neckDrawings,
+  neckElevationDrawing,
   neckSetDrawings,
 } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
@@ -12,6 +13,14 @@ import type { Instrument } from '../../instrument/index.ts';
 export function drawNeck({ plan, plates, neck }: Instrument): Checked<readonly Drawing[]> {
   const parts = { plan, top: plates.top, neck };
   const set = neckSetDrawings(parts);
+  const elevation = neckElevationDrawing(parts);
   if (!set.ok) return set;
-  return accept([...neckDrawings(parts), ...boardDrawings(parts), ...mortiseDrawings(parts), ...set.value]);
+  if (!elevation.ok) return elevation;
+  return accept([
+    elevation.value,
+    ...neckDrawings(parts),
+    ...boardDrawings(parts),
+    ...mortiseDrawings(parts),
+    ...set.value,
+  ]);
 }
