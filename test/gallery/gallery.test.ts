@@ -24,6 +24,7 @@ const ELSEWHERE = [
   'thickness-back',
   'head-side',
   'rib-lower',
+  'neck-side',
   'bridge',
   'bar-glue-face',
 ];

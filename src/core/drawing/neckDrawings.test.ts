@@ -8,6 +8,7 @@ import { boardDrawings } from './boardDrawings.ts';
 import type { Drawing } from './drawing.ts';
 import { mortiseDrawings } from './mortiseDrawings.ts';
 import { neckDrawings } from './neckDrawings.ts';
+import { neckElevationDrawing } from './neckElevationDrawing.ts';
 import { neckSetDrawings } from './neckSetDrawings.ts';
 
 describe.each(['violin', 'viola', 'cello'] as const)('the gauges of a %s', (family) => {
@@ -30,6 +31,22 @@ describe.each(['violin', 'viola', 'cello'] as const)('the gauges of a %s', (fami
     expect(drawings.flatMap((one: Drawing) => [...drawingFaults(one), ...letteringFaults(one)])).toEqual([]);
     expect(new Set(drawings.map(({ name }) => name)).size).toBe(19);
     for (const { notes } of drawings) expect(notes.join(' ')).toContain('clamp the neck');
+  });
+
+  test('go with a picture of the whole from the side: bridge, board’s end and root where the set has them', () => {
+    const elevation = neckElevationDrawing(parts);
+    if (!elevation.ok) throw new Error(JSON.stringify(elevation.faults));
+    const { lines, lettering, routes } = elevation.value;
+    expect(routes).toEqual(['print']);
+    expect(lettering.length).toBeGreaterThan(6);
+    const places = lines.flatMap(({ chain }) => chain.vertices);
+    const near = (x: number, y: number) =>
+      Math.min(...places.map((place) => Math.hypot(place.x - x, place.y - y)));
+    const { set, sizes, mortise, bodyHeightMm } = neck;
+    expect(near(sizes.bodyStopMm, set.bridgeOverEdgeMm)).toBeLessThan(1e-9);
+    expect(near(set.boardEndFromTopEndMm, set.boardEndOverEdgeMm)).toBeLessThan(1e-9);
+    expect(near(mortise.depthAtBackMm, -bodyHeightMm)).toBeLessThan(1e-9);
+    expect(near(-neck.button.heightMm, -bodyHeightMm)).toBeLessThan(1e-9);
   });
 
   test('bring the notch of the projection as high over the arch as the projection', () => {
