@@ -136,9 +136,20 @@ function byPartner(name: ValueName, partner: ValueName, known: Quantity, size: S
   };
 }
 
+/** Sizes that go with the body so closely that one out of all scale is a slip. */
+const SCALED = [
+  'upperBout',
+  'waist',
+  'lowerBout',
+  'stop',
+  'neckStop',
+  'projection',
+  'boardLength',
+] as const satisfies readonly ValueName[];
+
 function scaleFaults(given: Values, size: Size, lengthMm: number): readonly Fault[] {
   const scale = lengthMm / lengthOf(size);
-  return (['upperBout', 'waist', 'lowerBout', 'stop', 'neckStop'] as const).flatMap((name) => {
+  return SCALED.flatMap((name) => {
     const value = given[name]?.value;
     const expected = size.values[name]?.value;
     if (value === undefined || expected === undefined) return [];

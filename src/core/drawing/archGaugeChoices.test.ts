@@ -50,6 +50,10 @@ test('the long gauge of a back steps over the button', () => {
   const inner = segments(cutOf(long)).filter(({ start, end }) => start.y === 0 && end.y === 0)[1];
   expect(Math.min(inner?.start.x ?? 0, inner?.end.x ?? 0)).toBeGreaterThan(arch.bodyLengthMm + 15);
   expect(long.notes.join(' ')).toContain('steps over the button');
+  const wider = gauges({ feet: 'bench', buttonMm: 25 }).at(-1);
+  if (!wider) throw new Error('none');
+  const stands = segments(cutOf(wider)).filter(({ start, end }) => start.y === 0 && end.y === 0)[1];
+  expect(Math.min(stands?.start.x ?? 0, stands?.end.x ?? 0)).toBeGreaterThan(arch.bodyLengthMm + 25);
 });
 
 test('a further place is drawn like a station and named after its height', () => {

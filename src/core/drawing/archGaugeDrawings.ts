@@ -72,7 +72,7 @@ function longGauge(arch: PlateArch, options: ArchGaugeOptions): Checked<Drawing>
     edgeHeightMm: arch.numbers.edgeHeightMm,
     crestMm: arch.archHeightMm,
     feet: options.feet ?? 'edge',
-    ...(arch.plate === 'back' && { buttonMm: BUTTON_SHARE * arch.bodyLengthMm }),
+    ...(arch.plate === 'back' && { buttonMm: options.buttonMm ?? BUTTON_SHARE * arch.bodyLengthMm }),
   });
   const middle = (arch.longArch.startMm + arch.longArch.endMm) / 2;
   const holes = gaugeHoles(middle, body);

@@ -14,6 +14,8 @@ export interface ArchGaugeOptions {
   readonly state?: EdgeState;
   /** Body stop, mm, to mark the bridge on the long gauge of a top. */
   readonly stopMm?: number;
+  /** How far the button stands out beyond the back, mm; a usual one where nothing is said. */
+  readonly buttonMm?: number;
   /** Further places for cross gauges, mm above the lower end. */
   readonly atMm?: readonly number[];
   /** What they rest on; the edge of the plate unless chosen otherwise. */

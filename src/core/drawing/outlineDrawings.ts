@@ -29,6 +29,7 @@ interface Kind {
   readonly says: string;
   readonly template: (parts: PlanParts) => TemplateParts;
   readonly scored: (parts: PlanParts, covers: Covers) => readonly Chain<'drawing'>[];
+  readonly notes: readonly string[];
 }
 
 const OUTLINE: Kind = {
@@ -38,6 +39,9 @@ const OUTLINE: Kind = {
   says: 'edge of the plates',
   template: (parts) => parts.outlineTemplate,
   scored: () => [],
+  notes: [
+    'For both plates. On the back leave wood for the button at the upper end, and draw it with its own template before sawing.',
+  ],
 };
 
 const INNER: Kind = {
@@ -47,6 +51,7 @@ const INNER: Kind = {
   says: 'inner face of the ribs',
   template: (parts) => parts.innerTemplate,
   scored: recessLines,
+  notes: [],
 };
 
 function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half'): Drawing {
@@ -86,7 +91,7 @@ function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half')
       ),
       ...stationNames(parts.stations, piece),
     ],
-    notes: notes(parts, covers),
+    notes: [...kind.notes, ...notes(parts, covers)],
     count: 1,
     routes: ['print', 'laser'],
     checks: [

@@ -33,7 +33,7 @@ const BOW_SHARE = 45 / 325;
  * - `neck.moved` (remark): what the set was solved to where a habit gave way to something given
  * - `neck.unusual` (remark): board end or bridge outside what is published
  * - `neck.mortise-shallow`, `neck.block-thin`, `neck.block-narrow`, `neck.mortise-lean` (cautions)
- * - `neck.heel-tight`, `board.long`, `board.solid` (cautions and remark)
+ * - `neck.heel-tight`, `board.long`, `board.diameter` (cautions), `board.solid` (remark)
  */
 export function neckFindings(design: Design, parts: Parts): readonly Finding[] {
   return [
@@ -42,6 +42,7 @@ export function neckFindings(design: Design, parts: Parts): readonly Finding[] {
     ...mortiseFindings(design, parts),
     ...heelFindings(parts),
     ...boardFindings(parts),
+    ...diameterFindings(design, parts),
   ];
 }
 
@@ -186,6 +187,21 @@ function boardFindings({ set, sizes, hollow }: Parts): readonly Finding[] {
             remedy: 'leave it solid, or make its sides higher',
           }),
         ]),
+  ];
+}
+
+/** A round that is usual when halved was taken as a diameter. */
+function diameterFindings(design: Design, { sizes: { board } }: Parts): readonly Finding[] {
+  const range = rangeFor(design.family, 'boardRadius', design.values.bodyLength?.value ?? Number.NaN);
+  const halfMm = board.radiusMm / 2;
+  if (!range || !(halfMm >= range.low && halfMm <= range.high)) return [];
+  return [
+    finding('board.diameter', 'caution', 'boardRadius', {
+      found: `a round of ${shown(board.radiusMm)}, twice what is usual`,
+      need: `a radius, usually ${shown(range.low)} to ${shown(range.high)} (${originText(range.origin)})`,
+      remedy:
+        'halve it if it is the diameter; a flatter board is thinner in the middle and changes the projection',
+    }),
   ];
 }
 

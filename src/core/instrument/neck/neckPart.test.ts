@@ -152,6 +152,7 @@ describe('what is given of the set decides it, and habits fill the rest', () => 
     ['neck.heel-tight', 'caution', { heelStart: 28 }],
     ['board.long', 'caution', { boardLength: 285 }],
     ['board.solid', 'remark', { boardRoof: 12 }],
+    ['board.diameter', 'caution', { boardRadius: 84 }],
   ] as const)('%s', (code, weight, given) => {
     const found = neckOf('violin', 355, given).findings.filter((finding) => finding.code === code);
     expect([...new Set(found.map((finding) => finding.weight))]).toEqual([weight]);

@@ -29,6 +29,7 @@ export function drawInstrument(
     ...gauges,
     instrumentName: plan.name,
     gaugeThicknessMm: design.values.gaugeThickness?.value ?? 0,
+    buttonMm: instrument.neck.button.heightMm,
     ...(design.values.stop && { stopMm: design.values.stop.value }),
   };
   const edge = {
