@@ -1,6 +1,6 @@
 import { type Point, point } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, fitArcs, heightOn, reverseChain } from '../curve/index.ts';
-import { type BarShape, barShape, bevelRad } from '../instrument/index.ts';
+import { type BarShape, bevelRad, fittedBar } from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
 import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
@@ -16,9 +16,7 @@ const ARC_FIT_MM = 0.02;
 
 /** The templates of the bass bar: its glue face on the inside of the top, its trimmed height, and its place on the top. */
 export function barDrawings(sheet: SetupSheet): readonly Drawing[] {
-  const { hollows, plates, design } = sheet.instrument;
-  const bridgeMm = plates.top.bodyLengthMm - (design.values.stop?.value ?? Number.NaN);
-  const bar = barShape(hollows.barAndPost, hollows.top, bridgeMm, design.values.barSpring?.value ?? 0);
+  const bar = fittedBar(sheet.instrument);
   return [glueFace(sheet, bar), heightTemplate(sheet, bar), placeStrip(sheet, bar)];
 }
 

@@ -1,5 +1,5 @@
 import { areaOf, boundsOf, type Chain, chainThrough, circleChain, reverseChain } from '../curve/index.ts';
-import { type PostEnd, type PostShape, postShape } from '../instrument/index.ts';
+import { fittedPost, type PostEnd, type PostShape } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
 import type { Drawing } from './drawing.ts';
 import { blockHeightMm, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
@@ -14,13 +14,7 @@ const CARD_MM = { beside: 14, before: 12, behind: 16 };
 
 /** The templates of the sound post: length and both slopes, a wrap that is cut round, and its place by the bridge. */
 export function postDrawings(sheet: SetupSheet): readonly Drawing[] {
-  const { hollows, plan } = sheet.instrument;
-  const post = postShape(hollows.barAndPost.post, {
-    back: hollows.back,
-    top: hollows.top,
-    ribHeightTailMm: plan.ribs.heightTailMm,
-    ribHeightNeckMm: plan.ribs.heightNeckMm,
-  });
+  const post = fittedPost(sheet.instrument);
   return [endsGauge(sheet, post), wrap(sheet, post), placeCard(sheet, post)];
 }
 

@@ -22,6 +22,9 @@ import {
   type HollowPlate,
   hollowPlates,
 } from './plates/index.ts';
+import { type BarShape, barShape } from './setup/barShape.ts';
+import { fitEntries } from './setup/fitRegister.ts';
+import { type PostShape, postShape } from './setup/postShape.ts';
 import type { SetUp } from './setup/setUp.ts';
 import { setUpOfDesign } from './setup/setUpOfDesign.ts';
 import { setupEntries } from './setup/setupRegister.ts';
@@ -140,6 +143,7 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
   const register = makeRegister([
     ...instrument.register.entries,
     ...box.registerEntries,
+    ...fitEntries(fittedBar(instrument), fittedPost(instrument)),
     ...leastEntries(design),
   ]);
   if (!register.ok) return register;
@@ -153,6 +157,18 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
       ...leastFindings(design, plan.outline, { back: box.back.survey, top: box.top.survey }),
     ],
   });
+}
+
+/** The bass bar as it is fitted to the inside of the top: dear, so that only those who draw it or show its numbers ask. */
+export function fittedBar({ design, plates, hollows }: Instrument): BarShape {
+  const bridgeMm = plates.top.bodyLengthMm - (design.values.stop?.value ?? Number.NaN);
+  return barShape(hollows.barAndPost, hollows.top, bridgeMm, design.values.barSpring?.value ?? 0);
+}
+
+/** The sound post as it is fitted between both plates. */
+export function fittedPost({ plan, hollows }: Instrument): PostShape {
+  const { heightTailMm: ribHeightTailMm, heightNeckMm: ribHeightNeckMm } = plan.ribs;
+  return postShape(hollows.barAndPost.post, { ...hollows, ribHeightTailMm, ribHeightNeckMm });
 }
 
 /** The outline as one line of the register, standing for its shape: its perimeter, and what decided it. */

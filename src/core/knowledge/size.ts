@@ -25,6 +25,11 @@ export type Cell = readonly [value: number, origin: Origin];
 
 /** A figure as a source prints it. */
 export const read = (value: number, source: SourceName): Cell => [value, published(citation(source))];
+/** A figure that a source prints for another place, or another case, than the one it is used for here. */
+export const readFor = (value: number, source: SourceName, where: string): Cell => [
+  value,
+  published(`${citation(source)}, printed for ${where}`),
+];
 /** A figure from memory, with its spread where that is remembered too. */
 export const recalled = (value: number, note?: string): Cell => [value, fromMemory(note)];
 /** A figure of common practice. */

@@ -3,11 +3,12 @@ import { LARGE_VIOLA_NECK, MEDIUM_VIOLA_NECK, SMALL_VIOLA_NECK } from './necks.t
 import { VIOLA_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { LARGE_VIOLA_SETUP, MEDIUM_VIOLA_SETUP, SMALL_VIOLA_SETUP } from './setups.ts';
-import { ours, practised, read, recalled, type Size, scaledSize, sizeOf } from './size.ts';
+import { ours, practised, read, readFor, recalled, type Size, scaledSize, sizeOf } from './size.ts';
 import { VIOLA_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violaTable');
+const atPost = (value: number) => readFor(value, 'violaTable', 'the post');
 
 /** The large viola: the only size whose blocks the table prints. */
 const large: Size = sizeOf('viola', 'large', {
@@ -73,11 +74,11 @@ const large: Size = sizeOf('viola', 'large', {
   barThickness: table(7),
   barHeight: table(15),
   barEndHeight: recalled(4.2, 'the violin, scaled'),
-  thicknessBackMiddle: table(5),
+  thicknessBackMiddle: atPost(5),
   thicknessBackFlanks: table(3),
   thicknessBackChannel: table(2.5),
   thicknessBackBouts: table(3),
-  thicknessTopMiddle: table(3.3),
+  thicknessTopMiddle: atPost(3.3),
   thicknessTopFlanks: table(3),
   thicknessTopChannel: table(2.8),
   thicknessTopBouts: table(3),
@@ -110,11 +111,11 @@ const medium = scaledSize(large, 'medium', {
   edgeHeightTop: table(4),
   archHeightBack: table(16),
   archHeightTop: table(17),
-  thicknessBackMiddle: table(4.5),
+  thicknessBackMiddle: atPost(4.5),
   thicknessBackFlanks: table(2.7),
   thicknessBackChannel: table(2.3),
   thicknessBackBouts: table(2.6),
-  thicknessTopMiddle: table(3.2),
+  thicknessTopMiddle: atPost(3.2),
   thicknessTopFlanks: table(2.6),
   thicknessTopChannel: table(2.4),
   thicknessTopBouts: table(2.6),
@@ -151,11 +152,11 @@ const small = scaledSize(large, 'small', {
   edgeHeightTop: table(3.9),
   archHeightBack: table(15),
   archHeightTop: table(16),
-  thicknessBackMiddle: table(4),
+  thicknessBackMiddle: atPost(4),
   thicknessBackFlanks: table(2.4),
   thicknessBackChannel: table(2),
   thicknessBackBouts: table(2.4),
-  thicknessTopMiddle: table(3.1),
+  thicknessTopMiddle: atPost(3.1),
   thicknessTopFlanks: table(2.5),
   thicknessTopChannel: table(2.3),
   thicknessTopBouts: table(2.5),

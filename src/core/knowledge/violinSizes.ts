@@ -8,6 +8,7 @@ import {
   ours,
   practised,
   read,
+  readFor,
   recalled,
   type Size,
   scaledSize,
@@ -47,19 +48,33 @@ const TABLE = {
   edgeHeightTop: [3.2, 3.3, 3.5, 3.9, 4],
   thicknessBackMiddle: [3.2, 3.5, 3.9, 4.1, 4.3],
   thicknessBackBouts: [2, 2, 2.2, 2.3, 2.5],
-  thicknessBackFlanks: [2, 2, 2.2, 2.3, 2.5], // printed for the channel of the waist
+  thicknessBackFlanks: [2, 2, 2.2, 2.3, 2.5],
   thicknessBackChannel: [1.8, 1.8, 2, 2.1, 2.3],
   thicknessTopMiddle: [2.5, 2.5, 2.8, 2.9, 3],
   thicknessTopBouts: [2.2, 2.2, 2.4, 2.5, 2.7],
-  thicknessTopFlanks: [2.3, 2.4, 2.4, 2.6, 2.7], // printed for the channel of the waist
+  thicknessTopFlanks: [2.3, 2.4, 2.4, 2.6, 2.7],
   thicknessTopChannel: [2, 2, 2.1, 2.3, 2.4],
   purflingToEdge: [3, 3.1, 3.2, 3.3, 3.75], // 4/4 printed 3.5 to 3.8
   purflingWidth: [1.1, 1.1, 1.1, 1.1, 1.2],
 } as const;
 
+/** Where the table prints a thickness that stands elsewhere here. */
+const PRINTED_FOR: Readonly<Record<string, string>> = {
+  thicknessBackMiddle: 'the post',
+  thicknessTopMiddle: 'the post',
+  thicknessBackFlanks: 'the channel of the waist',
+  thicknessTopFlanks: 'the channel of the waist',
+};
+
 function printed(column: (typeof COLUMNS)[number]): Readonly<Record<string, Cell>> {
   const at = COLUMNS.indexOf(column);
-  return Object.fromEntries(Object.entries(TABLE).map(([name, row]) => [name, table(row[at] as number)]));
+  return Object.fromEntries(
+    Object.entries(TABLE).map(([name, row]) => {
+      const value = row[at] as number;
+      const where = PRINTED_FOR[name];
+      return [name, where === undefined ? table(value) : readFor(value, 'violinAverages', where)];
+    }),
+  );
 }
 
 const fullSize: Size = sizeOf('violin', '4/4', {
