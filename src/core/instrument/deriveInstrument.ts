@@ -82,7 +82,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   if (!neck.ok) return neck;
   const strung = setUpOfDesign(design, neck.value, top.value);
   if (!strung.ok) return strung;
-  const head = headOfDesign(design, neck.value);
+  const head = headOfDesign(design, neck.value, strung.value);
   if (!head.ok) return head;
   const grooves = [back.value, top.value].map((arch) => purflingWood(design.values, arch));
   const register = makeRegister([

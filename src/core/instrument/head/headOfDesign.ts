@@ -1,14 +1,27 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
-import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { type Design, highStringSide, VALUES, type ValueName } from '../../design/index.ts';
 import type { Quantity } from '../../quantity/index.ts';
 import { boardThickness } from '../neck/boardSection.ts';
 import type { SetNeck } from '../neck/neckOfDesign.ts';
+import type { SetUp } from '../setup/setUp.ts';
+import { leastOnHead, pegboxFindings, stringFindings } from './headFindings.ts';
 import { type HeadProfile, headProfile } from './headProfile.ts';
+import { type HeadWidths, headWidths, type WidthSizes } from './headWidths.ts';
+import { type Pegbox, type PegboxSizes, pegbox } from './pegbox.ts';
+import type { Peg, PegSizes } from './pegs.ts';
 import type { ProfileSizes } from './profileSizes.ts';
+import { type NutString, type RoomWishes, type StringPath, stringPaths } from './stringPaths.ts';
 
 /** The head of an instrument. */
 export interface Head {
   readonly profile: HeadProfile;
+  readonly widths: HeadWidths;
+  readonly pegbox: Pegbox;
+  readonly pegSizes: PegSizes;
+  /** From the nut to the throat. */
+  readonly pegs: readonly Peg[];
+  /** In the order of their pegs. */
+  readonly strings: readonly StringPath[];
   readonly findings: readonly Finding[];
 }
 
@@ -16,8 +29,8 @@ const QUARTERS_A_TURN = 4;
 /** No unit. Turns this near to a whole number of quarters are meant so. */
 const MEANT_QUARTERS = 0.001;
 
-/** What the side view is drafted from; each a number above 0 but those of {@link MAY_BE_LESS}. */
-const PROFILE_NAMES = [
+/** What a head is drafted from; each a number above 0 but those of {@link MAY_BE_LESS}. */
+const HEAD_NAMES = [
   'headLength',
   'headTop',
   'headDepth',
@@ -37,25 +50,76 @@ const PROFILE_NAMES = [
   'throatGap',
   'throatRadius',
   'neckThicknessNut',
+  'chinWidth',
+  'headNarrowest',
+  'scrollEars',
+  'outerTurnAngle',
+  'middleTurnAngle',
+  'innerTurnAngle',
+  'pegboxWidthNut',
+  'pegboxWidthThroat',
+  'pegboxWallNut',
+  'pegboxWallThroat',
+  'pegboxWallLean',
+  'pegboxFloor',
+  'pegboxEndSlope',
+  'pegboxWeb',
+  'peg1',
+  'peg2',
+  'peg3',
+  'peg4',
+  'pegDiameter',
+  'pegTaper',
+  'nutDepth',
 ] as const satisfies readonly ValueName[];
 
-const MAY_BE_LESS: ReadonlySet<ValueName> = new Set(['scrollFront', 'scrollQuickening', 'chinSpare']);
+const MAY_BE_LESS: ReadonlySet<ValueName> = new Set([
+  'scrollFront',
+  'scrollQuickening',
+  'chinSpare',
+  'pegboxWallLean',
+  'pegboxEndSlope',
+]);
 
 /**
- * The head of a design, on a neck whose back it runs into. Faults: `head.value` (a value that is missing or no number above
- * 0), those of {@link headProfile}. Findings: `head.quarter-turns`.
+ * The head of a design, on a neck whose back it runs into, with the strings of its set-up.
+ *
+ * Faults: `head.value` (a value that is missing or no number above 0), `head.peg-outside`, those of {@link headProfile},
+ * {@link headWidths} and {@link pegbox}. Findings: `head.quarter-turns`, `head.ears`, `head.wall-thin`, `head.floor-thin`,
+ * `head.peg-cover`, `head.peg-end`, `head.peg-pitch`, `head.string-on-peg`, `head.string-on-wall`.
  */
-export function headOfDesign(design: Design, neck: SetNeck): Checked<Head> {
-  const unsound = PROFILE_NAMES.filter((name) => !isNumber(name, design.values[name]));
+export function headOfDesign(design: Design, neck: SetNeck, setUp: SetUp): Checked<Head> {
+  const unsound = HEAD_NAMES.filter((name) => !isNumber(name, design.values[name]));
   if (unsound.length > 0) return refuse(...unsound.map((name) => noNumber(name, design.values[name])));
   const profile = headProfile(profileSizes(design, boardThickness(neck.sizes.board, 0)));
   if (!profile.ok) return profile;
-  return accept({ profile: profile.value, findings: quarterFindings(design) });
+  const widths = headWidths(profile.value, widthSizes(design));
+  if (!widths.ok) return widths;
+  const box = pegbox(profile.value, widths.value, pegboxSizes(design));
+  if (!box.ok) return box;
+  const { lengthMm } = profile.value.sizes;
+  const { pegs: pegSizes, wishes } = pegSizesOf(design, lengthMm);
+  const strung = stringPaths(box.value, pegSizes, nutStrings(design, setUp), wishes);
+  if (strung === null) return refuse(noSeat(design, box.value));
+  return accept({
+    profile: profile.value,
+    widths: widths.value,
+    pegbox: box.value,
+    pegSizes,
+    pegs: strung.pegs,
+    strings: strung.paths,
+    findings: [
+      ...quarterFindings(design),
+      ...widths.value.findings,
+      ...pegboxFindings(box.value, strung.pegs, lengthMm),
+      ...stringFindings(strung.paths, lengthMm),
+    ],
+  });
 }
 
-function profileSizes({ values }: Design, boardAtNutMm: number): ProfileSizes {
-  const value = (name: (typeof PROFILE_NAMES)[number]): number => values[name]?.value ?? Number.NaN;
-  const angle = (name: (typeof PROFILE_NAMES)[number]): number => (value(name) * Math.PI) / 180;
+function profileSizes(design: Design, boardAtNutMm: number): ProfileSizes {
+  const value = valuesOf(design);
+  const angle = (name: HeadName): number => (value(name) * Math.PI) / 180;
   return {
     lengthMm: value('headLength'),
     topMm: value('headTop'),
@@ -75,6 +139,84 @@ function profileSizes({ values }: Design, boardAtNutMm: number): ProfileSizes {
     frontRad: angle('pegboxFrontAngle'),
     throatGapMm: value('throatGap'),
     throatRadiusMm: value('throatRadius'),
+  };
+}
+
+function widthSizes(design: Design): WidthSizes {
+  const value = valuesOf(design);
+  const angle = (name: HeadName): number => (value(name) * Math.PI) / 180;
+  return {
+    chinMm: value('chinWidth'),
+    narrowestMm: value('headNarrowest'),
+    earsMm: value('scrollEars'),
+    turnRad: [angle('outerTurnAngle'), angle('middleTurnAngle'), angle('innerTurnAngle')],
+  };
+}
+
+function pegboxSizes(design: Design): PegboxSizes {
+  const value = valuesOf(design);
+  return {
+    widthNutMm: value('pegboxWidthNut'),
+    widthThroatMm: value('pegboxWidthThroat'),
+    wallNutMm: value('pegboxWallNut'),
+    wallThroatMm: value('pegboxWallThroat'),
+    leanMm: value('pegboxWallLean'),
+    floorMm: value('pegboxFloor'),
+    endSlopeMm: value('pegboxEndSlope'),
+    webMm: value('pegboxWeb'),
+  };
+}
+
+/** No unit. Pegs are moved for the strings only while they keep this much more than the least wood round them. */
+const KEPT_COVER = 1.2;
+/** No unit. Wished between string and peg, over the least. */
+const WISHED_ROOM = 2;
+
+function pegSizesOf(design: Design, headLengthMm: number): { pegs: PegSizes; wishes: RoomWishes } {
+  const value = valuesOf(design);
+  return {
+    pegs: {
+      fromNutMm: [value('peg1'), value('peg2'), value('peg3'), value('peg4')],
+      diameterMm: value('pegDiameter'),
+      taper: value('pegTaper'),
+    },
+    wishes: {
+      stringToPegMm: WISHED_ROOM * leastOnHead('room', headLengthMm),
+      coverMm: KEPT_COVER * leastOnHead('cover', headLengthMm),
+      nutDepthMm: value('nutDepth'),
+    },
+  };
+}
+
+function nutStrings(design: Design, { strings, places }: SetUp): readonly NutString[] {
+  return strings.strings.flatMap(({ number, letter, diameterMm }, index) => {
+    const place = places[index];
+    if (!place) return [];
+    return [
+      { number, letter, diameterMm, acrossMm: highStringSide(design) * place.atNutMm, upMm: place.nutUpMm },
+    ];
+  });
+}
+
+type HeadName = (typeof HEAD_NAMES)[number];
+
+function valuesOf({ values }: Design): (name: HeadName) => number {
+  return (name) => values[name]?.value ?? Number.NaN;
+}
+
+function noSeat({ values }: Design, { opensFromMm, opensToMm }: Pegbox): Fault {
+  const names = ['peg1', 'peg2', 'peg3', 'peg4'] as const;
+  const inside = (name: HeadName): boolean => {
+    const fromNutMm = values[name]?.value ?? Number.NaN;
+    return fromNutMm > opensFromMm && fromNutMm < opensToMm;
+  };
+  const name = names.find((one) => !inside(one)) ?? 'peg4';
+  return {
+    code: 'head.peg-outside',
+    at: name,
+    found: `a peg hole ${values[name]?.value} mm from the nut`,
+    need: `a place inside the pegbox, ${opensFromMm.toFixed(1)} to ${opensToMm.toFixed(1)} mm from the nut`,
+    remedy: 'correct it, or lengthen the head',
   };
 }
 

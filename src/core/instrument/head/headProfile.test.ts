@@ -1,36 +1,10 @@
 import { expect, test } from 'vitest';
+import { workedSizes as worked } from '../../../../test/fixtures/workedHead.ts';
 import { TANGENT_RAD } from '../../base/index.ts';
 import { arcOf, boundsOf, headingOn, lengthOf, segments, wrapAngle } from '../../curve/index.ts';
 import { type HeadProfile, headProfile } from './headProfile.ts';
 import type { ProfileSizes } from './profileSizes.ts';
 import { arcStart } from './volute.ts';
-
-const rad = (deg: number) => (deg * Math.PI) / 180;
-
-/** The worked head of 107 mm, enlarged. */
-function worked(lengthMm = 107): ProfileSizes {
-  const k = lengthMm / 107;
-  return {
-    lengthMm,
-    topMm: 99.4 * k,
-    depthMm: 53 * k,
-    scrollHeightMm: 40 * k,
-    scrollFrontMm: 1.4 * k,
-    eyeRadiusMm: 1.8 * k,
-    quarterTurns: 10,
-    quickening: 0.006,
-    leaveRad: rad(75),
-    leanRad: rad(31),
-    hollowRadiusMm: 27.5 * k,
-    chinBehindMm: 31.8 * k,
-    chinRad: rad(4),
-    chinReachMm: 21 * k,
-    neckBehindMm: 13.2 * k,
-    frontRad: rad(48),
-    throatGapMm: 1.7 * k,
-    throatRadiusMm: 1.2 * k,
-  };
-}
 
 function profile(sizes: ProfileSizes): HeadProfile {
   const made = headProfile(sizes);

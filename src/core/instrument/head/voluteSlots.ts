@@ -60,7 +60,10 @@ export function voluteSlots(head: HeadProfile): VoluteSlots {
   const narrow = looks.find(({ landMm }) => landMm < LEAST_LAND_MM);
   const nearEye = looks.find(({ toEyeMm }) => toEyeMm < EYE_PRICK_MM / 2 + SLIVER_MM + SLOT_MM / 2);
   const endMm = Math.min(narrow?.atMm ?? wholeMm, nearEye?.atMm ?? wholeMm);
-  const spans = slotSpans(line, endMm, eye, (PITCH_MM * head.sizes.lengthMm) / PITCH_FOR_MM);
+  // The round of the throat reaches on beside the spiral by its radius.
+  const startMm = head.throat.radiusMm + BRIDGE_MM;
+  const pitchMm = (PITCH_MM * head.sizes.lengthMm) / PITCH_FOR_MM;
+  const spans = slotSpans(line, startMm, endMm, eye, pitchMm);
   const slottedMm = spans.at(-1)?.[1] ?? 0;
   return {
     slots: spans.map(([from, to]) => slotOf(line, from, to)),
@@ -118,6 +121,7 @@ function headingAbout(line: Chain<'head'>, atMm: number): number {
 /** From and to of each slot along the spiral, rounded ends counted in. */
 function slotSpans(
   line: Chain<'head'>,
+  startMm: number,
   endMm: number,
   eye: Point<'head'>,
   pitchMm: number,
@@ -129,7 +133,7 @@ function slotSpans(
     return { rad: Math.atan2(at.y - eye.y, at.x - eye.x), turnedRad: headingAbout(line, mm) };
   };
   const wished = pitchMm - BRIDGE_MM;
-  let from = BRIDGE_MM;
+  let from = startMm;
   while (endMm - from >= LEAST_SLOT_MM) {
     const lengths = TRIED.map((share) => share * wished);
     const clear = lengths.find((mm) => !inLine(bridges, bridgeAt(from + mm + BRIDGE_MM / 2)));
