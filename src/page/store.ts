@@ -1,7 +1,8 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
 import { newestOnly, quickBench, slowBench } from './bench/bench.ts';
-import { keepSitting, type Sitting, stepsOf } from './keeping/session.ts';
+import { holdSitting } from './keeping/holdSitting.ts';
+import { copySteps, keepSitting, type Sitting, stepsOf } from './keeping/session.ts';
 import { type Step, stepBetween, withStep } from './keeping/step.ts';
 import type { Stop } from './way/stops.ts';
 
@@ -35,8 +36,12 @@ let sittingId = '';
 
 /** A design comes to the bench, with what was done to it before if it was here already. */
 export async function bringIn(given: Design, sitting?: Sitting): Promise<void> {
-  sittingId = sitting?.id ?? `${Date.now()}-${Math.round(Math.random() * 1e9)}`;
+  const isFree = sitting === undefined || (await holdSitting(sitting.id));
   steps.value = sitting ? await stepsOf(sitting.id) : [];
+  // The same sitting in two tabs would write over itself: the second goes on with a copy.
+  sittingId = sitting && isFree ? sitting.id : newSittingId();
+  if (sitting && !isFree) await copySteps(sittingId, steps.value);
+  if (!sitting || !isFree) await holdSitting(sittingId);
   done.value = sitting?.done ?? 0;
   savedAs.value = sitting?.savedAs ?? null;
   savedDesign.value = sitting?.savedDesign ? (JSON.parse(sitting.savedDesign) as Design) : null;
@@ -46,6 +51,10 @@ export async function bringIn(given: Design, sitting?: Sitting): Promise<void> {
   body.value = null;
   design.value = given;
   await keep(null);
+}
+
+function newSittingId(): string {
+  return `${Date.now()}-${Math.round(Math.random() * 1e9)}`;
 }
 
 /** One edit: at once in sight, one step to take back. */

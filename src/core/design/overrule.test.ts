@@ -51,6 +51,12 @@ test('a number that was set otherwise than we would fill it stays too', () => {
   expect(overrule(set, 'bodyLength', 345).values.lowerBout).toEqual(published);
 });
 
+test('one width changes alone', () => {
+  const before = drafted({ bodyLength: 355 });
+  const after = overrule(before, 'waist', 111);
+  expect({ ...after.values, waist: before.values.waist }).toEqual(before.values);
+});
+
 test('without a proposal there is nothing to go back to', () => {
   const before = drafted({ bodyLength: 355 });
   expect(takeProposal(before, 'overhang')).toBe(before);

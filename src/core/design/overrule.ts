@@ -41,9 +41,14 @@ function followed(design: Design, values: Values): Design {
   return { ...design, values: updated };
 }
 
+/** Who pulls at one width means that one: the others follow the length of the body alone. */
+const WIDTHS: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowerBout']);
+
 /** What the family's habits give where nothing is measured or chosen, by the numbers that are. */
 function proposals(design: Design, values: Values): Values {
-  const own = Object.fromEntries(Object.entries(values).filter(([, quantity]) => isOwn(quantity))) as Values;
+  const own = Object.fromEntries(
+    Object.entries(values).filter(([name, quantity]) => isOwn(quantity) && !WIDTHS.has(name)),
+  ) as Values;
   const length = values.bodyLength?.value ?? Number.NaN;
   return filled(own, nearestSize(design.family, length), length);
 }

@@ -9,8 +9,9 @@ import { useSize } from './useSize.ts';
 const line = signal(0.66);
 
 /** px round the body where it stands in the photograph. */
-const ABOVE = 78;
-const BELOW = 92;
+const ABOVE = { wide: 78, narrow: 26 } as const;
+const BELOW = { wide: 92, narrow: 74 } as const;
+const NARROW = 560;
 /** Of the lower bout: beside the waist, where the names of the sides find room. */
 const SIDE_SHARE = 0.41;
 
@@ -24,8 +25,9 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
     if (pen) pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
   }, [shown]);
   const { picture } = shown;
-  const scale = size ? Math.max(0.1, (size.height - ABOVE - BELOW) / shown.lengthMm) : 1;
-  const [centreX, topY] = [(size?.width ?? 0) / 2, ABOVE];
+  const room = size && size.width < NARROW ? 'narrow' : 'wide';
+  const scale = size ? Math.max(0.1, (size.height - ABOVE[room] - BELOW[room]) / shown.lengthMm) : 1;
+  const [centreX, topY] = [(size?.width ?? 0) / 2, ABOVE[room]];
   const divide = line.value * (size?.width ?? 0);
   const said = words().see;
   const sides =

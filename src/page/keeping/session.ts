@@ -61,6 +61,13 @@ export async function stepsOf(id: string): Promise<readonly Step[]> {
   return (await (await shelf()).getAll('steps', range)).map(({ step }) => step);
 }
 
+/** Puts steps under another sitting, so that it can go on by itself. */
+export async function copySteps(id: string, steps: readonly Step[]): Promise<void> {
+  const written = (await shelf()).transaction('steps', 'readwrite');
+  for (const [n, step] of steps.entries()) await written.store.put({ id, n, step });
+  await written.done;
+}
+
 export async function dropSitting(id: string): Promise<void> {
   const written = (await shelf()).transaction(['sittings', 'steps'], 'readwrite');
   await written.objectStore('sittings').delete(id);

@@ -8,6 +8,7 @@ import {
   type ValueName,
 } from '../../core/index.ts';
 import { design, edit, held, touched } from '../store.ts';
+import { OUTLINE_NUMBERS } from '../way/stopNumbers.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { NumberField } from './NumberField.tsx';
 import { numberText, unitText } from './numberText.ts';
@@ -24,7 +25,8 @@ export function NumberRow({
   readonly carries: number;
   readonly finding: Finding | null;
 }) {
-  const isGiven = derived.name in VALUES;
+  const isTraced = design.value?.outline.kind === 'traced' && OUTLINE_NUMBERS.has(derived.name);
+  const isGiven = derived.name in VALUES && !isTraced;
   // The maker's own numbers are shown as they are given, ahead of what is derived from them.
   const given = (held.value ?? design.value)?.values[derived.name as ValueName];
   const entry: RegisterEntry = given ? { name: derived.name, ...given } : derived;
@@ -80,6 +82,7 @@ export function NumberRow({
       {isTouched && (
         <div class="row-more">
           <p class="origin">{moreWords(entry, carries)}</p>
+          {isTraced && <p class="origin">{words().tracedNumber}</p>}
           {isGiven && (
             <NumberField
               entry={entry}

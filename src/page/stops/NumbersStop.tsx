@@ -46,6 +46,7 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
           ))
         )}
         {!isAll && name === 'arch' && <WhatTheLampShows />}
+        {name === 'outline' && <FreeOfTrace />}
         <p>
           <button type="button" class="linked" onClick={() => setAll(!isAll)}>
             {isAll ? said.fewNumbers : said.allNumbers}
@@ -118,6 +119,27 @@ function answersOf(name: NumberedStop): readonly Answer[] {
         edit(said.unsettle, { ...here, settled: (here.settled ?? []).filter((one) => one !== name) }),
     },
   ];
+}
+
+/** A traced outline can be drawn from its numbers instead, which may then be changed. */
+function FreeOfTrace() {
+  const here = design.value;
+  if (here?.outline.kind !== 'traced') return null;
+  const said = words();
+  return (
+    <section class="plain">
+      <p>{said.tracedOutline}</p>
+      <p>
+        <button
+          type="button"
+          class="linked"
+          onClick={() => edit(said.drawFromNumbers, { ...here, outline: { kind: 'drafted' } })}
+        >
+          {said.drawFromNumbers}
+        </button>
+      </p>
+    </section>
+  );
 }
 
 function WhatTheLampShows() {

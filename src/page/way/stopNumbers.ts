@@ -157,3 +157,13 @@ export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], re
     },
   ],
 };
+
+/** Numbers that a traced outline has of itself: they are read off it, and only drawing from numbers makes them free. */
+export const OUTLINE_NUMBERS: ReadonlySet<string> = new Set([
+  'bodyLength',
+  'upperBout',
+  'waist',
+  'lowerBout',
+  'upperCornerEnd',
+  'lowerCornerEnd',
+]);
