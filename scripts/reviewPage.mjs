@@ -17,7 +17,7 @@ for (const [width, height] of [
   [1024, 768],
   [390, 844],
 ])
-  for (const colorScheme of ['light', 'dark']) {
+  for (const colorScheme of process.argv.includes('--light') ? ['light'] : ['light', 'dark']) {
     const context = await browser.newContext({ viewport: { width, height }, colorScheme, locale: 'en-GB' });
     const page = await context.newPage();
     await page.goto(address);

@@ -25,7 +25,7 @@ export function useDrawings(): readonly ShownDrawing[] | null {
 export function PieceWall({ parts }: { readonly parts: readonly string[] | null }) {
   const drawings = useDrawings();
   const [held, hold] = useState<string | null>(null);
-  if (drawings === null) return <p class="still">{words().take.working}</p>;
+  if (drawings === null) return <p class="wall-still">{words().take.working}</p>;
   const shown = parts === null ? drawings : drawings.filter(({ part }) => parts.includes(part));
   const near = shown.find(({ name }) => name === held) ?? null;
   return (

@@ -69,7 +69,7 @@ function drawingOf(name: NumberedStop) {
 const PARTS: Readonly<Partial<Record<NumberedStop, readonly string[]>>> = {
   soundHoles: ['soundHoles'],
   head: ['head'],
-  neck: ['neck', 'board', 'setup', 'bridge', 'bar', 'post', 'nut'],
+  neck: ['neck', 'setup', 'bar'],
 };
 
 function leadOf(name: NumberedStop): string {
