@@ -301,6 +301,25 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
     expect(troubles).toEqual([]);
   });
 
+  test('at life size a millimetre is what the card said it is, and it is remembered', async () => {
+    await drawViolin();
+    await page.getByRole('button', { name: 'Show life size' }).click();
+    await page.getByRole('slider', { name: /bank card/ }).fill('4');
+    await page.getByRole('button', { name: 'It fits' }).click();
+    const across = () =>
+      page.locator('.line.edge').evaluate((edge) => {
+        const drawn = edge as unknown as { getBBox(): { height: number }; getScreenCTM(): { d: number } };
+        return drawn.getBBox().height * drawn.getScreenCTM().d;
+      });
+    await expect.poll(across).toBeGreaterThan(1000);
+    expect(await across()).toBeCloseTo(4 * 355, 1);
+    await page.getByRole('button', { name: 'Show the whole' }).click();
+    await expect.poll(across).toBeLessThan(800);
+    await page.getByRole('button', { name: 'Show life size' }).click();
+    await expect.poll(across).toBeGreaterThan(1000);
+    expect(troubles).toEqual([]);
+  }, 60_000);
+
   test('the page speaks German with numbers in its notation', async () => {
     await drawViolin();
     await page.getByRole('button', { name: 'Deutsch' }).click();

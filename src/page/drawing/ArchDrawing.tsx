@@ -4,6 +4,7 @@ import { slowBench } from '../bench/bench.ts';
 import { plate, touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Lamp } from './Lamp.tsx';
+import { isLifeSize } from './lifeSize.ts';
 import { PlateLight } from './PlateLight.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
@@ -27,7 +28,7 @@ export function ArchDrawing() {
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
   return (
-    <div ref={ref} class="sheet">
+    <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && shown && place && (
         <>
           <PlateLight
@@ -38,9 +39,9 @@ export function ArchDrawing() {
             width={2 * litHalfMm(shown) * place.pxPerMm}
             height={shown.lengthMm * place.pxPerMm}
           />
-          <svg width={size.width} height={size.height} role="img" aria-label={words().questions.arch}>
+          <svg width={place.width} height={place.height} role="img" aria-label={words().questions.arch}>
             <PlateLines shown={shown} place={place} />
-            <Stations shown={shown} place={place} width={size.width} />
+            <Stations shown={shown} place={place} width={place.width} />
           </svg>
           {!place.isNarrow && (
             <div

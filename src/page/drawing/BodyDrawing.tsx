@@ -4,6 +4,7 @@ import { findingAt } from '../notebook/NumberList.tsx';
 import { body, design, edit, faults, findings, held, stop, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { Dimension } from './Dimension.tsx';
+import { isLifeSize } from './lifeSize.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { useSize } from './useSize.ts';
@@ -15,15 +16,15 @@ export function BodyDrawing() {
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.46 : 0.45) : null;
   return (
-    <div ref={ref} class="sheet">
+    <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && shown && place && (
-        <svg width={size.width} height={size.height} role="img" aria-label={words().questions.outline}>
+        <svg width={place.width} height={place.height} role="img" aria-label={words().questions.outline}>
           <Lines shown={shown} place={place} />
           <Heights shown={shown} place={place} />
           {shown.widths.map((width) => (
             <Width key={width.name} width={width} shown={shown} place={place} />
           ))}
-          {!place.isNarrow && <Notes shown={shown} place={place} right={size.width} />}
+          {!place.isNarrow && <Notes shown={shown} place={place} right={place.width} />}
         </svg>
       )}
       {place && !place.isNarrow && <ScaleBar pxPerMm={place.pxPerMm} />}

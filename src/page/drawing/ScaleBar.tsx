@@ -1,18 +1,32 @@
 import { print, words } from '../words/words.ts';
+import { BankCard } from './BankCard.tsx';
+import { CSS_PX_PER_MM, isLifeSize, isMeasuring, screenPxPerMm, showLifeSize } from './lifeSize.ts';
 
-/** CSS pixels of a millimetre by the standard's own reckoning: 96 to the inch. */
-const CSS_PX_PER_MM = 96 / 25.4;
 const BAR_MM = 50;
 
-/** How large the drawing is on this screen. */
+/** How large the drawing is on this screen, and the way to life size and back. */
 export function ScaleBar({ pxPerMm }: { readonly pxPerMm: number }) {
   const width = BAR_MM * pxPerMm;
+  const said = words();
   return (
-    <div class="scale-bar">
-      <svg width={width + 2} height="12" aria-hidden="true">
-        <path d={`M1 1V11M1 6H${width + 1}M${width + 1} 1V11`} />
-      </svg>
-      <span>{words().ofLifeSize(print(pxPerMm / CSS_PX_PER_MM, 2))}</span>
-    </div>
+    <>
+      <div class="scale-bar">
+        <svg width={width + 2} height="12" aria-hidden="true">
+          <path d={`M1 1V11M1 6H${width + 1}M${width + 1} 1V11`} />
+        </svg>
+        <span>{said.ofLifeSize(print(pxPerMm / (screenPxPerMm.value ?? CSS_PX_PER_MM), 2))}</span>
+        <button
+          type="button"
+          class="pale"
+          onClick={() => {
+            if (isLifeSize.value) isLifeSize.value = false;
+            else showLifeSize();
+          }}
+        >
+          {isLifeSize.value ? said.showWhole : said.showLifeSize}
+        </button>
+      </div>
+      {isMeasuring.value && <BankCard />}
+    </>
   );
 }

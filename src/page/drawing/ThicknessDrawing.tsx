@@ -2,6 +2,7 @@ import type { ShownThickness } from '../../core/index.ts';
 import { slowBench } from '../bench/bench.ts';
 import { plate } from '../store.ts';
 import { print, words } from '../words/words.ts';
+import { isLifeSize } from './lifeSize.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { useShown } from './useShown.ts';
@@ -14,12 +15,12 @@ export function ThicknessDrawing() {
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.27) : null;
   return (
-    <div ref={ref} class="sheet">
+    <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && shown && place && (
         <>
-          <svg width={size.width} height={size.height} role="img" aria-label={words().questions.thickness}>
+          <svg width={place.width} height={place.height} role="img" aria-label={words().questions.thickness}>
             <Plan shown={shown} place={place} />
-            {!place.isNarrow && <Cuts shown={shown} place={place} width={size.width} />}
+            {!place.isNarrow && <Cuts shown={shown} place={place} width={place.width} />}
           </svg>
           {!place.isNarrow && <ScaleBar pxPerMm={place.pxPerMm} />}
         </>

@@ -40,6 +40,11 @@ export const de: Words = {
   ago: (minutes) =>
     minutes < 1 ? 'gerade eben' : minutes === 1 ? 'vor einer Minute' : `vor ${minutes} Minuten`,
   ofLifeSize: (share) => `50 mm, ${share} der wahren Größe`,
+  lifeSize: {
+    ask: 'Leg eine Bankkarte auf den Bildschirm und zieh diese hier auf ihre Größe: dann ist ein Millimeter bekannt.',
+    fits: 'Passt',
+    not: 'Nicht jetzt',
+  },
   showLifeSize: 'In wahrer Größe',
   showWhole: 'Das Ganze zeigen',
   millimetres: 'Millimeter, von Rand zu Rand',

@@ -39,6 +39,11 @@ export const en = {
   ago: (minutes: number) =>
     minutes < 1 ? 'just now' : minutes === 1 ? 'a minute ago' : `${minutes} minutes ago`,
   ofLifeSize: (share: string) => `50 mm, ${share} of life size`,
+  lifeSize: {
+    ask: 'Lay a bank card on the screen and draw this one to its size: then a millimetre is known.',
+    fits: 'It fits',
+    not: 'Not now',
+  },
   showLifeSize: 'Show life size',
   showWhole: 'Show the whole',
   millimetres: 'millimetres, edge to edge',
