@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
 import { FAMILIES, type Family } from '../knowledge/index.ts';
-import { measured, parseLength, type Quantity } from '../quantity/index.ts';
+import { measured, parseLength, type Quantity, type Unit } from '../quantity/index.ts';
 import { type ArchReadings, archesSchema, archReadingsOf } from './arches.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { type LongArchChoices, longArchSchema } from './longArchChoice.ts';
@@ -11,6 +11,7 @@ import { isRecord, kindFaults, schemaFaults, shown } from './schemaFaults.ts';
 import { type StringSpread, stringSpreadSchema } from './stringSpread.ts';
 import { type Taken, takenAsDrawn } from './taken.ts';
 import { type ThicknessLayouts, thicknessSchema } from './thickness.ts';
+import { readUnitText, unitText } from './unitTexts.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
 
 /** What a maker holds: given values in mm, straight and edge to edge, each with its origin. */
@@ -100,7 +101,7 @@ const TOP_KEYS: readonly string[] = [
  * (see {@link takenAsDrawn}), and what the maker should know about them.
  *
  * Faults, all at once: `file.kind`, `file.newer`, `measurements.missing`, `measurements.wrong`,
- * `measurements.unknown-name`, `measurements.not-a-ratio`, `measurements.not-an-angle`, `measurements.not-positive`, and those of `parseLength`.
+ * `measurements.unknown-name`, `measurements.not-a-ratio`, `measurements.not-an-angle`, `measurements.not-a-number`, `measurements.not-positive`, and those of `parseLength`.
  */
 export function readMeasurements(
   json: unknown,
@@ -150,9 +151,9 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
   const value = readNumber(name, parts.value);
   if (!value.ok) return value;
   const unit = VALUES[name].unit;
-  const least = name === 'barSpring' ? -Number.MIN_VALUE : 0;
-  if (unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name) && value.value <= least)
-    return notPositive(name, parts.value);
+  const isSize = unit !== 'ratio' && !MAY_BE_NEGATIVE.has(name);
+  if (isSize && (MAY_BE_NONE.has(name) ? value.value < 0 : value.value <= 0))
+    return notPositive(name, parts.value, unit);
   const quantity = { value: value.value, unit, origin: measured(source ?? 'the table of measurements') };
   if (parts.plusMinus === undefined) return accept(quantity);
   const plusMinus = readNumber(name, parts.plusMinus);
@@ -164,37 +165,39 @@ function readValue(name: ValueName, given: GivenValue, source: string | undefine
 /** Left for `check` to explain: the trade has a word for what a negative one would be. */
 const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang', 'scrollFront']);
 
+/** What may be left out altogether, which is said by a zero. */
+const MAY_BE_NONE: ReadonlySet<ValueName> = new Set(['barSpring']);
+
 function readNumber(name: ValueName, given: number | string): Checked<number> {
   if (typeof given === 'number') return accept(given);
   if (VALUES[name].unit === 'mm') {
     const length = parseLength(given, { at: name });
     return length.ok ? accept(length.value.mm) : length;
   }
-  const isAngle = VALUES[name].unit === 'deg';
-  const plain = isAngle ? given.replace(/\s*(°|deg)\s*$/, '') : given;
-  if (/^\s*[+-]?\d+([.,]\d+)?\s*$/.test(plain)) return accept(Number(plain.replace(',', '.')));
-  if (isAngle)
-    return refuse({
-      code: 'measurements.not-an-angle',
-      at: name,
-      found: shown(given),
-      need: 'an angle in degrees and decimals',
-      remedy: 'write it like 6.2 or 6.2°; 6° 12′ is 6.2',
-    });
+  const { unit } = VALUES[name];
+  const value = readUnitText(given, unit);
+  if (value !== undefined) return accept(value);
+  const { need, example } = unitText(unit);
   return refuse({
-    code: 'measurements.not-a-ratio',
+    code: CODES[unit] ?? 'measurements.not-a-number',
     at: name,
     found: shown(given),
-    need: 'a plain number without a unit',
-    remedy: 'write it like -0.08',
+    need,
+    remedy: `write it like ${example}`,
   });
 }
 
-function notPositive(at: string, given: number | string): Checked<never> {
+/** Programs may rely on these. */
+const CODES: Readonly<Partial<Record<Unit, string>>> = {
+  ratio: 'measurements.not-a-ratio',
+  deg: 'measurements.not-an-angle',
+};
+
+function notPositive(at: string, given: number | string, unit: Unit = 'mm'): Checked<never> {
   return refuse({
     code: 'measurements.not-positive',
     at,
-    found: typeof given === 'number' ? `${given} mm` : shown(given),
+    found: typeof given === 'number' ? `${given} ${unit === 'deg' ? '°' : unit}` : shown(given),
     need: 'a size above zero',
     remedy: 'correct it, or leave it out and it is filled from the family',
   });

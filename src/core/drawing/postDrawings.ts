@@ -46,7 +46,7 @@ function endsGauge({ name, scale, side }: SetupSheet, post: PostShape): Drawing 
     ...nameInLines(name, roomMm),
     'top of the instrument above',
     `left: seen from the tail`,
-    `right: seen from the ${side === 1 ? 'treble' : 'bass'} side, neck right`,
+    `right: from the ${side === 1 ? 'treble' : 'bass'} side`,
   ];
   const free = post.lengthMm - 2 * markMm - 2 * MARGIN_MM;
   const textScale = Math.min(scale, free / blockHeightMm(texts.length));
@@ -134,7 +134,8 @@ function placeCard({ name, scale, side, instrument }: SetupSheet, post: PostShap
   const texts = [
     `POST · PLACE · ${figure(post.diameterMm)} thick`,
     ...nameInLines(name, roomMm),
-    `seen from outside, neck above, centre line to the ${side === 1 ? 'left' : 'right'}`,
+    'seen from outside, neck above',
+    `centre line to the ${side === 1 ? 'left' : 'right'}`,
   ];
   const textY = at.y - post.diameterMm / 2 - behind / 4;
   const bottomY = textY - blockHeightMm(texts.length) - MARGIN_MM;

@@ -94,6 +94,8 @@ describe('what cannot be strung as it stands is said', () => {
     ['a saddle wider than its block', { saddleWidth: 50 }, 'setup.saddle-width'],
     ['a crest behind the saddle', { saddleCrest: 8 }, 'setup.saddle-crest'],
     ['strings twice as heavy', { string1Pull: 160 }, 'strings.total-pull'],
+    ['a string that breaks', { string1Pull: 110 }, 'strings.pull'],
+    ['a slack string', { string4Diameter: 1.2, string4Density: 1300 }, 'strings.pull'],
     ['a flat break', { saddleHeight: 20 }, 'setup.break-angle'],
     ['a low bridge', { projection: 22 }, 'setup.bridge-height'],
     ['a waist as wide as the bow needs', { boardRadius: 24, waist: 120 }, 'setup.bow-over-edge'],

@@ -5,11 +5,13 @@ import {
   lengthOf,
   ordinarySize,
   type Range,
+  rangeFor,
   SETUP_RANGES,
   type SetupRanges,
 } from '../../knowledge/index.ts';
 import { originText } from '../../quantity/index.ts';
 import type { SetNeck } from '../neck/neckOfDesign.ts';
+import type { TunedString } from '../strings/stringSet.ts';
 import type { SetUp } from './setUp.ts';
 import { bowingRoomsMm, bowOverEdgeMm } from './stringPlaces.ts';
 
@@ -49,6 +51,7 @@ function usualFindings(design: Design, neck: SetNeck, setUp: Omit<SetUp, 'findin
       unit: ' N',
       remedy: 'keep it if lighter or heavier strings are meant, or check pulls, masses and tuning',
     }),
+    ...setUp.strings.strings.flatMap((string) => pullFindings(design, string)),
     ...unusual(design, 'bridgeHeight', neck.set.bridgeHeightMm, scale, {
       code: 'setup.bridge-height',
       at: 'projection',
@@ -56,6 +59,29 @@ function usualFindings(design: Design, neck: SetNeck, setUp: Omit<SetUp, 'findin
       unit: ' mm',
       remedy: 'the projection decides it almost one to one',
     }),
+  ];
+}
+
+/** No unit. A string that pulls by more than this beside what is usual is slack, or near to breaking; chosen by us. */
+const PULL_BESIDE = 0.25;
+
+function pullFindings(
+  { family, values }: Design,
+  { number, letter, tensionN }: TunedString,
+): readonly Finding[] {
+  const range = rangeFor(family, `string${number}Pull`, values.bodyLength?.value ?? Number.NaN);
+  if (!range) return [];
+  const [low, high] = [range.low * (1 - PULL_BESIDE), range.high * (1 + PULL_BESIDE)];
+  if (tensionN >= low && tensionN <= high) return [];
+  return [
+    {
+      code: 'strings.pull',
+      weight: 'caution',
+      at: `string${number}Pull, string${number}Mass`,
+      found: `the ${letter} string pulls with ${tensionN.toFixed(0)} N`,
+      need: `usually ${range.low.toFixed(0)} to ${range.high.toFixed(0)} N (${originText(range.origin)}); far below it is slack, far over it may break`,
+      remedy: 'check its mass or pull, its gauge and density, the tuning and the length of string',
+    },
   ];
 }
 
