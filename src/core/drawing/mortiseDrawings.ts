@@ -1,5 +1,5 @@
 import { boundsOf, type Chain, mirrorChain, placeChain, reverseChain } from '../curve/index.ts';
-import { boardWidth, upperEdge } from '../instrument/index.ts';
+import { upperEdge } from '../instrument/index.ts';
 import { nameLines } from './archGaugeLettering.ts';
 import type { Drawing } from './drawing.ts';
 import {
@@ -74,11 +74,10 @@ function buttonTemplate({ plan, neck }: NeckPlan): Drawing {
 
 function mortisePlan({ plan, neck }: NeckPlan): Drawing {
   const { outline } = plan;
-  const { mortise, shape, sizes } = neck;
+  const { mortise, shape } = neck;
   const floor = shape.root.edgeWidthMm / 2;
-  const { board } = sizes;
-  const spread = (boardWidth(board, 1) - boardWidth(board, 0)) / 2;
-  const mouth = floor - spread * mortise.depthAtTopMm;
+  // As much wider or narrower than the floor as the neck is at the gluing face.
+  const mouth = floor + (shape.root.mouthWidthMm - shape.root.topWidthMm) / 2;
   const edge = cardEdge(plan, mouth);
   const roomMm = 2 * edge.halfMm - 2 * MARGIN_MM;
   const floorMm = outline.bodyLengthMm - mortise.depthAtTopMm;
@@ -115,7 +114,7 @@ function mortisePlan({ plan, neck }: NeckPlan): Drawing {
     ],
     lettering: textBlock(texts, { x: -edge.halfMm + MARGIN_MM, y: onFloor - MARK_MM - MARGIN_MM }, roomMm),
     notes: [
-      `Laid on the top with its upper edge along the edge of the plate and the marks on the joint: knife round the notch, then saw inside the line and pare to it. It is a little wider at its floor than at its mouth, as the neck is: the root goes in from above. Check against the root that was cut, not against the sheet: ${mm(0.1)} of play is too much.`,
+      `Laid on the top with its upper edge along the edge of the plate and the marks on the joint: knife round the notch, then saw inside the line and pare to it. ${mouth < floor ? 'It is a little wider at its floor than at its mouth, as the neck is: the root goes in from above. ' : ''}Check against the root that was cut, not against the sheet: ${mm(0.1)} of play is too much.`,
       `The mortise narrows to ${mm(shape.root.backWidthMm)} at the back and deepens to ${mm(mortise.depthAtBackMm)}; ${mm(neck.block.behindMm)} of the block stay behind it.`,
     ],
   });

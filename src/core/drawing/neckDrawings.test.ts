@@ -33,6 +33,17 @@ describe.each(['violin', 'viola', 'cello'] as const)('the gauges of a %s', (fami
     for (const { notes } of drawings) expect(notes.join(' ')).toContain('clamp the neck');
   });
 
+  test('keep to a root of its own width beyond the end of the plates', () => {
+    const { root } = neck.shape;
+    const wide = { ...root, topWidthMm: root.topWidthMm + 3, edgeWidthMm: root.edgeWidthMm + 3 };
+    const own = { ...parts, neck: { ...neck, shape: { ...neck.shape, root: wide } } };
+    const drawn = [...neckDrawings(own), ...mortiseDrawings(own)];
+    expect(drawn.flatMap((one) => [...drawingFaults(one), ...letteringFaults(one)])).toEqual([]);
+    const outline = drawn.find(({ name }) => name === 'neck-plan')?.lines[0]?.chain;
+    expect(outline?.vertices.length).toBe(6);
+    expect(boundsOf(outline ?? body('neck-plan')).max.y).toBeCloseTo(wide.topWidthMm / 2, 9);
+  });
+
   test('go with a picture of the whole from the side: bridge, board’s end and root where the set has them', () => {
     const elevation = neckElevationDrawing(parts);
     if (!elevation.ok) throw new Error(JSON.stringify(elevation.faults));

@@ -62,17 +62,23 @@ function sideTemplate({ plan, neck }: NeckPlan): Drawing {
   });
 }
 
+/** mm. A root that differs less from the board carried on is the board carried on. */
+const OWN_ROOT_MM = 0.02;
+
 function planTemplate({ plan, neck }: NeckPlan): Drawing {
   const scale = letteringScale(plan.outline.bodyLengthMm);
   const { shape, sizes } = neck;
   const endMm = shape.root.alongMm;
   const half = (alongMm: number): number => boardWidth(sizes.board, alongMm) / 2;
-  const body = straightChain(true, [
-    [0, -half(0)],
-    [endMm, -half(endMm)],
-    [endMm, half(endMm)],
-    [0, half(0)],
-  ]);
+  // Beyond the end of the plates a root of its own width leaves the line of the board.
+  const root = shape.root.topWidthMm / 2;
+  const isOwn = Math.abs(root - half(endMm)) > OWN_ROOT_MM;
+  const side = (to: 1 | -1): readonly (readonly [number, number])[] => [
+    [endMm, to * root],
+    ...(isOwn ? [[sizes.neckStopMm, to * half(sizes.neckStopMm)] as const] : []),
+    [0, to * half(0)],
+  ];
+  const body = straightChain(true, [...side(-1).toReversed(), ...side(1)]);
   const heelMm = shape.sections[2]?.alongMm ?? endMm / 2;
   const across = [heelMm, sizes.neckStopMm].flatMap((x) =>
     insideLine<'drawing'>({ x, y: -endMm }, { x, y: endMm }, body),
@@ -98,7 +104,7 @@ function planTemplate({ plan, neck }: NeckPlan): Drawing {
       ),
     ],
     notes: [
-      `The gluing face: ${mm(2 * half(0))} wide at the nut, ${mm(2 * half(sizes.neckStopMm))} at the edge of the top, carried on straight into the mortise to ${mm(2 * half(endMm))}. Flush with the fingerboard; saw outside the line and finish neck and board together.`,
+      `The gluing face: ${mm(2 * half(0))} wide at the nut, ${mm(2 * half(sizes.neckStopMm))} at the edge of the top, ${isOwn ? 'and in the mortise' : 'carried on straight into the mortise to'} ${mm(2 * root)}. Flush with the fingerboard; saw outside the line and finish neck and board together.`,
     ],
   });
 }

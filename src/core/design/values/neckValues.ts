@@ -37,8 +37,18 @@ export const NECK_VALUES = {
     says: 'thickness of the neck with the fingerboard, where the heel begins',
   },
   heelStart: { unit: 'mm', says: 'edge of the top to where the heel begins, along the neck' },
-  buttonWidth: { unit: 'mm', says: 'width of the button, and of the root of the neck at the back' },
+  buttonWidth: { unit: 'mm', says: 'width of the button' },
   buttonHeight: { unit: 'mm', says: 'how far the button stands out beyond the back' },
+  rootWidthTop: {
+    unit: 'mm',
+    optional: true,
+    says: 'width of the root of the neck at the gluing face of the fingerboard; the board carried on unless given',
+  },
+  rootWidthBack: {
+    unit: 'mm',
+    optional: true,
+    says: 'width of the root of the neck at the back; as wide as the button unless given',
+  },
   mortiseDepth: { unit: 'mm', says: 'depth of the mortise in the upper block, at the edge of the top' },
   rootAngle: { unit: 'deg', says: 'face of the root of the neck to the gluing face of the fingerboard' },
 } as const satisfies Record<string, ValueMeaning>;

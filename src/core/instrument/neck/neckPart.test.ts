@@ -97,6 +97,16 @@ describe.each(SIZES)('the neck of a %s %s', (family, _size, lengthMm) => {
   });
 });
 
+test('a root of its own widths is what was given, and both stand in the register', () => {
+  const { shape, registerEntries } = neckOf('violin', 355, { rootWidthTop: 34.9, rootWidthBack: 30.2 });
+  const { topWidthMm, edgeWidthMm, backWidthMm, mouthWidthMm } = shape.root;
+  expect([topWidthMm, backWidthMm]).toEqual([34.9, 30.2]);
+  expect(edgeWidthMm).toBeGreaterThan(34);
+  expect(mouthWidthMm).toBeCloseTo(24 + (18 * 130) / 270, 9);
+  const entry = registerEntries.find(({ name }) => name === 'neck.rootWidthTop');
+  expect(entry?.origin).toMatchObject({ from: expect.arrayContaining(['rootWidthTop', 'rootWidthBack']) });
+});
+
 test('a place over the body goes to the neck and comes back', () => {
   const { sizes, set } = neckOf('violin', 355);
   const { alongMm, upMm } = alongNeck(sizes, set.neckAngleRad, 17, -9);

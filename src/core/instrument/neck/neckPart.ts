@@ -34,6 +34,8 @@ export function neckPart(design: Design, top: PlateArch, body: NeckBody): Checke
     heelStartMm: value('heelStart'),
     buttonWidthMm: value('buttonWidth'),
     buttonHeightMm: value('buttonHeight'),
+    ...(design.values.rootWidthTop && { rootWidthTopMm: value('rootWidthTop') }),
+    ...(design.values.rootWidthBack && { rootWidthBackMm: value('rootWidthBack') }),
   });
   const button = buttonOf(
     body.outline.half.upperBout,
@@ -62,6 +64,9 @@ export function neckPart(design: Design, top: PlateArch, body: NeckBody): Checke
   return accept({
     ...parts,
     findings: [...set.value.findings, ...neckFindings(design, parts)],
-    registerEntries: neckEntries(parts),
+    registerEntries: neckEntries({
+      ...parts,
+      rootGiven: (['rootWidthTop', 'rootWidthBack'] as const).filter((name) => design.values[name]),
+    }),
   });
 }

@@ -16,6 +16,8 @@ interface Parts extends SetNeck {
   readonly block: BlockWood;
   readonly scoop: BoardScoop;
   readonly hollow: BoardHollow | null;
+  /** Names of the widths of the root that were given. */
+  readonly rootGiven: readonly ValueName[];
 }
 
 /** Neck and fingerboard as numbers for the register, each with what it depends on. */
@@ -119,7 +121,7 @@ function setEntries({ sizes, set, mortise, questions }: SetNeck): readonly Regis
   ];
 }
 
-function shapeEntries({ shape, block }: Parts): readonly RegisterEntry[] {
+function shapeEntries({ shape, block, rootGiven }: Parts): readonly RegisterEntry[] {
   const { root, heel, sections } = shape;
   const rootFrom = [
     'neck.angle',
@@ -129,7 +131,14 @@ function shapeEntries({ shape, block }: Parts): readonly RegisterEntry[] {
     'ribHeightNeck',
     'edgeHeightTop',
   ];
-  const widthFrom = [...rootFrom, 'boardWidthNut', 'boardWidthEnd', 'boardLength', 'buttonWidth'];
+  const widthFrom = [
+    ...rootFrom,
+    'boardWidthNut',
+    'boardWidthEnd',
+    'boardLength',
+    'buttonWidth',
+    ...rootGiven,
+  ];
   const blockFrom = ['mortiseDepth', 'neck.mortiseAtBack', 'overhang', 'ribThickness'];
   return [
     entry(
@@ -151,7 +160,7 @@ function shapeEntries({ shape, block }: Parts): readonly RegisterEntry[] {
       root.topWidthMm,
       'mm',
       widthFrom,
-      'of the root at the gluing face: flush with the board carried on',
+      'of the root at the gluing face: as given, or flush with the board carried on',
     ),
     entry('neck.rootWidthEdge', root.edgeWidthMm, 'mm', widthFrom, 'of the root at the edge of the top'),
     entry(

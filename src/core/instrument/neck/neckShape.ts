@@ -14,6 +14,9 @@ export interface NeckThicknesses {
   readonly heelStartMm: number;
   readonly buttonWidthMm: number;
   readonly buttonHeightMm: number;
+  /** Of the root, where they are not those of the board carried on and of the button. */
+  readonly rootWidthTopMm?: number;
+  readonly rootWidthBackMm?: number;
 }
 
 /** The root of the neck, seen from the body: a trapezium that narrows from the gluing face of the board to the back. */
@@ -27,6 +30,8 @@ export interface NeckRoot {
   readonly heightMm: number;
   /** From the nut along the gluing face to the face of the root. */
   readonly alongMm: number;
+  /** Width of the neck where the plates end, at the gluing face: what the mouth of the mortise is cut for. */
+  readonly mouthWidthMm: number;
 }
 
 /** The neck without its head. Section frame: x from the nut along the gluing face of the board, y over that face. */
@@ -88,18 +93,21 @@ export function neckShape(neck: SetNeck, sizes: NeckThicknesses): Checked<NeckSh
     straight(tip, on(depthAtBackMm, backZ), point(rootTop.x, 0), point(0, 0)),
   );
   const heightMm = (rootZ - backZ) / Math.cos(leanRad);
-  const topWidthMm = boardWidth(board, rootTop.x);
   const edgeFromTopMm = rootZ / Math.cos(leanRad);
+  const topWidthMm = sizes.rootWidthTopMm ?? boardWidth(board, rootTop.x);
+  const backWidthMm = sizes.rootWidthBackMm ?? sizes.buttonWidthMm;
+  const edgeWidthMm = topWidthMm + ((backWidthMm - topWidthMm) * edgeFromTopMm) / heightMm;
   return accept({
     side: { closed: true, vertices: side.vertices },
     heel: heel.value,
     root: {
       topWidthMm,
       edgeFromTopMm,
-      edgeWidthMm: topWidthMm + ((sizes.buttonWidthMm - topWidthMm) * edgeFromTopMm) / heightMm,
-      backWidthMm: sizes.buttonWidthMm,
+      edgeWidthMm,
+      backWidthMm,
       heightMm,
       alongMm: rootTop.x,
+      mouthWidthMm: boardWidth(board, neckStopMm),
     },
     sections: (
       [
