@@ -12,8 +12,10 @@ interface DraftOptions {
 export function addDraft(program: Command): void {
   program
     .command('draft')
-    .description('a design from a table of measurements, from a trace, or from both')
-    .argument('<file...>', 'MEASUREMENTS.json and/or TRACE.json')
+    .description(
+      'a design from a table of measurements, from a trace, or from both; traced arches and the side of a head beside them',
+    )
+    .argument('<file...>', 'MEASUREMENTS.json and/or TRACE.json; profiles traced with trace --of')
     .requiredOption('--out <file>', 'design to write, such as fiddle.garland.json')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'print the design as JSON', false)

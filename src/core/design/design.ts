@@ -1,6 +1,7 @@
 import type { HalfOutline } from '../curve/index.ts';
 import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
+import type { HeadFit } from './headFit.ts';
 import type { LongArchChoices } from './longArchChoice.ts';
 import type { MeasuredHeightsOfPlates } from './measuredHeights.ts';
 import type { RibChoice } from './ribChoice.ts';
@@ -43,6 +44,8 @@ export interface Design {
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
   /** Built for a player who bows with the left hand: strings, pegs, bar and post change sides. False when left out. */
   readonly leftHanded?: boolean | undefined;
+  /** What is left between the drawn head and the original that it was fitted to. */
+  readonly headFit?: HeadFit | undefined;
   /** What was proposed where the maker put a number of their own, so that going back is one step. */
   readonly overruled?: Readonly<Partial<Record<ValueName, Quantity>>> | undefined;
   /** The stops of the work that the maker has agreed to, by name. */

@@ -13,6 +13,26 @@ export interface Traced {
   readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
 }
 
+/** Lengths of a head that keep their proportion to its own length, where that is given, better than to the body. */
+const FOLLOWS_HEAD: ReadonlySet<ValueName> = new Set([
+  'headTop',
+  'headDepth',
+  'scrollHeight',
+  'scrollFront',
+  'scrollEye',
+  'backHollow',
+  'chinBehind',
+  'chinReach',
+  'throatGap',
+  'throatRadius',
+  'scrollEars',
+  'headNarrowest',
+  'peg1',
+  'peg2',
+  'peg3',
+  'peg4',
+]);
+
 type Values = Partial<Record<ValueName, Quantity>>;
 
 const WIDTHS = ['upperBout', 'waist', 'lowerBout'] as const satisfies readonly ValueName[];
@@ -92,6 +112,8 @@ function habitFor(
   if ((WIDTHS as readonly ValueName[]).includes(name)) return widthByProportion(name, given, size) ?? habit;
   const neckFollows = given.stop !== undefined || habit.origin.kind === 'derived';
   if (name === 'neckStop' && stop && neckFollows) return neckByStop(stop, size);
+  if (FOLLOWS_HEAD.has(name) && given.headLength)
+    return byPartner(name, 'headLength', given.headLength, size) ?? habit;
   const partner = partnerOf(name);
   return (partner && given[partner] && byPartner(name, partner, given[partner], size)) ?? habit;
 }

@@ -4,6 +4,7 @@ export type { Design, DraftedOutline, TracedOutline } from './design.ts';
 export { designEntries } from './designEntries.ts';
 export { draftDesign, type Traced } from './draftDesign.ts';
 export { halfOf } from './halfOf.ts';
+export type { HeadFit } from './headFit.ts';
 export { highStringSide } from './leftHanded.ts';
 export type { MeasuredHeights, MeasuredHeightsOfPlates } from './measuredHeights.ts';
 export { type Measurements, readMeasurements } from './measurements.ts';

@@ -2,12 +2,13 @@ import type { Instrument } from '../instrument/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
 
 /** The head for other programs: x behind the gluing face of the board, y from the nut toward the scroll, mm. */
-export function headRecord({ head }: Instrument) {
+export function headRecord({ head, design }: Instrument) {
   const { profile, widths, pegbox } = head;
   const { sizes, volute } = profile;
   const pair = ({ x, y }: { readonly x: number; readonly y: number }) => [toFile(x), toFile(y)];
   return {
     frame: 'head',
+    ...(design.headFit && { fit: design.headFit }),
     length: sizes.lengthMm,
     fromNutToTop: sizes.topMm,
     depth: sizes.depthMm,

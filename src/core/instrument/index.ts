@@ -55,7 +55,14 @@ export { type FormedPiece, formedPiece } from './cauls/formedPiece.ts';
 export { deriveInstrument, fittedBar, fittedPost, type Instrument, weighed } from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
-export { type Head, headOfDesign } from './head/headOfDesign.ts';
+export {
+  FITTED,
+  type FittedHead,
+  type FittedName,
+  fitHead,
+  type SilhouettePlace,
+} from './head/fitHead.ts';
+export { type Head, headOfDesign, headSizesOf } from './head/headOfDesign.ts';
 export { type HeadProfile, headProfile } from './head/headProfile.ts';
 export { type HeadWidths, headWidths, type WidthStation, widthAlong } from './head/headWidths.ts';
 export { insideWidth, outsideWidth, type Pegbox } from './head/pegbox.ts';

@@ -13,9 +13,11 @@ import { chainFromDocument, documentText, readTrace, type TraceDocument } from '
 import { bodyOutline } from '../instrument/index.ts';
 import { type Family, familyOfLength, outlineHabit } from '../knowledge/index.ts';
 import { measured, type Quantity } from '../quantity/index.ts';
+import { type HeadOfScroll, headFromScroll } from './profile/headFromScroll.ts';
 import { type KeptReadings, keptHeights } from './profile/keptHeights.ts';
 import { measuredArches } from './profile/measuredArches.ts';
 import { type ReadingsOfPlate, readProfile } from './profile/readProfile.ts';
+import { readScrollSide, type ScrollReading } from './profile/scrollReading.ts';
 
 /** A document to draft from, by the name of its file. */
 export interface DraftInput {
@@ -31,13 +33,13 @@ export interface Drafted {
 
 /**
  * A design from measurements, from a trace, or from both: what the trace measured stands for the outline, the
- * measurements for everything else; profiles traced from photographs beside them give arch height and fullness. The outline is solved once, so that sizes that cannot be drafted are refused here.
+ * measurements for everything else; profiles traced from photographs beside them give arch height and fullness, or the side of the head. The outline is solved once, so that sizes that cannot be drafted are refused here.
  * Faults: `draft.inputs`, those of reading the documents, of drafting and of the outline.
  */
 export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   const sorted = sortInputs(inputs);
   if (!sorted.ok) return sorted;
-  const { table, trace, profiles } = sorted.value;
+  const { table, trace, profiles, scroll } = sorted.value;
   const family = table?.measurements.family ?? (trace && familyOf(trace)) ?? 'violin';
   const taken = trace && tracedValues(trace, family);
   if (taken && !taken.ok) return taken;
@@ -49,7 +51,11 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   const arches = measuredArches(read, profiles);
   if (!arches.ok) return arches;
   const measurements: Measurements = { ...read, values: { ...read.values, ...arches.value.values } };
-  const drafted = draftDesign(measurements, taken?.value);
+  const plain = draftDesign(measurements, taken?.value);
+  if (!plain.ok) return plain;
+  const head = scroll && headFromScroll(plain.value.design, scroll);
+  if (head && !head.ok) return head;
+  const drafted = head ? withHead(measurements, taken?.value, head.value) : plain;
   if (!drafted.ok) return drafted;
   const solved = halfOf(drafted.value.design);
   if (!solved.ok) return solved;
@@ -60,11 +66,24 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
     findings: [
       ...(table?.findings ?? []),
       ...arches.value.findings,
+      ...(head?.value.findings ?? []),
       ...(table === undefined && trace ? [familyFinding(family, trace)] : []),
       ...drafted.value.findings,
       ...solved.value.findings,
     ],
   });
+}
+
+/** Drafted again with what the photograph of a head tells; what the table gives itself stands. */
+function withHead(
+  measurements: Measurements,
+  traced: Parameters<typeof draftDesign>[1],
+  head: HeadOfScroll,
+): ReturnType<typeof draftDesign> {
+  const values = { ...head.values, ...measurements.values };
+  const drafted = draftDesign({ ...measurements, values }, traced);
+  if (!drafted.ok) return drafted;
+  return accept({ ...drafted.value, design: { ...drafted.value.design, headFit: head.fit } });
 }
 
 /** The design with the heights that its surfaces are to be drawn to; those that the table gives itself come first. */
@@ -94,6 +113,7 @@ interface Sorted {
   readonly trace?: TraceDocument;
   /** Arches traced from photographs; as many as there are. */
   readonly profiles: readonly ReadingsOfPlate[];
+  readonly scroll?: ScrollReading;
 }
 
 function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
@@ -111,7 +131,11 @@ function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
   if (traces[0] && trace && !trace.ok) faults.push(...inFile(traces[0].name, trace.faults));
   if (tables[0] && table && !table.ok) faults.push(...inFile(tables[0].name, table.faults));
   const profiles: ReadingsOfPlate[] = [];
-  for (const { name, json } of traced) {
+  const scrolls = traced.filter(({ json }) => isScroll(json));
+  if (scrolls[1]) faults.push(wrongInput(scrolls[1].name, 'a second head'));
+  const scroll = scrolls[0] && readScrollSide(scrolls[0].json);
+  if (scrolls[0] && scroll && !scroll.ok) faults.push(...inFile(scrolls[0].name, scroll.faults));
+  for (const { name, json } of traced.filter((one) => !scrolls.includes(one))) {
     const profile = readProfile(json);
     if (profile.ok) profiles.push(profile.value);
     else faults.push(...inFile(name, profile.faults));
@@ -121,12 +145,17 @@ function sortInputs(inputs: readonly DraftInput[]): Checked<Sorted> {
   if (faults.length > 0) return refuse(...faults);
   return accept({
     profiles,
+    ...(scroll?.ok && { scroll: scroll.value }),
     ...(trace?.ok && { trace: trace.value }),
     ...(table?.ok && { table: table.value }),
   });
 }
 
 const KINDS: readonly unknown[] = ['garland-trace', 'garland-measurements', 'garland-profile'];
+
+function isScroll(json: unknown): boolean {
+  return (json as { readonly of?: unknown } | null)?.of === 'scrollSide';
+}
 
 /** A table may leave its format out: one with a family is a table. */
 function kindOf(json: unknown): unknown {
@@ -144,7 +173,7 @@ function wrongInput(name: string, found: string): Fault {
     code: 'draft.inputs',
     at: name,
     found,
-    need: 'one table of measurements, one trace, or one of each; profiles of arches beside them',
+    need: 'one table of measurements, one trace, or one of each; profiles of arches and the side of a head beside them',
     remedy: 'give MEASUREMENTS.json, TRACE.json, or both',
   };
 }

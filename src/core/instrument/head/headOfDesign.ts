@@ -117,6 +117,23 @@ export function headOfDesign(design: Design, neck: SetNeck, setUp: SetUp): Check
   });
 }
 
+/**
+ * What a design's side view is drafted from, on a fingerboard as the design has it. Fault: `head.value`.
+ */
+export function headSizesOf(design: Design): Checked<ProfileSizes> {
+  const unsound = HEAD_NAMES.filter((name) => !isNumber(name, design.values[name]));
+  if (unsound.length > 0) return refuse(...unsound.map((name) => noNumber(name, design.values[name])));
+  const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
+  const board = {
+    lengthMm: value('boardLength'),
+    widthAtNutMm: value('boardWidthNut'),
+    widthAtEndMm: value('boardWidthEnd'),
+    radiusMm: value('boardRadius'),
+    sideMm: value('boardSide'),
+  };
+  return accept(profileSizes(design, boardThickness(board, 0)));
+}
+
 function profileSizes(design: Design, boardAtNutMm: number): ProfileSizes {
   const value = valuesOf(design);
   const angle = (name: HeadName): number => (value(name) * Math.PI) / 180;
