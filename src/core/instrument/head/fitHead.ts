@@ -3,7 +3,6 @@ import {
   type Chain,
   joinChains,
   nearestOnSpans,
-  segments,
   spansContain,
   spansOf,
 } from '../../curve/index.ts';
