@@ -1,4 +1,4 @@
-export type { BodyTrace, NamedStretch, TraceHints } from './body/bodyTrace.ts';
+export type { BodyTrace, EdgePoint, NamedStretch, TraceHints } from './body/bodyTrace.ts';
 export { traceBody } from './body/traceBody.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera/camera.ts';
 export { cameraView } from './camera/cameraView.ts';
@@ -35,6 +35,7 @@ export {
 } from './camera/view.ts';
 export { lengthBetween, type PlaceInScene, type SceneLength } from './camera/viewUncertainty.ts';
 export { type EdgeInScene, edgeInScene } from './edge/edgeInScene.ts';
+export { type ExpectedPlace, expectedEdge } from './edge/expectedEdge.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
 export { placesInTwoViews, type ViewedEdge } from './edge/placesInTwoViews.ts';

@@ -31,11 +31,13 @@ export interface FittedHalf {
   readonly iterations: number;
 }
 
-const MOST_ITERATIONS = 80;
+const MOST_ITERATIONS = 160;
 /** Spreads that a number moves at most in one step. */
 const LONGEST_STEP = 1;
 /** mm. A step that moves no point of the outline farther leaves it as it is. */
 const RESTING_MM = 0.001;
+/** mm. At the last step a descent that only creeps by so little stands well enough: no edge is known as well. */
+const CREEPING_MM = 0.01;
 /** mm². What one spread from the start costs: holds what points do not show, too weak to bend what they do. */
 const PULL_TO_START = 0.01;
 /** Where a residual stops to count: wide at first, then narrower, in scales of the residuals. */
@@ -99,6 +101,7 @@ function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: 
   let stand = standAt(points, start, start.u, WIDEST_CUT * scaleOf(residualsOf(points, start.u)));
   let damping = 0;
   let heldMm: number | undefined;
+  let lastMm = Number.POSITIVE_INFINITY;
   for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration += 1) {
     const step = stepFrom(stand, start, bounds, lengthKnown, damping);
     if (!step) return { ...stand, iterations: iteration, settled: false };
@@ -115,9 +118,10 @@ function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: 
     const movedMm = farthestMove(stand.residuals, step, start.spread);
     if (next.loss < stand.loss) stand = next;
     if (share === 1 && movedMm < RESTING_MM) return { ...stand, iterations: iteration, settled: true };
+    lastMm = share === 1 ? movedMm : Number.POSITIVE_INFINITY;
     damping = next.loss <= stand.loss ? damping / EASING : Math.max(damping, LEAST_DAMPING) * EASING;
   }
-  return { ...stand, iterations: MOST_ITERATIONS, settled: false };
+  return { ...stand, iterations: MOST_ITERATIONS, settled: lastMm < CREEPING_MM };
 }
 
 function standAt(points: readonly OutlinePoint[], start: FitStart, u: Float64Array, cutMm: number): Stand {

@@ -116,6 +116,7 @@ test('places without an overlook stay untouched', () => {
   expect(nearPlateEdge(paint(0), places, () => 0, PX_PER_MM)).toEqual({
     edge: places,
     moved: 0,
+    purfling: null,
     untold: 0,
     byPurfling: 0,
   });
@@ -242,3 +243,34 @@ test('two borders nearer together than the far plate can show are not near edge 
   const near = nearPlateEdge(picture, placesAt(3), () => 6 * PX_PER_MM, PX_PER_MM);
   expect(near.edge.filter(({ state }) => state === 'seen')).toEqual([]);
 });
+
+test.each([-1.2, -0.5, 0.4, 0.9])(
+  'a trace that went astray on the far plate is found again from an outline expected %s mm outside the near edge',
+  (outMm) => {
+    // Nine millimetres off, and looking another way: along its own normals the near edge is never met.
+    const astray = placesAt(9).map((place) => ({ ...place, normal: point<'photo'>(0.6, -0.8) }));
+    const expected = placesAt(outMm).map((place) => ({ ...place, state: 'bridged' as const }));
+    const overlook = () => 4 * PX_PER_MM;
+    const lost = nearPlateEdge(paint(4), astray, overlook, PX_PER_MM);
+    const near = nearPlateEdge(paint(4), astray, overlook, PX_PER_MM, { expected });
+    expect(lost.edge.every((place) => place.state === 'seen' && Math.abs(offOf(place)) < 0.3)).toBe(false);
+    expect(near.edge.every((place) => place.state === 'seen')).toBe(true);
+    expect(largest(offMm(near.edge))).toBeLessThan(0.15);
+    // What the purfling bears out needs no further doubt whether it is the far plate.
+    expect(near.edge.every((place) => place.overlookPx === undefined)).toBe(true);
+  },
+);
+
+test('a place seen where the outline is expected is left as it was traced', () => {
+  const places = placesAt(0.05);
+  const near = nearPlateEdge(paint(0), places, (at) => (at.y < 100 ? 0 : 4 * PX_PER_MM), PX_PER_MM, {
+    expected: placesAt(0.4).map((place) => ({ ...place, state: 'bridged' as const })),
+  });
+  const kept = near.edge.filter(({ point: at }) => at.y < 96);
+  expect(kept.length).toBeGreaterThan(5);
+  expect(kept.map(({ point: at }) => at)).toEqual(places.slice(0, kept.length).map(({ point: at }) => at));
+});
+
+function offOf(place: EdgePoint): number {
+  return offMm([place])[0];
+}

@@ -3,6 +3,7 @@ import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { PurflingTrace } from '../lines/purflingTrace.ts';
 import { tracePurfling } from '../lines/tracePurfling.ts';
 import type { Picture } from '../picture/picture.ts';
+import { standsAsExpected } from './edgeLookedAgain.ts';
 import { onFarCorners } from './farCorners.ts';
 import { type PurflingWitness, purflingWitnesses, type SightAt } from './nearPlateEdgePurfling.ts';
 import { type ColourStep, colourSteps } from './nearPlateEdgeSteps.ts';
@@ -18,6 +19,8 @@ export interface NearEdge {
   readonly untold: number;
   /** Of those moved, places that only the purfling's distance told: no edge shows where it must be. They stay doubtful. */
   readonly byPurfling: number;
+  /** The purfling that was looked along; null where none was needed. */
+  readonly purfling: PurflingTrace | null;
 }
 
 export interface NearPlateOptions {
@@ -25,6 +28,8 @@ export interface NearPlateOptions {
   readonly purfling?: PurflingTrace;
   /** Height of the edge over the ground: from it and the overlook comes how far sight lines lean, and what a rounded edge hides. */
   readonly edgeHeightMm?: number;
+  /** Where the outline is expected, station by station, after a first look: what does not stand there is looked for there. */
+  readonly expected?: readonly EdgePoint[];
 }
 
 /** mm. Where less of the ribs can show than this, the one edge is taken as it is. */
@@ -44,8 +49,15 @@ const NEAR_SHARE = 0.3;
 const PURFLING_FROM_MM = 2.8;
 /** mm. A thin line this far inside a plain step leaves open which of them is the edge. */
 const THIN_LINE_MM = 0.1;
+/** mm to either side of an expected place that are looked at, and inside it where no purfling tells. */
+const AGAIN_MM = 3;
+const EXPECTED_WITHIN_MM = 1.5;
+/** mm. How far from its usual depth the purfling costs a fifth of a plain line, once the edge is known nearly. */
+const AGAIN_DEPTH_SPREAD_MM = 2;
 /** mm by which a worn near edge may lie inside the place that its purfling tells. */
 const WORN_MM = 1.2;
+/** mm by which a faint edge may lie inside it. */
+const FAINTLY_WORN_MM = 0.6;
 
 /**
  * Where the camera looks down on the ribs (an edge that faces the point under the camera), the silhouette is the far
@@ -59,11 +71,16 @@ const WORN_MM = 1.2;
  */
 export function nearPlateEdge(
   picture: Picture,
-  edge: readonly EdgePoint[],
+  traced: readonly EdgePoint[],
   overlookPx: (place: Point<'photo'>, normal: Point<'photo'>) => number,
   pxPerMm: number,
   options: NearPlateOptions = {},
 ): NearEdge {
+  const { expected } = options;
+  const stands =
+    expected && standsAsExpected(traced, expected, overlookPx, LEAST_OVERLOOK_MM * pxPerMm, pxPerMm);
+  const edge = expected && stands ? traced.map((place, i) => (stands[i] ? place : expected[i])) : traced;
+  const isExpected = (i: number) => stands !== undefined && !stands[i];
   const heightPx = (options.edgeHeightMm ?? 0) * pxPerMm;
   const sights = edge.map((place): SightAt => {
     const gapPx = overlookPx(place.point, place.normal);
@@ -71,8 +88,21 @@ export function nearPlateEdge(
   });
   const leastPx = LEAST_OVERLOOK_MM * pxPerMm;
   if (sights.every(({ gapPx }) => gapPx < leastPx))
-    return { edge: withoutRim(edge, sights, pxPerMm), moved: 0, untold: 0, byPurfling: 0 };
-  const purfling = options.purfling ?? tracePurfling(picture, edge, pxPerMm, { overlookPx });
+    return {
+      edge: withoutRim(edge, sights, pxPerMm),
+      moved: 0,
+      untold: 0,
+      byPurfling: 0,
+      purfling: options.purfling ?? null,
+    };
+  const purfling =
+    options.purfling ??
+    tracePurfling(
+      picture,
+      edge,
+      pxPerMm,
+      expected ? { depthSpreadMm: AGAIN_DEPTH_SPREAD_MM } : { overlookPx },
+    );
   const witnesses = purflingWitnesses(edge, purfling, sights, leastPx, pxPerMm);
   const signedGapPx = (i: number) => overlookPx(edge[i].point, edge[i].normal);
   const far = onFarCorners(edge, overlookPx, pxPerMm);
@@ -80,6 +110,22 @@ export function nearPlateEdge(
     const { gapPx } = sights[i];
     const witness = witnesses[i];
     const steps = () => colourSteps(picture, place, gapPx + BEYOND_MM * pxPerMm, pxPerMm);
+    if (isExpected(i)) {
+      const all = colourSteps(
+        picture,
+        place,
+        Math.max(AGAIN_MM * pxPerMm, gapPx + BEYOND_MM * pxPerMm),
+        pxPerMm,
+      );
+      if (witness) return byWitness(all, witness, pxPerMm);
+      return gapPx < leastPx || traced[i].state === 'bridged'
+        ? { by: 'none' }
+        : bySteps(
+            all.filter(({ outPx }) => outPx > -EXPECTED_WITHIN_MM * pxPerMm),
+            gapPx,
+            pxPerMm,
+          );
+    }
     if (gapPx < leastPx) {
       if (witness && signedGapPx(i) > -PLATES_DIFFER_MM * pxPerMm && witness.outPx < -witness.missPx) {
         const inner = byWitness(steps(), witness, pxPerMm);
@@ -98,7 +144,8 @@ export function nearPlateEdge(
     const one = held[i];
     const moved = one ? movedPlace(place, one, pxPerMm) : place;
     const { gapPx } = sights[i];
-    return gapPx < leastPx ? moved : { ...moved, overlookPx: gapPx };
+    const isWitnessed = one?.by === 'edge' && witnesses[i] !== null && expected !== undefined;
+    return gapPx < leastPx || isWitnessed ? moved : { ...moved, overlookPx: gapPx };
   });
   const count = (isCounted: (one: Told) => boolean) => held.filter((one) => one && isCounted(one)).length;
   return {
@@ -106,6 +153,7 @@ export function nearPlateEdge(
     moved: count((one) => one.by !== 'none' && Math.abs(one.outPx) > leastPx),
     untold: count(({ by }) => by === 'none'),
     byPurfling: count(({ by }) => by === 'purfling'),
+    purfling,
   };
 }
 
@@ -136,10 +184,17 @@ function byWitness(steps: readonly ColourStep[], witness: PurflingWitness, pxPer
     outside.filter(({ outPx }) => outPx >= witness.outPx + low && outPx <= witness.outPx + high);
   const near = within(-witness.missPx, witness.missPx);
   const worn = within(-WORN_MM * pxPerMm - witness.missPx, -witness.missPx);
+  const likeliest = (some: readonly ColourStep[]) =>
+    some.find((step) => some.every((other) => faintness(other, witness) >= faintness(step, witness)));
   const found =
     near.find(({ plain }) => plain) ??
-    worn.find(({ plain }) => plain) ??
-    near.find((step) => near.every((other) => faintness(other, witness) >= faintness(step, witness)));
+    worn.find(({ plain, stays }) => plain && stays) ??
+    likeliest(near) ??
+    likeliest(
+      worn.filter(
+        ({ stays, outPx }) => stays && outPx > witness.outPx - witness.missPx - FAINTLY_WORN_MM * pxPerMm,
+      ),
+    );
   if (found) return { by: 'edge', outPx: found.outPx };
   const plain = Math.abs(witness.outPx) > LEAST_OVERLOOK_MM * pxPerMm && witness.outPx < 0;
   return plain ? { by: 'purfling', outPx: witness.outPx } : { by: 'none' };

@@ -11,6 +11,8 @@ import type { PurflingPlace, PurflingTrace } from './purflingTrace.ts';
 export interface PurflingOptions {
   /** How far, px, a place of the edge may lie outside the near plate's own: the line is then that much deeper. */
   readonly overlookPx?: (place: Point<'photo'>, normal: Point<'photo'>) => number;
+  /** How far, mm, the line may lie from its usual depth before that costs a fifth of a plain line: less where the edge is known. */
+  readonly depthSpreadMm?: number;
 }
 
 /** mm inside a sound edge where the middle line is looked for: 3 to 6.5 with some wear or a bridge of the edge beside it. */
@@ -60,7 +62,7 @@ export function tracePurfling(
     LEAST_DEPTH_MM - MARGIN_MM,
     most + CONTROL_AWAY_MM + MARGIN_MM,
   ]);
-  const search = { strips, edge, extra };
+  const search = { strips, edge, extra, spreadMm: options.depthSpreadMm ?? DEPTH_SPREAD_MM };
   const best = WIDTHS_MM.map((widthMm) => followWidth(search, widthMm)).reduce((a, b) =>
     b.plain > a.plain ? b : a,
   );
@@ -76,6 +78,7 @@ interface Search {
   readonly strips: EdgeStrips;
   readonly edge: readonly EdgePoint[];
   readonly extra: readonly number[];
+  readonly spreadMm: number;
 }
 
 interface Followed {
@@ -100,7 +103,7 @@ function middleOf(values: Float64Array): number {
 }
 
 /** The best line between the least and the most depth, each `awayMm` deeper, and deeper still by what is looked over. */
-function followIn({ strips, edge, extra }: Search, response: Float32Array, awayMm: number) {
+function followIn({ strips, edge, extra, spreadMm }: Search, response: Float32Array, awayMm: number) {
   const { samples, fromMm, stepMm } = strips;
   const first = Math.round((LEAST_DEPTH_MM + awayMm - fromMm) / stepMm);
   const last = samples - 1 - Math.round(MARGIN_MM / stepMm);
@@ -113,7 +116,7 @@ function followIn({ strips, edge, extra }: Search, response: Float32Array, awayM
         const depth = LEAST_DEPTH_MM + column * stepMm;
         const tooShallow = awayMm > 0 && depth < LEAST_DEPTH_MM + extra[row];
         if (depth > MOST_DEPTH_MM + extra[row] || tooShallow) return -1;
-        const away = (depth - USUAL_DEPTH_MM) / (DEPTH_SPREAD_MM + extra[row]);
+        const away = (depth - USUAL_DEPTH_MM) / (spreadMm + extra[row]);
         const value = response[row * samples + first + column];
         return (value > 0 ? value / (value + plain) : Math.max(-1, value / plain)) - (away * away) / 5;
       },

@@ -3,6 +3,7 @@ import {
   boundsInScene,
   type CameraView,
   cameraView,
+  type EdgePoint,
   type NamedStretch,
   type NearEdge,
   nearPlateEdge,
@@ -19,6 +20,7 @@ import {
   traceBody,
   tracePurfling,
 } from '../../photo/index.ts';
+import { lookedAgain } from './lookedAgain.ts';
 import { movedHints } from './movedHints.ts';
 import type { SeenBody } from './seenBody.ts';
 import { sheetNumberInScene } from './sheetNumber.ts';
@@ -75,24 +77,32 @@ export function seeOnSheet(
   if (!trace.ok) return trace;
   const overlookPx = overlook(rectified, view);
   const pxPerMm = 1 / mmPerPixel;
-  const purfling = tracePurfling(rectified.picture, trace.value.edge, pxPerMm, { overlookPx });
-  const near = nearPlateEdge(rectified.picture, trace.value.edge, overlookPx, pxPerMm, {
-    purfling,
-    edgeHeightMm: view.planeHeightMm,
-  });
-  return accept({
-    photograph,
-    trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(trace.value.unseen, near) },
-    tracedView: view,
-    view,
-    rectified,
-    onSheet: true,
-    mmPerPixel,
-    purfling,
-    findings: [...trace.value.findings, ...untoldFindings(near)],
-    viewFindings: seen.value.findings,
-  });
+  const { edge, unseen } = trace.value;
+  const first = tracePurfling(rectified.picture, edge, pxPerMm, { overlookPx });
+  const look = (expected?: readonly EdgePoint[]): SeenBody => {
+    const near = nearPlateEdge(rectified.picture, edge, overlookPx, pxPerMm, {
+      edgeHeightMm: view.planeHeightMm,
+      ...(expected === undefined ? { purfling: first } : { expected }),
+    });
+    return {
+      photograph,
+      trace: { ...trace.value, edge: near.edge, unseen: stillUnseen(unseen, near) },
+      tracedView: view,
+      view,
+      rectified,
+      onSheet: true,
+      mmPerPixel,
+      purfling: near.purfling ?? first,
+      findings: [...trace.value.findings, ...untoldFindings(near)],
+      viewFindings: seen.value.findings,
+    };
+  };
+  const showsRibs = edge.some(({ point: at, normal }) => overlookPx(at, normal) > SHOWS_RIBS_MM * pxPerMm);
+  return accept(showsRibs ? lookedAgain(look, edge, request, rectified) : look());
 }
+
+/** mm. Where nowhere more of the ribs can show than this, the edge as traced is the near plate's. */
+const SHOWS_RIBS_MM = 0.3;
 
 /** The same body with its edge taken to stand in another plane, near the one in which it was traced. */
 export function atPlane(seen: SeenBody, sight: SheetSight): Checked<SeenBody> {

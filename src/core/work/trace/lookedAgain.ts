@@ -1,0 +1,51 @@
+import { type EdgePoint, expectedEdge, type Rectified, sceneToRectified } from '../../photo/index.ts';
+import { outlineInPicture } from './outlineInPicture.ts';
+import { restoreSeen } from './restoreSeen.ts';
+import type { SeenBody } from './seenBody.ts';
+import type { TraceRequest } from './traceRequest.ts';
+
+/** Looks after the first, and mm by which the expected outline must move for another. */
+const MOST_LOOKS = 2;
+const MOVED_MM = 0.25;
+
+/**
+ * The body as it is seen once it is known where its outline should lie. A trace may follow the far plate round a
+ * corner, ten millimetres beside the near one: along its own normals the near edge is then never met. The outline that
+ * is restored from what was told tells where to look, and along which normals; that is done again while it still moves.
+ *
+ * @param look looks at the picture from where the outline is expected, station by station; the first time from the trace
+ */
+export function lookedAgain(
+  look: (expected?: readonly EdgePoint[]) => SeenBody,
+  traced: readonly EdgePoint[],
+  { face, meant }: Pick<TraceRequest, 'face' | 'meant'>,
+  rectified: Rectified,
+): SeenBody {
+  const pxPerMm = 1 / rectified.mmPerPixel;
+  const expectedOf = (seen: SeenBody): readonly EdgePoint[] | null => {
+    const restored = restoreSeen([seen], null, face, meant);
+    if (!restored.ok) return null;
+    const placeOf = outlineInPicture(restored.value.outline, face, (at) => sceneToRectified(rectified, at));
+    return expectedEdge(traced, placeOf, pxPerMm);
+  };
+  let seen = look();
+  let expected = expectedOf(seen);
+  for (let looks = 0; looks < MOST_LOOKS && expected !== null; looks++) {
+    const again = look(expected);
+    const next = expectedOf(again);
+    // What cannot be restored is no better than what could.
+    if (next === null) break;
+    const isAtRest = farthestPx(expected, next) < MOVED_MM * pxPerMm;
+    seen = again;
+    expected = isAtRest ? null : next;
+  }
+  return seen;
+}
+
+/** The most by which one line lies beside the other. */
+function farthestPx(before: readonly EdgePoint[], after: readonly EdgePoint[]): number {
+  return before.reduce((most, { point, normal }, i) => {
+    const to = after[i].point;
+    return Math.max(most, Math.abs((to.x - point.x) * normal.x + (to.y - point.y) * normal.y));
+  }, 0);
+}
