@@ -38,6 +38,8 @@ export {
   sumOfNets,
 } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
+export { flatPlace } from './flatPlace.ts';
+export { type FlatPatch, flattenPatch } from './flatten.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
 export { type HeightField, heightField } from './heightField.ts';
 export {
