@@ -57,3 +57,23 @@ test('parts that cannot be made from a design without contradiction are contradi
   const findings = checkInstrument(designOf('violin', 355, { lowerBlockWidth: 300 }));
   expect(findings[0]).toMatchObject({ weight: 'contradiction', at: 'lowerBlockWidth' });
 });
+
+test('more numbers of a neck than it can have are told with those that are off, and the nearest that fit', () => {
+  const findings = checkInstrument(
+    designOf('violin', 355, {
+      stop: 195,
+      neckStop: 130,
+      stringLength: 335,
+      overstand: 6,
+      projection: 27,
+      neckAngle: 7.5,
+      boardEndHeight: 20.4,
+    }),
+  ).filter(({ code }) => code === 'neck.contradiction');
+  expect(findings.map(({ at }) => at.split(', ')[0])).toEqual(['neckAngle', 'stringLength']);
+  const [angle, strings] = findings.map(faultSentence);
+  expect(angle).toMatch(/neck angle 7\.5° where the others need (5\.9\d|6(\.0\d)?)° \(1\.(4|5)\d?° off\)/);
+  expect(angle).toContain('the nearest are overstand');
+  // Half a millimetre more than the stops of a usual neck make: that of the nearest, steeper one.
+  expect(strings).toContain('string length 335 mm where the others need 328.5 mm (6.5 mm off)');
+});
