@@ -1,11 +1,5 @@
 import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
-import {
-  type Chain,
-  joinChains,
-  nearestOnSpans,
-  spansContain,
-  spansOf,
-} from '../../curve/index.ts';
+import { type Chain, joinChains, nearestOnSpans, spansContain, spansOf } from '../../curve/index.ts';
 import { addHold, addRow, emptyEquations, solveEquations } from '../../numeric/index.ts';
 import { type HeadProfile, headProfile } from './headProfile.ts';
 import { type StretchMisfit, stretchesOf } from './headStretches.ts';
