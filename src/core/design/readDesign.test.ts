@@ -92,3 +92,27 @@ test('whatever the document is, reading it gives an answer and no exception', ()
     }),
   );
 });
+
+test('a design from before many values were known is filled, and told once', () => {
+  const whole = JSON.parse(JSON.stringify(drafted()));
+  for (const name of [
+    'overhang',
+    'pinDiameter',
+    'postDiameter',
+    'barLength',
+    'barHeight',
+    'stingLength',
+    'edgeLand',
+  ])
+    delete whole.values[name];
+  const read = readDesign(whole);
+  if (!read.ok) throw new Error(read.faults[0]?.found);
+  expect(read.value.findings).toEqual([
+    expect.objectContaining({
+      code: 'design.filled',
+      at: 'values',
+      found: expect.stringContaining('and 4 more'),
+    }),
+  ]);
+  expect(read.value.design.values.overhang?.value).toBeGreaterThan(0);
+});

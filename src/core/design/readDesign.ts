@@ -41,7 +41,10 @@ function completed(
   const { faults } = lengthQuestions(design.family, lengthMm);
   if (faults.length > 0) return refuse(...faults);
   const whole = filled(design.values, nearestSize(design.family, lengthMm), lengthMm);
-  const findings = missing.map((name) => filledFinding(name, whole[name]));
+  const findings =
+    missing.length > NAMED_ALONE
+      ? [filledTogether(missing)]
+      : missing.map((name) => filledFinding(name, whole[name]));
   return accept({ design: { ...design, values: { ...design.values, ...whole } }, findings });
 }
 
@@ -79,6 +82,22 @@ function unknownValues(design: Design): readonly Finding[] {
         remedy: 'correct its name, or leave it',
       };
     });
+}
+
+/** More missing values than these come from an older Garland: they are told together. */
+const NAMED_ALONE = 5;
+/** As many of them are named. */
+const FIRST_NAMED = 3;
+
+function filledTogether(missing: readonly ValueName[]): Finding {
+  return {
+    code: 'design.filled',
+    weight: 'remark',
+    at: 'values',
+    found: `no ${missing.slice(0, FIRST_NAMED).join(', ')} and ${missing.length - FIRST_NAMED} more in the document, which an older Garland saved; the family's habits are used`,
+    need: 'values of its own',
+    remedy: 'keep them, or set them; derive lists each, and they are saved with the design',
+  };
 }
 
 function filledFinding(name: ValueName, quantity: Quantity | undefined): Finding {
