@@ -3,7 +3,7 @@ import { boundsOf, type Chain, chainThrough, fitArcs, heightOn, reverseChain } f
 import { type BarShape, bevelRad, fittedBar } from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
 import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
-import { nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
+import { letter, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
 export const BAR_CAUTION =
   'Plane and knife cut: hold the bar in a vise or against a stop, both hands behind the edge. Clamp glued work only as hard as closes the joint; hot glue burns. Laser and router: follow the manual of the machine.';
@@ -36,7 +36,8 @@ function glueFace({ name, scale, side }: SetupSheet, bar: BarShape): Drawing {
     ...nameInLines(name, roomMm),
     `${bar.springMm > 0 ? `spring ${figure(bar.springMm)} · ` : ''}lower end to the left · this side to the ${side === 1 ? 'centre line' : 'edge'} · bevel in degrees over mm from the lower end`,
   ];
-  const textY = alongY - MARGIN_MM;
+  const bridgeY = alongY - 1.6 * letterMm;
+  const textY = bridgeY - MARGIN_MM;
   const bottomY = textY - blockHeightMm(texts.length, scale) - MARGIN_MM;
   const body: Chain<'drawing'> = {
     closed: true,
@@ -54,6 +55,7 @@ function glueFace({ name, scale, side }: SetupSheet, bar: BarShape): Drawing {
       ...stations.flatMap((at, index) =>
         figuresAt(bar, at, index === stations.length - 1, [bevelY, alongY], letterMm),
       ),
+      letter('bridge', bar.bridgeMm, bridgeY, letterMm),
       ...textBlock(texts, { x: MARGIN_MM, y: textY }, roomMm, { scale }),
     ],
     notes: [

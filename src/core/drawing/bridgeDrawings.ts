@@ -1,6 +1,7 @@
 import { WELD_MM } from '../base/index.ts';
 import { boundsOf, type Chain, heightOn, reverseChain } from '../curve/index.ts';
 import { bridgeShape, SLOT_SHARE } from '../instrument/index.ts';
+import { bridgeSideDrawing } from './bridgeSideDrawing.ts';
 import type { Drawing, Lettering } from './drawing.ts';
 import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { handed, letter, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
@@ -12,11 +13,17 @@ const CARD_MM = { beside: 9, above: 9, below: 5, tick: 4, letter: 2.4, gap: 1.2 
 const LEAST_MM = 60;
 
 /**
- * What a bridge is cut and checked with: its outline as a window in a card, gauges for crown and feet, and a rule for the
+ * What a bridge is cut and checked with: its outline as a window in a card, its side, gauges for crown and feet, and a rule for the
  * places of the strings on bridge and nut.
  */
 export function bridgeDrawings(sheet: SetupSheet): readonly Drawing[] {
-  return [blankStencil(sheet), crownGauge(sheet), footGauge(sheet), spacingRule(sheet)];
+  return [
+    blankStencil(sheet),
+    bridgeSideDrawing(sheet),
+    crownGauge(sheet),
+    footGauge(sheet),
+    spacingRule(sheet),
+  ];
 }
 
 function shapeOf({ instrument }: SetupSheet) {

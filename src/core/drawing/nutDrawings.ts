@@ -1,8 +1,8 @@
-import { boundsOf, type Chain, heightOn, reverseChain } from '../curve/index.ts';
+import { heightOn } from '../curve/index.ts';
 import { nutCrown } from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
-import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
-import { handed, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
+import { blockHeightMm, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
+import { cardBelow, handed, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
 /** mm. Least width of a card; marks under the slots. */
 const LEAST_MM = 60;
@@ -65,19 +65,6 @@ function nutSide(sheet: SetupSheet): Drawing {
       `The section through the middle of the nut, its foot level with the shoulders of the card. Its front stands square against the end of the board; its top falls ${BACK_FALL_DEG}° toward the pegs (our choice) and is rounded by hand.`,
     ],
   });
-}
-
-/** A shape that stands on a card: over a level line between its ends, on shoulders as wide as the card. */
-function cardBelow(shape: Chain<'drawing'>, half: number, bottomY: number): Chain<'drawing'> {
-  const box = boundsOf(shape);
-  return {
-    closed: true,
-    vertices: [
-      ...corners([-half, bottomY], [half, bottomY], [half, 0], [box.max.x, 0]),
-      ...reverseChain(shape).vertices,
-      ...corners([box.min.x, 0], [-half, 0]),
-    ],
-  };
 }
 
 /** mm. A tongue of the feelers, and the gap between two. */

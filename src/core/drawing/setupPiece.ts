@@ -3,7 +3,7 @@ import { highStringSide } from '../design/index.ts';
 import type { Instrument } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
-import { straightChain } from './neckPiece.ts';
+import { corners, straightChain } from './neckPiece.ts';
 import { letteringScale } from './outlineDrawingsMarks.ts';
 
 /** Stands wherever nut, bridge, saddle or end button is cut or filed. */
@@ -71,6 +71,19 @@ function torn(word: string, fits: (text: string) => boolean): readonly string[] 
   let count = word.length - 1;
   while (count > 1 && !fits(`${word.slice(0, count)}-`)) count--;
   return [`${word.slice(0, count)}-`, ...torn(word.slice(count), fits)];
+}
+
+/** A shape that stands on a card: over a level line between its ends, on shoulders as wide as the card. */
+export function cardBelow(shape: Chain<'drawing'>, half: number, bottomY: number): Chain<'drawing'> {
+  const box = boundsOf(shape);
+  return {
+    closed: true,
+    vertices: [
+      ...corners([-half, bottomY], [half, bottomY], [half, 0], [box.max.x, 0]),
+      ...reverseChain(shape).vertices,
+      ...corners([box.min.x, 0], [-half, 0]),
+    ],
+  };
 }
 
 /** A short line from a place up or down. */

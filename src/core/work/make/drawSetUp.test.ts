@@ -67,6 +67,17 @@ describe.each(Object.entries(SHOWN))('the pieces of the %s', (_family, instrumen
         expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(0.1 * setUp.feetMm);
   });
 
+  test('the slot for its thickness is as wide as the foot below and as the top above', () => {
+    const slot = cut(piece(instrument, 'bridge-side'));
+    const inSlot = slot.vertices.filter(({ x }) => Math.abs(x) < 20);
+    const wide = (y: number): number => {
+      const xs = inSlot.filter((vertex) => Math.abs(vertex.y - y) < 0.001).map(({ x }) => x);
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    expect(wide(0)).toBeCloseTo(design.values.bridgeFootThickness?.value ?? 0, 9);
+    expect(wide(setUp.crownHeightMm)).toBeCloseTo(design.values.bridgeTopThickness?.value ?? 0, 9);
+  });
+
   test('crown gauge and bridge are one curve', () => {
     const gauge = cut(piece(instrument, 'bridge-crown'));
     for (const { x, y } of sampleChain(setUp.crown, 0.01)) expect(onLine(gauge, x, y)).toBeLessThan(0.001);
