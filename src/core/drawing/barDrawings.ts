@@ -5,7 +5,7 @@ import type { Drawing, Lettering } from './drawing.ts';
 import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { letter, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
-export const BAR_CAUTION =
+const BAR_CAUTION =
   'Plane and knife cut: hold the bar in a vise or against a stop, both hands behind the edge. Clamp glued work only as hard as closes the joint; hot glue burns. Laser and router: follow the manual of the machine.';
 
 /** mm at the usual size: a mark with its figures, the pitch of the bevel table, letters. */

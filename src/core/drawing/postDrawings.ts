@@ -5,7 +5,7 @@ import type { Drawing } from './drawing.ts';
 import { blockHeightMm, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
-export const POST_CAUTION =
+const POST_CAUTION =
   'A knife that splits a post is sharp: cut away from the hand, on a board. The post stands only by its fit: set it without force, and take the strings down slowly and one by one.';
 
 /** mm at the usual size: half a gauge for one direction; card round the place of the post. */

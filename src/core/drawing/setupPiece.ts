@@ -7,7 +7,7 @@ import { corners, straightChain } from './neckPiece.ts';
 import { letteringScale } from './outlineDrawingsMarks.ts';
 
 /** Stands wherever nut, bridge, saddle or end button is cut or filed. */
-export const SETUP_CAUTION =
+const SETUP_CAUTION =
   'Knives, files, reamers and saws cut: hold small pieces in a vise, cut away from the hand. Dust of ebony, bone and rosewood harms the lungs: draw it off, wear a mask. Strings can break: tune slowly, eyes out of their line, wear eye protection. Laser and router: follow the manual of the machine.';
 
 /** A card that is cut out, with windows, and with what is scored and written on it. */

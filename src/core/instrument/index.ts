@@ -78,7 +78,7 @@ export type { SetNeck } from './neck/neckOfDesign.ts';
 export type { Neck } from './neck/neckPart.ts';
 export type { NeckSection } from './neck/neckSection.ts';
 export { alongNeck, type NeckSet, type NeckSetSizes, neckPlace } from './neck/neckSet.ts';
-export { type SaddlePlace, type StringBreak, stringBreak } from './neck/stringBreak.ts';
+export type { SaddlePlace, StringBreak } from './neck/stringBreak.ts';
 export { type BodyOutline, bodyOutline, type PlateCorner, type WidthPlace } from './outline/bodyOutline.ts';
 export { insideLine } from './outline/insideLine.ts';
 export { type PurflingLines } from './outline/purflingLines.ts';
