@@ -116,10 +116,16 @@ function widthEntries({ widths, profile }: Head): readonly RegisterEntry[] {
         'mm',
         alongMm <= widths.topMm
           ? ['chinWidth', 'headNarrowest']
-          : [...PLACED, ...WIDTHS.filter((name) => name !== 'chinWidth')],
+          : ['headNarrowest', 'head.hiddenShare', 'head.spiralLength'],
         `width at station ${number}, ${place === 'eye' ? 'over the ears' : place}`,
       ),
-      entry(`head.along${number}`, alongMm, 'mm', [...PLACED, ...BACK], `station ${number}, ${along}`),
+      entry(
+        `head.along${number}`,
+        alongMm,
+        'mm',
+        alongMm <= widths.bottomMm ? ['head.wrapLength'] : ['head.wrapLength', 'head.spiralLength'],
+        `station ${number}, ${along}`,
+      ),
     ]),
     entry(
       'head.spiralLength',
