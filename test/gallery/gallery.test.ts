@@ -27,6 +27,8 @@ const ELSEWHERE = [
   'neck-side',
   'bridge',
   'bar-glue-face',
+  'caul-lower-corner-waist-side',
+  'rib-height-gauge',
 ];
 
 interface Shelf {

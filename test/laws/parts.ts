@@ -7,6 +7,7 @@ import {
   chainThrough,
   containsPoint,
   nearestOn,
+  offsetChain,
   pointOn,
   sampleChain,
   segments,
@@ -36,6 +37,24 @@ export function contourFaults<F extends AnyFrame>(
       faults.push('a segment without length');
   return faults;
 }
+
+/**
+ * Places of a closed piece that are thinner than this: what is lost when it is shrunk by half of it and grown again. Sharp
+ * corners come back, since both run their sides on until they meet.
+ */
+export function sliverFaults<F extends AnyFrame>(chain: Chain<F>, leastMm: number): string[] {
+  const shrunk = offsetChain(chain, -leastMm / 2, { join: 'mitre', mitreLimit: SHARP });
+  const grown = shrunk.flatMap((one) => offsetChain(one, leastMm / 2, { join: 'mitre', mitreLimit: SHARP }));
+  return sampleChain(chain, SLIVER_SAMPLED_MM)
+    .filter((at) => Math.min(...grown.map((one) => nearestOn(one, at).distanceMm)) > SLIVER_LOST_MM)
+    .map(({ x, y }) => `thinner than ${leastMm} mm near (${x.toFixed(2)}, ${y.toFixed(2)})`);
+}
+
+/** No unit. Mitres of a piece never are sharper than this many distances; about 6 degrees. */
+const SHARP = 20;
+/** mm. Chord error of the places that are looked at, and what may be lost where a curve ends in a corner: its mitre is straight. */
+const SLIVER_SAMPLED_MM = 0.05;
+const SLIVER_LOST_MM = 0.25;
 
 /** How far the chain is from being its own mirror image in the centre line, mm. */
 export function asymmetryMm<F extends AnyFrame>(chain: Chain<F>): number {

@@ -1,6 +1,6 @@
 import type { Point } from '../base/index.ts';
 import { type Chain, circleChain, mirrorChain, placeChain, reverseChain } from '../curve/index.ts';
-import type { BlockPart, PlanParts } from '../instrument/index.ts';
+import type { BlockPart, LiningMortise, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringWidthMm } from './lettering.ts';
@@ -39,12 +39,14 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
     lines: [
       drawnLine('cut', placed(blank)),
       drawnLine('score', placed(turn(part.shaped))),
+      ...mortisesOf(parts, part).map(({ cut }) => drawnLine('score', placed(turn(cut)))),
       ...grainSign(letteredPlace(parts, part, side)),
     ],
     lettering: blockLettering(parts, part, title, letteredPlace(parts, part, side)),
     notes: [
       `Blank ${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} mm and ${heightMm.toFixed(1)} mm high; the grain stands upright, along the height of the ribs (the ring with a dot), and splits flat towards the ribs.`,
       'The two faces in the recess are square to each other and to the faces of the form; the other sides are shaped after gluing, with the inner outline template.',
+      ...mortiseNotes(mortisesOf(parts, part)),
       CUTTING_CAUTION,
     ],
     count: 1,
@@ -54,6 +56,20 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
       { name: 'height', valueMm: alongMm },
     ],
   };
+}
+
+/** The holes in a corner block that take the ends of linings. */
+function mortisesOf({ linings }: PlanParts, { name }: BlockPart): readonly LiningMortise[] {
+  return linings.mortises.filter(({ block }) => name === `${block} corner block`);
+}
+
+function mortiseNotes(mortises: readonly LiningMortise[]): readonly string[] {
+  const [first] = mortises;
+  if (!first) return [];
+  const sides = mortises.map(({ side, reachMm }) => `${side} side ${reachMm.toFixed(1)} mm`).join(', ');
+  return [
+    `The lines behind the shaped sides are mortises for the linings, at the back and at the top: ${first.widthMm.toFixed(1)} mm wide along the rib, ${first.depthMm.toFixed(1)} mm deep from the edge of the ribs, let in at full thickness: ${sides}. Cut them when the ribs are on: knife the sides to depth first, then chisel, both hands behind the edge and the block backed up.`,
+  ];
 }
 
 /** mm at a body length of 355 mm. */

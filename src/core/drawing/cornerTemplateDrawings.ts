@@ -1,19 +1,32 @@
-import { boundsOf, type Chain, circleChain, lengthOf, placeAlong, subChain } from '../curve/index.ts';
+import type { Point } from '../base/index.ts';
+import {
+  boundsOf,
+  type Chain,
+  chainThrough,
+  circleChain,
+  lengthOf,
+  nearestOn,
+  placeAlong,
+  subChain,
+} from '../curve/index.ts';
 import type { PlanParts } from '../instrument/index.ts';
-import { gaugeBlock } from './archGaugeLettering.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
+import { stackedLettering } from './stackedLettering.ts';
 
 /** mm at the usual size: along both sides of the corner, and of card behind them. */
 const SIDE_MM = 26;
 const BEHIND_MM = 16;
 
-/** mm. A needle goes through, or a sharp pencil. */
-const PRICK_MM = 1.2;
+/** mm. A needle goes through, or a sharp knife. */
+const PRICK_MM = 0.9;
 
 /** mm before a prick hole at which a scored line stops. */
 const CLEAR_MM = 1.2;
+
+/** mm. A slot that leaves less than this before the edge breaks out of card and thin wood. */
+const LEAST_WALL_MM = 1.5;
 
 /** Templates of the two treble corners, turned over for the bass ones: the corner itself, the mitre of its purfling, the tip of its point. */
 export function cornerTemplateDrawings(parts: PlanParts): readonly Drawing[] {
@@ -35,30 +48,32 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
   const scored = [lastOf(toApex, shorter, CLEAR_MM), firstOf(fromApex, shorter, CLEAR_MM)].map(
     (line): DrawnLine => ({ meaning: 'score', chain: onDrawing(line) }),
   );
-  const pricks = [apex, ...(tip && Math.hypot(tip.x - apex.x, tip.y - apex.y) > PRICK_MM ? [tip] : [])];
+  const sting = tip ? stingOpening(apex, tip, [arriving, leaving]) : 'none';
   const { lengthMm, asideMm } = parts.purfling.corners[which].sting;
+  // Where the card is widest: away from the waist.
+  const lettered = which === 'lower' ? box.min.y + 2 * scale : box.max.y - BEHIND_MM * scale;
   return {
     name: `corner-template-${which}`,
     title: `Corner template, ${which}`,
     part: 'edge',
     lines: [
       { meaning: 'cut', chain: body },
-      ...pricks.map(
-        ({ x, y }): DrawnLine => ({
-          meaning: 'cut-inside',
-          chain: circleChain<'drawing'>({ x, y }, PRICK_MM / 2, true),
-        }),
-      ),
+      {
+        meaning: 'cut-inside',
+        chain:
+          tip && sting === 'slot'
+            ? slotChain(apex, tip)
+            : circleChain<'drawing'>({ x: apex.x, y: apex.y }, PRICK_MM / 2, true),
+      },
+      ...(tip && sting === 'line' ? [stingLine(apex, tip)] : []),
       ...scored,
     ],
-    lettering: gaugeBlock(
-      [which.toUpperCase(), 'corner'],
-      { x: box.min.x + 2 * scale, y: box.min.y + BEHIND_MM * scale },
-      'start',
-      BEHIND_MM * scale,
-    ),
+    lettering: stackedLettering(['CORNER', `${which}, treble`, parts.name], {
+      min: { x: box.min.x + 2 * scale, y: lettered },
+      max: { x: box.min.x + BEHIND_MM * scale, y: lettered + (BEHIND_MM - 2) * scale },
+    }),
     notes: [
-      `Lay it on the edge near the ${which} corners; turn over for the other side. The hole at the mitre pricks where the outer lines of the purfling meet${pricks.length > 1 ? ', the other the tip of its point' : ''}; the point reaches ${lengthMm.toFixed(1)} mm beyond the mitre and bends ${asideMm.toFixed(1)} mm toward the waist.`,
+      `Lay it on the edge near the ${which} corners; turn over for the other side. The corner end is ${parts.outline[`${which}Corner`].endWidthMm.toFixed(1)} mm wide. The hole pricks the mitre, where the outer lines of the purfling meet; ${STING_WORDS[sting]}${sting === 'none' ? '' : ` The point reaches ${lengthMm.toFixed(1)} mm beyond the mitre and bends ${asideMm.toFixed(1)} mm toward the waist.`}`,
       CUTTING_CAUTION,
     ],
     count: 1,
@@ -68,6 +83,48 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
       { name: 'height', valueMm: box.max.y - box.min.y },
     ],
   };
+}
+
+const STING_WORDS = {
+  slot: 'from it a slot runs to the tip of its point, for a knife.',
+  line: 'from it a line runs to the tip of its point: a slot would break out there, so prick its end through.',
+  none: 'this corner has no room for a point beyond it.',
+} as const;
+
+/** Whether the point of the purfling is opened as a slot, scored where a slot would break out, or is not there. */
+function stingOpening(
+  apex: Point<'body'>,
+  tip: Point<'body'>,
+  edge: readonly Chain<'body'>[],
+): 'slot' | 'line' | 'none' {
+  if (Math.hypot(tip.x - apex.x, tip.y - apex.y) <= PRICK_MM / 2) return 'none';
+  const end = [...edge.flatMap(({ vertices }, index) => vertices.at(index === 0 ? -1 : 0) ?? [])];
+  const lines = [...edge, chainThrough<'body'>(end, false)].filter(({ vertices }) => vertices.length > 1);
+  const woodMm = Math.min(...lines.map((line) => nearestOn(line, tip).distanceMm)) - PRICK_MM / 2;
+  return woodMm >= LEAST_WALL_MM ? 'slot' : 'line';
+}
+
+/** A slot as wide as a prick hole from one place to another: closed, clockwise. */
+function slotChain(from: Point<'body'>, to: Point<'body'>): Chain<'drawing'> {
+  const awayMm = Math.hypot(to.x - from.x, to.y - from.y);
+  const [ux, uy] = [(to.x - from.x) / awayMm, (to.y - from.y) / awayMm];
+  const aside = (at: Point<'body'>, mm: number, bulge: number) => ({
+    x: at.x - mm * uy,
+    y: at.y + mm * ux,
+    bulge,
+  });
+  const half = PRICK_MM / 2;
+  return {
+    closed: true,
+    vertices: [aside(from, half, 0), aside(to, half, -1), aside(to, -half, 0), aside(from, -half, -1)],
+  };
+}
+
+/** From the rim of the hole at the mitre to the tip. */
+function stingLine(apex: Point<'body'>, tip: Point<'body'>): DrawnLine {
+  const share = PRICK_MM / 2 / Math.hypot(tip.x - apex.x, tip.y - apex.y);
+  const rim = { x: apex.x + share * (tip.x - apex.x), y: apex.y + share * (tip.y - apex.y) };
+  return { meaning: 'score', chain: chainThrough<'drawing'>([rim, { x: tip.x, y: tip.y }], false) };
 }
 
 /** The corner between two stretches of edge, with a square of card behind it toward the middle of the plate. */

@@ -10,11 +10,11 @@ import {
   insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
-  ribStripDrawings,
 } from '../../drawing/index.ts';
 import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
 import { drawNeck } from './drawNeck.ts';
+import { drawEdgeSteps, drawRibs } from './drawRibs.ts';
 import { drawRoughing } from './drawRoughing.ts';
 import { drawSetUp } from './drawSetUp.ts';
 import type { GaugeChoices } from './gaugeChoices.ts';
@@ -59,8 +59,9 @@ export function drawInstrument(
     ...formDrawings(plan),
     ...outlineDrawings(plan),
     ...blockDrawings(plan),
-    ...ribStripDrawings(plan),
+    ...drawRibs(instrument),
     ...cornerTemplateDrawings(plan),
+    ...drawEdgeSteps(instrument),
     purflingPlanDrawing(plan, plates.back, {
       toEdgeMm: plan.purfling.outer.insetMm,
       widthMm: plan.purfling.inner.insetMm - plan.purfling.outer.insetMm,

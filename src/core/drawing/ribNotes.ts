@@ -1,0 +1,30 @@
+import type { CornerJoint, RibLines } from '../instrument/index.ts';
+
+/** What stands beside every sheet of a rib or a lining. */
+export const RIB_CAUTIONS = [
+  'A bending iron burns wood and skin: wet the rib, try the heat on waste, keep fingers off the inside of the bend, let it cool before it is touched or left. Steam scalds. Follow the manual of the iron.',
+  'Thin strips split under plane and knife: plane them on a board against a stop, cut with both hands behind the edge.',
+];
+
+/** In which order the ribs go on, and how their ends are trimmed at the corners. */
+export function ribJointNote({ joints, choice }: RibLines): string {
+  const { bout, waist } = joints.lower.bevelRad;
+  const order = {
+    'bouts-over': `Glue the waist ribs first, their ends running past the corners. Pare each end flush with the face of the block on the bout side, so that it is bevelled by ${degrees(waist)} and runs out to an edge; the upper and lower ribs go over it, and all is trimmed to the end of the rib corner.`,
+    'waist-over': `Glue the upper and lower ribs first, their ends running past the corners. Pare each end flush with the face of the block on the waist side, so that it is bevelled by ${degrees(bout)} and runs out to an edge; the waist ribs go over it, and all is trimmed to the end of the rib corner.`,
+    mitred: `Both ribs run past the corner and are bevelled by ${degrees(waist)} each, half the opening of the corner, until they close on each other over the tip of the block; then both are trimmed to the end of the rib corner.`,
+  }[choice.joint];
+  return `${order}${showing(joints)}`;
+}
+
+function showing({ lower, upper }: RibLines['joints']): string {
+  const shown = (joint: CornerJoint): string =>
+    `${joint.blockShowsMm.toFixed(1)} mm at the ${joint.which} corners`;
+  const corners = [lower, upper].filter(({ blockShowsMm }) => blockShowsMm > 0);
+  if (corners.length === 0) return '';
+  return ` As drawn the block reaches the end of the corner and shows between the ribs, ${corners.map(shown).join(' and ')}: pare its tip back by as much and draw the ends together in the clamp, or leave it.`;
+}
+
+function degrees(rad: number): string {
+  return `${((rad * 180) / Math.PI).toFixed(0)}°`;
+}
