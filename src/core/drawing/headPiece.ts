@@ -11,7 +11,7 @@ export interface HeadPlan {
 }
 
 /** Stands wherever a head is cut to a template. */
-export const HEAD_CAUTION =
+const HEAD_CAUTION =
   'Saws, gouges, chisels and knives cut: clamp the neck block, keep both hands behind the edge, cut away from yourself. Drill and reamer: clamp the head, wear eye protection, follow the manual. Laser and router: follow the manual of the machine, never leave a laser alone.';
 
 /** mm. Length of head that sizes on templates are laid out for. */

@@ -64,7 +64,7 @@ export {
 } from './head/fitHead.ts';
 export { type Head, headOfDesign, headSizesOf } from './head/headOfDesign.ts';
 export { type HeadProfile, headProfile } from './head/headProfile.ts';
-export { type HeadWidths, headWidths, type WidthStation, widthAlong } from './head/headWidths.ts';
+export { type HeadWidths, type WidthStation, widthAlong } from './head/headWidths.ts';
 export { insideWidth, outsideWidth, type Pegbox } from './head/pegbox.ts';
 export type { Peg } from './head/pegs.ts';
 export type { ProfileSizes } from './head/profileSizes.ts';

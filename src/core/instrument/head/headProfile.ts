@@ -77,7 +77,7 @@ export function headProfile(sizes: ProfileSizes): Checked<HeadProfile> {
   });
 }
 
-export function chinTip({ chinBehindMm, topMm, lengthMm }: ProfileSizes): Point<'head'> {
+function chinTip({ chinBehindMm, topMm, lengthMm }: ProfileSizes): Point<'head'> {
   return point(chinBehindMm, topMm - lengthMm);
 }
 

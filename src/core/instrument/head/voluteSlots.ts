@@ -28,7 +28,7 @@ export interface VoluteSlots {
 }
 
 /** mm. Width of a slot: a sharp pencil or a scriber runs in it. Common practice. */
-export const SLOT_MM = 1;
+const SLOT_MM = 1;
 /** mm. Diameters of the hole at the eye and of those that stand for a slot. */
 export const EYE_PRICK_MM = 1;
 export const PRICK_MM = 0.8;
