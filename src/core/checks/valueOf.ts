@@ -18,7 +18,12 @@ export function isSound(name: ValueName, value: number): boolean {
 }
 
 /** The overhangs have their own check, in a word that the trade has for it; a scroll may stand before the gluing face. */
-const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set(['overhang', 'cornerOverhang', 'scrollFront']);
+const MAY_BE_NEGATIVE: ReadonlySet<ValueName> = new Set([
+  'overhang',
+  'cornerOverhang',
+  'scrollFront',
+  'nickAboveStop',
+]);
 
 export const MAY_BE_ZERO: ReadonlySet<ValueName> = new Set([
   'scoopDepthBack',

@@ -5,6 +5,7 @@ import { NECK_VALUES } from './values/neckValues.ts';
 import { PLATE_VALUES } from './values/plateValues.ts';
 import { RIB_VALUES } from './values/ribValues.ts';
 import { SETUP_VALUES } from './values/setupValues.ts';
+import { SOUND_HOLE_VALUES } from './values/soundHoleValues.ts';
 import { STRING_VALUES } from './values/stringValues.ts';
 import { TOOL_VALUES } from './values/toolValues.ts';
 
@@ -16,6 +17,7 @@ export const VALUES = {
   ...BODY_VALUES,
   ...RIB_VALUES,
   ...PLATE_VALUES,
+  ...SOUND_HOLE_VALUES,
   ...BAR_VALUES,
   ...NECK_VALUES,
   ...SETUP_VALUES,

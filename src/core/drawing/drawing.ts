@@ -43,7 +43,8 @@ export interface Drawing {
     | 'neck'
     | 'head'
     | 'setup'
-    | 'bar';
+    | 'bar'
+    | 'soundHoles';
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

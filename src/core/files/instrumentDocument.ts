@@ -5,6 +5,7 @@ import { headRecord } from './headRecord.ts';
 import { neckRecord } from './neckRecord.ts';
 import { caulRecords, liningRecords, ribJointRecord, ribRecords } from './ribRecords.ts';
 import { setUpRecords } from './setUpRecords.ts';
+import { soundHoleRecord } from './soundHoleRecord.ts';
 
 /** The derived instrument for other programs: every part that exists so far, and the register. Millimetres. */
 export function instrumentDocument(instrument: Instrument) {
@@ -47,6 +48,7 @@ export function instrumentDocument(instrument: Instrument) {
       blank: { across: toFile(blank.acrossMm), along: toFile(blank.alongMm), height: toFile(blank.heightMm) },
     })),
     plates: { back: roundedPlate(plates.back), top: roundedPlate(plates.top) },
+    soundHoles: soundHoleRecord(instrument),
     ...setUpRecords(instrument),
     neck: neckRecord(instrument.neck),
     scroll: headRecord(instrument),

@@ -28,6 +28,8 @@ import { type PostShape, postShape } from './setup/postShape.ts';
 import type { SetUp } from './setup/setUp.ts';
 import { setUpOfDesign } from './setup/setUpOfDesign.ts';
 import { setupEntries } from './setup/setupRegister.ts';
+import { soundHoleEntries } from './soundHoles/soundHoleRegister.ts';
+import { type SoundHoles, soundHolesOfDesign } from './soundHoles/soundHoles.ts';
 
 /** Every part that a design stands for, and every number that it was made from. */
 export interface Instrument {
@@ -41,6 +43,7 @@ export interface Instrument {
     readonly top: HollowPlate;
     readonly barAndPost: BarAndPost;
   };
+  readonly soundHoles: SoundHoles;
   readonly neck: Neck;
   readonly setUp: SetUp;
   readonly head: Head;
@@ -52,7 +55,7 @@ export interface Instrument {
 
 /**
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
- * Faults: those of the outline, the parts in the plane, the arching, the neck, the set-up and the head.
+ * Faults: those of the outline, the parts in the plane, the arching, the sound holes, the neck, the set-up and the head.
  */
 export function deriveInstrument(given: Design): Checked<Instrument> {
   const { design, findings: named } = withNamedThicknesses(given);
@@ -74,6 +77,13 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   const { outline: body, form } = plan.value;
   const hollows = hollowPlates(design, plates, body.chain, form.outline);
   if (!hollows.ok) return hollows;
+  const soundHoles = soundHolesOfDesign(design, {
+    outline: body,
+    blocks: plan.value.blocks,
+    linings: plan.value.linings,
+    barAndPost: hollows.value.barAndPost,
+  });
+  if (!soundHoles.ok) return soundHoles;
   const neck = neckPart(design, top.value, {
     outline: body,
     blocks: plan.value.blocks,
@@ -95,6 +105,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
     ...grooves.flatMap(({ entries }) => entries),
+    ...soundHoleEntries(soundHoles.value, design.values.lowerEyeToEdge !== undefined),
     ...neck.value.registerEntries,
     ...setupEntries(strung.value, design.values.afterLength !== undefined),
     ...headEntries(head.value),
@@ -107,6 +118,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
     plan: plan.value,
     plates,
     hollows: hollows.value,
+    soundHoles: soundHoles.value,
     neck: neck.value,
     setUp: strung.value,
     head: head.value,
@@ -119,6 +131,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       ...back.value.findings,
       ...top.value.findings,
       ...grooves.flatMap(({ findings }) => findings),
+      ...soundHoles.value.findings,
       ...neck.value.findings,
       ...strung.value.findings,
       ...head.value.findings,

@@ -4,6 +4,7 @@ import { CELLO_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { CELLO_SETUP } from './setups.ts';
 import { ours, practised, read, recalled, type Size, sizeOf, worked } from './size.ts';
+import { CELLO_HOLES } from './soundHoles.ts';
 import { CELLO_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
@@ -84,6 +85,7 @@ export const CELLO_SIZES: readonly Size[] = [
     ...CELLO_SETUP,
     ...CELLO_STRINGS,
     ...CELLO_HEAD,
+    ...CELLO_HOLES,
     ...CELLO_RIB_WORK,
     ...WOODS,
     ...ROUGHING,

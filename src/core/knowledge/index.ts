@@ -21,6 +21,8 @@ export {
 export { LEAST_STRING_CROWN_MM, SETUP_RANGES, type SetupRanges } from './setupRanges.ts';
 export { lengthOf, type Size, valueAtLength } from './size.ts';
 export { nearestSize, ordinarySize, sizeNamed, sizesOf } from './sizes.ts';
+export { LOWER_EYE_TO_EDGE, SOUND_HOLE_LEAST } from './soundHoleRanges.ts';
+export { HOLE_SHAPE, type HoleEndShape, type HoleShapeHabit } from './soundHoles.ts';
 export { type Source, type SourceName } from './sources.ts';
 export { PACKET_TUNING_HZ, STRING_HEIGHT_SHARES, STRING_PITCHES, type StringPitch } from './strings.ts';
 export {

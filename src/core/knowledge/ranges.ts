@@ -3,6 +3,7 @@ import type { Family } from './family.ts';
 import { HEAD_RANGES } from './headRanges.ts';
 import { lengthOf, valueAtLength } from './size.ts';
 import { nearestSize, ordinarySize } from './sizes.ts';
+import { SOUND_HOLE_RANGES } from './soundHoleRanges.ts';
 import { citation } from './sources.ts';
 
 /** What is usual for one value; outside it is worth a remark, not wrong. */
@@ -54,6 +55,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   violin: {
     ...ANY_FAMILY,
     ...HEAD_RANGES.violin,
+    ...SOUND_HOLE_RANGES.violin,
     bodyLength: { low: 350, high: 360, origin: published(citation('violinNorm')) },
     upperBout: memory(158, 172),
     waist: memory(104, 116),
@@ -123,6 +125,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   viola: {
     ...ANY_FAMILY,
     ...HEAD_RANGES.viola,
+    ...SOUND_HOLE_RANGES.viola,
     bodyLength: viola(390, 430),
     upperBout: viola(188, 200),
     waist: viola(127, 140),
@@ -163,6 +166,7 @@ const RANGES: Readonly<Record<Family, Readonly<Record<string, Range>>>> = {
   cello: {
     ...ANY_FAMILY,
     ...HEAD_RANGES.cello,
+    ...SOUND_HOLE_RANGES.cello,
     bodyLength: memory(735, 770),
     upperBout: memory(328, 360),
     waist: memory(222, 252),

@@ -73,6 +73,7 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'middleTurnAngle',
   'innerTurnAngle',
   'pegTaper',
+  'nickAboveStop',
   'fullnessUpperBout',
   'fullnessUpperCorner',
   'fullnessWaist',

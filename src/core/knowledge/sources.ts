@@ -26,6 +26,12 @@ export const SOURCES = {
     year: 'no year given',
     note: 'published table; obvious slips of unit left aside',
   },
+  holePlaces: {
+    author: 'A. T. King',
+    title: 'working paper on the placing of sound holes, title not noted',
+    year: '2004',
+    note: 'eyes by dividers from the distance of the locating pins; upper eyes of fine violins 36 to more than 44 apart',
+  },
   violinForm: {
     author: 'author not named',
     title: 'The inner mould',

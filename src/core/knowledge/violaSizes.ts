@@ -4,6 +4,7 @@ import { VIOLA_RIB_WORK } from './ribWork.ts';
 import { ROUGHING } from './roughing.ts';
 import { LARGE_VIOLA_SETUP, MEDIUM_VIOLA_SETUP, SMALL_VIOLA_SETUP } from './setups.ts';
 import { ours, practised, read, readFor, recalled, type Size, scaledSize, sizeOf } from './size.ts';
+import { violaHoles } from './soundHoles.ts';
 import { VIOLA_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
@@ -86,6 +87,7 @@ const large: Size = sizeOf('viola', 'large', {
   ...LARGE_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 128, nutMm: 31, throatMm: 22, earsMm: 50 }),
+  ...violaHoles(82, table(50)),
   ...VIOLA_RIB_WORK,
   ...WOODS,
   ...ROUGHING,
@@ -130,6 +132,7 @@ const medium = scaledSize(large, 'medium', {
   ...MEDIUM_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 125, nutMm: 28.5, throatMm: 21, earsMm: 48 }),
+  ...violaHoles(78, table(48)),
 });
 
 const small = scaledSize(large, 'small', {
@@ -171,6 +174,7 @@ const small = scaledSize(large, 'small', {
   ...SMALL_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 122, nutMm: 27, throatMm: 20, earsMm: 47 }),
+  ...violaHoles(78, table(46)),
 });
 
 /** The ordinary size of the family stands first. */

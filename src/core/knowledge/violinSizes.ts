@@ -16,10 +16,20 @@ import {
   valueAtLength,
   worked,
 } from './size.ts';
+import { violinHoles } from './soundHoles.ts';
 import { VIOLIN_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violinAverages');
+/** Length between the ends of the wings, and between the upper eyes, as the same table prints them. */
+const HOLES_MM = {
+  '1/4': [62, 35],
+  '1/2': [68, 36],
+  '3/4': [71, 38],
+  '7/8': [73, 41],
+  '4/4': [75, 42],
+} as const;
+const holes = (column: keyof typeof HOLES_MM) => violinHoles(HOLES_MM[column][0], table(HOLES_MM[column][1]));
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
 
 const COLUMNS = ['1/4', '1/2', '3/4', '7/8', '4/4'] as const;
@@ -126,6 +136,7 @@ const fullSize: Size = sizeOf('violin', '4/4', {
   ...VIOLIN_SETUP,
   ...VIOLIN_STRINGS,
   ...VIOLIN_HEAD,
+  ...holes('4/4'),
   ...VIOLIN_RIB_WORK,
   ...WOODS,
   ...ROUGHING,
@@ -134,24 +145,28 @@ const fullSize: Size = sizeOf('violin', '4/4', {
 const sevenEighths = scaledSize(fullSize, '7/8', {
   ...printed('7/8'),
   ...violinHead(table(HEAD_MM['7/8'])),
+  ...holes('7/8'),
   stop: recalled(189, 'the printed table is cut off here'),
   neckStop: neckStop(126),
 });
 const threeQuarters = scaledSize(fullSize, '3/4', {
   ...printed('3/4'),
   ...violinHead(table(HEAD_MM['3/4'])),
+  ...holes('3/4'),
   stop: table(183),
   neckStop: neckStop(122),
 });
 const half = scaledSize(fullSize, '1/2', {
   ...printed('1/2'),
   ...violinHead(table(HEAD_MM['1/2'])),
+  ...holes('1/2'),
   stop: table(171),
   neckStop: neckStop(114),
 });
 const quarter = scaledSize(fullSize, '1/4', {
   ...printed('1/4'),
   ...violinHead(table(HEAD_MM['1/4'])),
+  ...holes('1/4'),
   stop: table(159),
   neckStop: neckStop(106),
 });

@@ -85,7 +85,23 @@ export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], re
     { title: 'weight', plate: 'back', names: ['densityBack', 'back.mass', 'airVolume'] },
     { title: 'weight', plate: 'top', names: ['densityTop', 'top.mass', 'top.massWithBar', 'airVolume'] },
   ],
-  soundHoles: [{ title: 'sizes', names: [] }],
+  soundHoles: [
+    {
+      title: 'sizes',
+      names: [
+        'holeLength',
+        'upperEyesApart',
+        'upperEyeDiameter',
+        'lowerEyeDiameter',
+        'holeStemWidth',
+        'holeTipGap',
+        'nickAboveStop',
+        'soundHoles.lowerEyeEdge',
+        'soundHoles.nearestEdge',
+        'soundHoles.area',
+      ],
+    },
+  ],
   head: [
     {
       title: 'head',

@@ -30,6 +30,7 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   neck: ['neck or board gauge', 'neck and board gauges'],
   head: ['head template or gauge', 'head templates and gauges'],
   bar: ['bar or post template', 'bar and post templates'],
+  soundHoles: ['sound hole template', 'sound hole templates'],
   setup: ['set-up gauge', 'set-up gauges'],
 };
 

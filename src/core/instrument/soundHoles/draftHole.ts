@@ -1,0 +1,294 @@
+import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import { areaOf, type Chain, lengthOf, nearestOn, selfCrossings, type Vertex } from '../../curve/index.ts';
+import { HOLE_SHAPE, type HoleEndShape, type HoleShapeHabit } from '../../knowledge/index.ts';
+import { type HoleEnd, type HoleEndSizes, type HoleEndTrouble, holeEnd } from './holeEnd.ts';
+
+/** What a maker gives of a treble hole, mm; x counts from the centre line, y from the inner nick. */
+export interface HoleSizes {
+  readonly lengthMm: number;
+  readonly upperEyesApartMm: number;
+  readonly upperEyeMm: number;
+  readonly lowerEyeMm: number;
+  readonly stemMm: number;
+  readonly tipGapMm: number;
+  /** Middle of the lower eye from the centre line where the edge decides it; where the shape puts it when left out. */
+  readonly lowerEyeXMm?: number;
+}
+
+/** An eye of a hole. */
+export interface Eye {
+  readonly centre: Point<'section'>;
+  readonly radiusMm: number;
+}
+
+/** A nick: its foot on the edge of the stem, where that edge ran on, and its point. */
+export interface Nick {
+  readonly foot: Point<'section'>;
+  readonly apex: Point<'section'>;
+}
+
+/** One end's openings and joints, mm, in the place where the hole lies. */
+export interface DraftedEnd {
+  readonly eye: Eye;
+  /** Corner of the wing's end on the eye, and its tip. */
+  readonly eyeCorner: Point<'section'>;
+  readonly tip: Point<'section'>;
+  readonly stemRadiusMm: number;
+  readonly hookRadiusMm: number;
+  readonly wingEndMm: number;
+  /** Opening from the corner at the eye to the edge across, and from the tip. */
+  readonly passageMm: number;
+  readonly tipGapMm: number;
+}
+
+/** A treble hole in its own frame: x from the centre line, y from the inner nick toward the neck, mm. */
+export interface DraftedHole {
+  /** Closed, anticlockwise, twelve arcs and two lines, without nicks. */
+  readonly plain: Chain<'section'>;
+  /** The same with its nicks. */
+  readonly chain: Chain<'section'>;
+  readonly upper: DraftedEnd;
+  readonly lower: DraftedEnd;
+  readonly innerNick: Nick;
+  readonly outerNick: Nick;
+  /** Of the opening without its nicks. */
+  readonly areaMm2: number;
+  readonly perimeterMm: number;
+  readonly eyesApartMm: number;
+}
+
+const RAD = Math.PI / 180;
+
+/** rad. Where a shape leaves the stem no arc, the hook starts earlier or later by this at a time, so far at most. */
+const HOOK_STEP_RAD = RAD / 2;
+const HOOK_STEPS = 60;
+/** No unit. The stem's edge is flatter than the shoulder by this at least, or the stem would look broken there. */
+const FLATTER = 1.5;
+
+/**
+ * A hole from what a maker measures and the shape that goes with it. Where an end leaves its stem no arc (a lower eye moved far
+ * across), the start of its hook is turned as little as will do.
+ *
+ * Faults: `soundHoles.value`, `soundHoles.hook` (an eye that fills its hook, or a stem that already curves away),
+ * `soundHoles.crosses-itself`.
+ */
+export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE): Checked<DraftedHole> {
+  const lengthMm = sizes.lengthMm;
+  const upperEye = sizes.upperEyesApartMm / 2 + sizes.upperEyeMm / 2;
+  const lowerEye = sizes.lowerEyeXMm ?? upperEye + shape.eyesAcross * lengthMm;
+  const moved = lowerEye - (upperEye + shape.eyesAcross * lengthMm);
+  // A lower eye that the edge moves takes the stem along in proportion, so that the hole stays one stroke.
+  const stemShare = shape.stemAcross / shape.eyesAcross;
+  const stem = point<'section'>(upperEye + shape.stemAcross * lengthMm + moved * stemShare, 0);
+  const alongRad = Math.PI / 2 + shape.slantDeg * RAD;
+  const outwardRad = shape.slantDeg * RAD;
+  const edgePlace = (across: number, up: number): Point<'section'> =>
+    point(
+      stem.x + across * Math.cos(outwardRad) + up * Math.cos(alongRad),
+      stem.y + across * Math.sin(outwardRad) + up * Math.sin(alongRad),
+    );
+  const outerTurn = edgePlace(sizes.stemMm / 2, -shape.upper.turnsOver * lengthMm);
+  const innerTurn = edgePlace(-sizes.stemMm / 2, shape.lower.turnsOver * lengthMm);
+  const outer = { at: outerTurn, headingRad: alongRad + (shape.edgesDeg * RAD) / 2 };
+  const inner = { at: innerTurn, headingRad: alongRad - (shape.edgesDeg * RAD) / 2 };
+  const turned = (turn: typeof outer): typeof outer => ({ ...turn, at: point(-turn.at.x, -turn.at.y) });
+  const nickMm = { width: shape.nickWidth * lengthMm, depth: shape.nickDepth * lengthMm };
+  const upper = settledEnd(sizes, shape.upper, shape.outerNick * lengthMm + nickMm.width, {
+    eye: point(upperEye, shape.upper.eye * lengthMm),
+    eyeRadiusMm: sizes.upperEyeMm / 2,
+    outer,
+    inner,
+  });
+  const lower = settledEnd(sizes, shape.lower, nickMm.width, {
+    eye: point(-lowerEye, shape.lower.eye * lengthMm),
+    eyeRadiusMm: sizes.lowerEyeMm / 2,
+    outer: turned(inner),
+    inner: turned(outer),
+  });
+  if (typeof upper === 'string' || typeof lower === 'string')
+    return refuse(...troubles(sizes, { upper, lower }));
+  const half = upsideDown(lower.chain);
+  const plain: Chain<'section'> = {
+    closed: true,
+    vertices: [...upper.chain.vertices.slice(0, -1), ...half.vertices.slice(0, -1)],
+  };
+  if (selfCrossings(plain).length > 0) return refuse(crossesItself());
+  const outerNick = nickAt(plain, 0, upper, shape.outerNick * lengthMm, nickMm, 1);
+  const innerNick = nickAt(plain, upper.chain.vertices.length - 1, lower, 0, nickMm, -1);
+  if (!outerNick || !innerNick) return refuse(...troubles(sizes, { upper: 'stem', lower: 'stem' }));
+  return accept({
+    plain,
+    chain: {
+      closed: true,
+      vertices: [
+        ...outerNick.vertices,
+        ...upper.chain.vertices.slice(1, -1),
+        ...innerNick.vertices,
+        ...half.vertices.slice(1, -1),
+      ],
+    },
+    upper: draftedEnd(upper, point(upperEye, shape.upper.eye * lengthMm), sizes.upperEyeMm, plain, 1),
+    lower: draftedEnd(lower, point(lowerEye, -shape.lower.eye * lengthMm), sizes.lowerEyeMm, plain, -1),
+    innerNick: innerNick.nick,
+    outerNick: outerNick.nick,
+    areaMm2: areaOf(plain),
+    perimeterMm: lengthOf(plain),
+    eyesApartMm: Math.hypot(lowerEye - upperEye, (shape.upper.eye + shape.lower.eye) * lengthMm),
+  });
+}
+
+type Placed = Pick<HoleEndSizes, 'eye' | 'eyeRadiusMm' | 'outer' | 'inner'>;
+
+/**
+ * The end as its shape has it, or with the start of the hook turned as little as leaves the stem an arc that reaches beyond its
+ * nick.
+ */
+function settledEnd(
+  sizes: HoleSizes,
+  end: HoleEndShape,
+  nickMm: number,
+  placed: Placed,
+): HoleEnd | HoleEndTrouble {
+  const leastStemMm = FLATTER * end.shoulder * sizes.lengthMm;
+  const isSound = (tried: HoleEnd | HoleEndTrouble): boolean =>
+    typeof tried !== 'string' &&
+    tried.stemRadiusMm > leastStemMm &&
+    (tried.chain.vertices[1]?.y ?? Number.NaN) > nickMm;
+  const drafted = (turnRad: number): HoleEnd | HoleEndTrouble =>
+    holeEnd({
+      ...placed,
+      topMm: end.reach * sizes.lengthMm,
+      shoulderRadiusMm: end.shoulder * sizes.lengthMm,
+      hookFromRad: end.hookFromDeg * RAD + turnRad,
+      eyeFromRad: end.eyeFromDeg * RAD,
+      // The tip keeps its place on the hook.
+      tipRad: end.tipDeg * RAD - turnRad,
+      taperRad: end.taperDeg * RAD,
+      tipGapMm: end.tipGap * sizes.tipGapMm,
+      wingShare: end.wingShare,
+      wingAtEyeRad: end.wingAtEyeDeg * RAD,
+    });
+  const first = drafted(0);
+  if (first === 'eye' || first === 'hook' || isSound(first)) return first;
+  for (let step = 1; step <= HOOK_STEPS; step++)
+    for (const way of [-1, 1]) {
+      const tried = drafted(way * step * HOOK_STEP_RAD);
+      if (isSound(tried)) return tried;
+    }
+  return 'stem';
+}
+
+/** The same line after half a turn about the inner nick. */
+function upsideDown({ closed, vertices }: Chain<'section'>): Chain<'section'> {
+  return { closed, vertices: vertices.map(({ x, y, bulge }) => ({ x: -x, y: -y, bulge })) };
+}
+
+function draftedEnd(
+  end: HoleEnd,
+  centre: Point<'section'>,
+  eyeMm: number,
+  plain: Chain<'section'>,
+  way: 1 | -1,
+): DraftedEnd {
+  const place = (at: Point<'section'>): Point<'section'> => point(way * at.x, way * at.y);
+  // Across from the wing lie the stem's edge, the shoulder and the hook of the same end.
+  const first = way === 1 ? 0 : END_SEGMENTS;
+  const across: Chain<'section'> = {
+    closed: false,
+    vertices: plain.vertices.slice(first, first + 4).map((v, at) => (at === 3 ? { ...v, bulge: 0 } : v)),
+  };
+  const [eyeCorner, tip] = [place(end.eyeCorner), place(end.tip)];
+  return {
+    eye: { centre, radiusMm: eyeMm / 2 },
+    eyeCorner,
+    tip,
+    stemRadiusMm: end.stemRadiusMm,
+    hookRadiusMm: end.hookRadiusMm,
+    wingEndMm: end.wingEndMm,
+    passageMm: nearestOn(across, eyeCorner).distanceMm,
+    tipGapMm: nearestOn(across, tip).distanceMm,
+  };
+}
+
+/** Arcs and lines of one end: stem, shoulder, hook, eye, wing end, two of the wing's edge. */
+const END_SEGMENTS = 7;
+
+/** The stem's arc with a V cut into the wood beside it, at this level; nothing where the arc has no room for it. */
+function nickAt(
+  plain: Chain<'section'>,
+  segment: number,
+  end: HoleEnd,
+  levelMm: number,
+  mm: { readonly width: number; readonly depth: number },
+  way: 1 | -1,
+): { readonly vertices: readonly Vertex<'section'>[]; readonly nick: Nick } | undefined {
+  const start = plain.vertices[segment];
+  if (!start) return undefined;
+  const { stemRadiusMm: radius } = end;
+  const centre = point<'section'>(way * end.stemCentre.x, way * end.stemCentre.y);
+  const angleOf = Math.asin((levelMm - centre.y) / radius);
+  const footRad = way === 1 ? angleOf : Math.PI - angleOf;
+  const startRad =
+    way === 1 ? Math.asin((start.y - centre.y) / radius) : Math.PI - Math.asin((start.y - centre.y) / radius);
+  const sweepRad = 4 * Math.atan(start.bulge);
+  const halfRad = mm.width / 2 / radius;
+  const before = footRad - halfRad - startRad;
+  const after = startRad + sweepRad - (footRad + halfRad);
+  if (!(before > TOO_NEAR_RAD && after > TOO_NEAR_RAD)) return undefined;
+  const on = (rad: number, out = 0): Point<'section'> =>
+    point(centre.x + (radius + out) * Math.cos(rad), centre.y + (radius + out) * Math.sin(rad));
+  const [from, apex, to] = [on(footRad - halfRad), on(footRad, mm.depth), on(footRad + halfRad)];
+  return {
+    vertices: [
+      { x: start.x, y: start.y, bulge: Math.tan(before / 4) },
+      { ...from, bulge: 0 },
+      { ...apex, bulge: 0 },
+      { ...to, bulge: Math.tan(after / 4) },
+    ],
+    nick: { foot: on(footRad), apex },
+  };
+}
+
+/** rad. A nick keeps this much of the stem's arc to either side: about 0.2 mm on a violin. */
+const TOO_NEAR_RAD = 0.001;
+
+function troubles(
+  { upperEyeMm, lowerEyeMm, lengthMm }: HoleSizes,
+  ends: { readonly upper: HoleEnd | HoleEndTrouble; readonly lower: HoleEnd | HoleEndTrouble },
+): readonly Fault[] {
+  return (['upper', 'lower'] as const).flatMap((which): readonly Fault[] => {
+    const trouble = ends[which];
+    if (typeof trouble !== 'string') return [];
+    const eyeMm = which === 'upper' ? upperEyeMm : lowerEyeMm;
+    if (trouble === 'eye' || trouble === 'hook')
+      return [
+        {
+          code: 'soundHoles.hook',
+          at: which === 'upper' ? 'upperEyeDiameter' : 'lowerEyeDiameter',
+          found: `an eye of ${eyeMm} mm in the ${which} end of a hole ${lengthMm} mm long`,
+          need: 'an eye that leaves a hook round it',
+          remedy: 'make the eye smaller, or the hole longer',
+        },
+      ];
+    return [
+      {
+        code: 'soundHoles.hook',
+        at: 'lowerEyeToEdge',
+        found: `a stem whose edge has no room for the ${which} hook`,
+        need: 'eyes to both sides of the stem',
+        remedy:
+          'check the distances between the upper eyes and from the lower eye to the edge, and the width of the stem',
+      },
+    ];
+  });
+}
+
+function crossesItself(): Fault {
+  return {
+    code: 'soundHoles.crosses-itself',
+    at: 'holeLength',
+    found: 'a sound hole whose line crosses itself',
+    need: 'one opening',
+    remedy: 'check its length, both eyes, the stem and the opening at the tips of the wings',
+  };
+}
