@@ -3,34 +3,36 @@
  *
  * Source: domes of our own, each a closed formula (cycloids, raised cosines, a flattened ellipsoid, cosines of a changing power), over a smooth waisted outline
  * of 340 by 196 mm without corners. The code is handed the outline, readings at every 3 mm of five sections and of the long arch, and nothing else: each section is fitted
- * as measured ones are (fullness), the long arch is the tangent arcs through its readings, and what these few numbers leave is drawn in from the same readings.
- * Target: off the sections 0.10 mm at most and 0.03 mm rms, for arches 12 to 15 mm high. Two domes of four reach it; the others say what is reached.
+ * as measured ones are (fullness), the long arch is the tangent arcs through its readings, or one circle with fillets, and what these few numbers leave is
+ * carried along the body and drawn in from the same readings.
+ * Target: off the sections 0.10 mm at most and 0.03 mm rms, for arches 12 to 15 mm high; reached: 0.049 and 0.012; with readings that stray by 0.05 mm
+ * 0.107 and 0.026.
  */
 import { expect, test } from 'vitest';
-import { point } from '../src/core/base/index.ts';
+import { point, seededNormal, seededRandom } from '../src/core/base/index.ts';
 import { arcOf, fitArcs, segments } from '../src/core/curve/index.ts';
 import { squaredBodyWidth } from '../src/core/instrument/arching/bodyWidth.ts';
 import { correctionFrame, fairCorrection } from '../src/core/instrument/arching/fairCorrection.ts';
-import { heightPull, pulled } from '../src/core/instrument/arching/heightPull.ts';
+import { heightPull } from '../src/core/instrument/arching/heightPull.ts';
 import { footOn } from '../src/core/instrument/arching/smoothLine.ts';
-import { fairSpline, fitCrossArch, type LongArch, loftAt, netAt } from '../src/core/surface/index.ts';
+import {
+  fairSpline,
+  fitCrossArch,
+  type LongArch,
+  loftAt,
+  longArch,
+  netAt,
+} from '../src/core/surface/index.ts';
 import type { ArcPiece } from '../src/core/surface/longArchArcs.ts';
 import { domeChannel, domeStations, KNOWN_DOMES, type KnownDome, LENGTH_MM } from './made/knownDomes.ts';
 
 const READING_MM = 3;
 const TARGET = { mostMm: 0.1, rmsMm: 0.03 };
-/** What is reached where the target is. */
-const MET = {
-  'cycloids of changing fullness over a broader arch, 13 mm': { mostMm: 0.012, rmsMm: 0.003 },
-  'raised cosines over a broad arch, 12 mm': { mostMm: 0.085, rmsMm: 0.019 },
-} as const;
-/** Fullness is one number a section and fades toward both ends; what these domes have beside is drawn in near the sections only. */
-const MISSED = {
-  'a flattened ellipsoid brought level, 15 mm': { mostMm: 0.2, rmsMm: 0.06 },
-  'cosines whose power changes along the body, 14 mm': { mostMm: 0.14, rmsMm: 0.031 },
-} as const;
 /** mm, k = 2: readings are exact, the surface need not pass nearer. */
 const READ_TO_MM = 0.01;
+const EXACT: Reading = { along: 'arcs through its readings', sigmaMm: 0 };
+const FILLET_MM = 40;
+const SEED = 5;
 const ARC_FIT_MM = 0.005;
 const FULLNESS_SPANS = 24;
 
@@ -67,10 +69,34 @@ function longArchThrough(heightAt: KnownDome['heightAt']): LongArch {
   return { form, startMm: from, endMm: to, crestMm, riseMm, below: half(-1), above: half(1) };
 }
 
+/** One circle with end fillets through crest and ends, as a design has it. */
+function circleOver(heightAt: KnownDome['heightAt']): LongArch {
+  const made = longArch(from, to, heightAt(0, (from + to) / 2), { kind: 'circle', filletMm: FILLET_MM });
+  if (!made.ok) throw new Error(made.faults[0]?.found);
+  return made.value;
+}
+
+/** How the readings are taken: what the long arch is made of, and how far each strays. */
+interface Reading {
+  readonly along: 'arcs through its readings' | 'one circle with fillets';
+  readonly sigmaMm: number;
+}
+
+/**
+ * Exact readings, the long arch as it was read; the same over a design's own long arch; and readings as a careful hand takes them,
+ * where the most that is missed is the scatter's.
+ */
+const READINGS = [
+  { ...EXACT, target: TARGET },
+  { along: 'one circle with fillets', sigmaMm: 0, target: TARGET },
+  { along: 'one circle with fillets', sigmaMm: 0.05, target: { mostMm: 0.12, rmsMm: 0.03 } },
+] as const;
+
 /** The surface from what is read of a dome. */
-function recovered({ heightAt }: KnownDome) {
+function recovered({ heightAt }: KnownDome, { along, sigmaMm }: Reading = EXACT) {
   if (!width.ok || !frame.ok) throw new Error('no ground');
-  const arch = longArchThrough(heightAt);
+  const arch = along === EXACT.along ? longArchThrough(heightAt) : circleOver(heightAt);
+  const random = seededRandom(SEED);
   const fullness = stations.map(({ yMm, halfWidthMm }) => {
     const section = evenly(-halfWidthMm, halfWidthMm).map((x) => point<'section'>(x, heightAt(x, yMm)));
     const fitted = fitCrossArch(section, { base: 'given', centreXMm: 0, halfWidthMm });
@@ -95,15 +121,15 @@ function recovered({ heightAt }: KnownDome) {
   const readings = [
     ...stations.flatMap(({ yMm, halfWidthMm }) => evenly(0, halfWidthMm).map((x) => [x, yMm] as const)),
     ...evenly(from, to).map((y) => [0, y] as const),
-  ].map(([x, y]) => [x, y, heightAt(x, y)] as const);
+  ].map(([x, y]) => [x, y, heightAt(x, y) + sigmaMm * seededNormal(random)] as const);
   const pull = heightPull(
     frame.value,
     { plate: 'top', channelZMm: 0, loft, correction },
-    { heights: readings, plusMinus: READ_TO_MM },
+    { heights: readings, plusMinus: Math.max(READ_TO_MM, 2 * sigmaMm) },
   );
   if (!pull.ok) throw new Error(pull.faults[0]?.found);
-  const drawn = pulled(correction, pull.value);
-  return (x: number, y: number): number => loftAt(loft, x, y).zMm + netAt(drawn, x, y).zMm;
+  const drawn = pull.value;
+  return (x: number, y: number): number => loftAt(drawn.loft, x, y).zMm + netAt(drawn.correction, x, y).zMm;
 }
 
 /** Largest and rms miss over the plate, off the sections. */
@@ -121,36 +147,10 @@ function missOf(dome: KnownDome, surface: (x: number, y: number) => number) {
   return { mostMm, rmsMm: Math.sqrt(sum / count) };
 }
 
-/** A dome held to what is reached of it, when it is one of these. */
-function heldTo(reached: Readonly<Record<string, { readonly mostMm: number; readonly rmsMm: number }>>) {
-  return KNOWN_DOMES.flatMap((dome) => {
-    const limits = reached[dome.name];
-    return limits ? [{ ...dome, ...limits }] : [];
-  });
-}
-
-function expectReached(dome: ReturnType<typeof heldTo>[number]): void {
-  const miss = missOf(dome, recovered(dome));
-  expect(miss.mostMm).toBeLessThan(dome.mostMm);
-  expect(miss.rmsMm).toBeLessThan(dome.rmsMm);
-}
-
-test.each(heldTo(MET))(
-  '$name: within 0.10 mm at most and 0.03 mm rms, reached $mostMm and $rmsMm',
-  (dome) => {
-    expect(dome.mostMm).toBeLessThanOrEqual(TARGET.mostMm);
-    expect(dome.rmsMm).toBeLessThanOrEqual(TARGET.rmsMm);
-    expectReached(dome);
-  },
-);
-
-test.each(heldTo(MISSED))(
-  '$name: target 0.10 mm at most and 0.03 mm rms, reached $mostMm and $rmsMm',
-  (dome) => {
-    expectReached(dome);
-  },
-);
-
-test('every dome is among them', () => {
-  expect(heldTo({ ...MET, ...MISSED })).toHaveLength(KNOWN_DOMES.length);
+test.each(READINGS)('from $along, readings that stray by $sigmaMm mm', ({ target, ...reading }) => {
+  for (const dome of KNOWN_DOMES) {
+    const miss = missOf(dome, recovered(dome, reading));
+    expect(miss.mostMm, dome.name).toBeLessThan(target.mostMm);
+    expect(miss.rmsMm, dome.name).toBeLessThan(target.rmsMm);
+  }
 });

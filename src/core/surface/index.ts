@@ -37,7 +37,7 @@ export {
   solveNet,
   sumOfNets,
 } from './fairNet.ts';
-export { type FairSpline, type FairSplineTask, fairSpline } from './fairSpline.ts';
+export { type FairSpline, type FairSplineTask, fairSpline, splineValue } from './fairSpline.ts';
 export { flatPlace } from './flatPlace.ts';
 export { type FlatPatch, flattenPatch } from './flatten.ts';
 export { FULLNESS_LIMIT, fullnessGain, withFullness } from './fullness.ts';
@@ -68,6 +68,8 @@ export type { Estimate } from './measuredFit.ts';
 export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measuredLongArch.ts';
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
+export type { MeasuredSection, MeasuredShape } from './measuredShape.ts';
+export { scatteredSpline } from './scatteredSpline.ts';
 export { sectionLine } from './sectionLine.ts';
 export { type Lamp, lampPlace } from './shadingLamp.ts';
 export { lampLight } from './shadingLight.ts';

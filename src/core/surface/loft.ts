@@ -1,6 +1,7 @@
 import { type FairSpline, splineBend, splineSlope, splineValue } from './fairSpline.ts';
 import { fullnessGain, withFullness } from './fullness.ts';
 import { type LongArch, longArchBend, longArchHeight, longArchSlope } from './longArch.ts';
+import { type BlendedShape, blendedAt, type MeasuredShape, shapeAt, shapeOf } from './measuredShape.ts';
 import { rollAngle } from './rollAngle.ts';
 import type { SurfaceShape } from './surfaceShape.ts';
 
@@ -13,6 +14,8 @@ export interface Loft {
   readonly longArch: LongArch;
   readonly squaredHalfWidth: FairSpline;
   readonly fullness: FairSpline;
+  /** What was measured beyond these; absent where nothing was. */
+  readonly measured?: MeasuredShape;
 }
 
 /** A height and the slopes of the surface there, across (x) and along (y). */
@@ -30,6 +33,8 @@ export interface LoftRow {
   readonly riseMm: number;
   readonly fullness: number;
   readonly loopRatio: number;
+  /** What measured sections have beyond cycloid and fullness here, a share of the rise over the share of the half width. */
+  readonly beyond: FairSpline | null;
 }
 
 /** Half width of the body that the loft spans at y, mm. */
@@ -45,9 +50,22 @@ export function loopRatio(loft: Loft, yMm: number): number {
 /** The arch across at y; asked once for all the places of a row. */
 export function loftRow(loft: Loft, yMm: number): LoftRow {
   const widthMm = bodyHalfWidth(loft, yMm);
-  const riseMm = longArchHeight(loft.longArch, yMm);
+  const riseMm = loftCrest(loft, yMm);
   const fullness = splineValue(loft.fullness, yMm);
-  return { widthMm, riseMm, fullness, loopRatio: riseMm > 0 ? (Math.PI * riseMm) / (2 * widthMm) : 0 };
+  const beyond = loft.measured ? shapeAt(loft.measured.sections, yMm) : null;
+  return {
+    widthMm,
+    riseMm,
+    fullness,
+    loopRatio: riseMm > 0 ? (Math.PI * riseMm) / (2 * widthMm) : 0,
+    beyond,
+  };
+}
+
+/** Height over the channel of the cycloid's crest at y: the long arch, lifted to what was measured along it. */
+function loftCrest({ longArch, measured }: Loft, yMm: number): number {
+  const arch = longArchHeight(longArch, yMm);
+  return measured && arch > 0 ? arch + splineValue(measured.lift, yMm) : arch;
 }
 
 /**
@@ -63,7 +81,8 @@ export function loftHeight(row: LoftRow, xMm: number): number {
   if (!(row.riseMm > 0 && u < BRIM)) return 0;
   const { loopRatio: q } = row;
   const zeta = u < 1 ? (1 + Math.cos(rollAngle(Math.PI * u, q))) / 2 : brimShape(u, q).value;
-  return row.riseMm * withFullness(zeta, row.fullness);
+  const beyond = row.beyond ? beyondShape(row.beyond, u).value : 0;
+  return row.riseMm * (withFullness(zeta, row.fullness) + beyond);
 }
 
 /**
@@ -74,17 +93,20 @@ export function loftAt(loft: Loft, xMm: number, yMm: number): SurfacePoint {
   const { widthMm: width, riseMm: rise, fullness: f, loopRatio: q } = loftRow(loft, yMm);
   const u = Math.abs(xMm) / width;
   if (!(rise > 0 && u < BRIM)) return FLAT;
-  const riseSlope = longArchSlope(loft.longArch, yMm);
+  const { measured } = loft;
+  const riseSlope = longArchSlope(loft.longArch, yMm) + (measured ? splineSlope(measured.lift, yMm) : 0);
   const widthSlope = splineSlope(loft.squaredHalfWidth, yMm) / (2 * width);
   const { value: zeta, byU: zetaByU, byQ: zetaByQ } = u < 1 ? unitSlopes(u, q) : brimShape(u, q);
   const along = (-zetaByU * u * widthSlope) / width + zetaByQ * q * (riseSlope / rise - widthSlope / width);
   const gain = fullnessGain(zeta, f);
+  const beyond = beyondAlong(measured && blendedAt(measured.sections, yMm), u, (-u * widthSlope) / width);
+  const height = withFullness(zeta, f) + beyond.value;
   return {
-    zMm: rise * withFullness(zeta, f),
-    slopeX: (Math.sign(xMm) * rise * gain * zetaByU) / width || 0,
+    zMm: rise * height,
+    slopeX: (Math.sign(xMm) * rise * (gain * zetaByU + beyond.byU)) / width || 0,
     slopeY:
-      riseSlope * withFullness(zeta, f) +
-      rise * (gain * along + 4 * splineSlope(loft.fullness, yMm) * zeta * (1 - zeta)),
+      riseSlope * height +
+      rise * (gain * along + 4 * splineSlope(loft.fullness, yMm) * zeta * (1 - zeta) + beyond.byY),
   };
 }
 
@@ -96,8 +118,9 @@ export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
   const square = splineSlope(loft.squaredHalfWidth, yMm);
   const widthRate = square / (2 * w * w);
   const widthBendRate = splineBend(loft.squaredHalfWidth, yMm) / (2 * w * w) - widthRate ** 2;
-  const riseSlope = longArchSlope(loft.longArch, yMm);
-  const riseBend = longArchBend(loft.longArch, yMm);
+  const { measured } = loft;
+  const riseSlope = longArchSlope(loft.longArch, yMm) + (measured ? splineSlope(measured.lift, yMm) : 0);
+  const riseBend = longArchBend(loft.longArch, yMm) + (measured ? splineBend(measured.lift, yMm) : 0);
   const zeta = u < 1 ? unitArch(u, q) : brimShape(u, q);
   // u and q along the body.
   const uY = -u * widthRate;
@@ -115,12 +138,14 @@ export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
   const gain = fullnessGain(zeta.value, f);
   const fuller = 4 * zeta.value * (1 - zeta.value);
   const fullerBy = 4 * (1 - 2 * zeta.value);
-  const height = withFullness(zeta.value, f);
-  const hX = gain * zX;
-  const hY = gain * zY + fuller * fY;
-  const hXX = gain * zXX - 8 * f * zX ** 2;
-  const hXY = gain * zXY - 8 * f * zX * zY + fullerBy * zX * fY;
-  const hYY = gain * zYY - 8 * f * zY ** 2 + 2 * fullerBy * zY * fY + fuller * fYY;
+  const beyond = beyondAlong(measured && blendedAt(measured.sections, yMm), u, uY);
+  const height = withFullness(zeta.value, f) + beyond.value;
+  const hX = gain * zX + beyond.byU / w;
+  const hY = gain * zY + fuller * fY + beyond.byY;
+  const hXX = gain * zXX - 8 * f * zX ** 2 + beyond.byUU / (w * w);
+  const hXY = gain * zXY - 8 * f * zX * zY + fullerBy * zX * fY + (beyond.byUY - beyond.byU * widthRate) / w;
+  const hYY =
+    gain * zYY - 8 * f * zY ** 2 + 2 * fullerBy * zY * fY + fuller * fYY + beyond.byYY + beyond.byU * uYY;
   const side = Math.sign(xMm);
   return {
     zMm: rise * height,
@@ -144,20 +169,50 @@ function unitSlopes(u: number, q: number) {
   };
 }
 
+const NOTHING_BEYOND = { value: 0, byU: 0, byY: 0, byUU: 0, byUY: 0, byYY: 0 };
+
+/** What measured sections have beyond, where the share u of the half width changes by `uY` along the body; `byYY` but for how u bends. */
+function beyondAlong(blend: BlendedShape | null | undefined, u: number, uY: number): typeof NOTHING_BEYOND {
+  if (!blend) return NOTHING_BEYOND;
+  const shape = beyondShape(blend.shape, u);
+  const change = beyondShape(blend.change, u);
+  const bend = beyondShape(blend.bend, u);
+  return {
+    value: shape.value,
+    byU: shape.byU,
+    byY: change.value + shape.byU * uY,
+    byUU: shape.byUU,
+    byUY: change.byU + shape.byUU * uY,
+    byYY: bend.value + 2 * change.byU * uY + shape.byUU * uY ** 2,
+  };
+}
+
+/** A measured shape, carried over the brim as the cycloid is. */
+function beyondShape(shape: FairSpline, u: number) {
+  return u < 1 ? shapeOf(shape, u) : brim(u, shapeOf(shape, 1).byUU / 2);
+}
+
 /** {@link unitArch} beyond its lowest line: with s = u − 1 and w the brim's width, the cycloid's own bend there times s² (1 − s/w)³ / 2. */
 function brimShape(u: number, q: number) {
-  const [s, w] = [u - 1, BRIM - 1];
-  const left = 1 - s / w;
-  const bend = Math.PI ** 2 / (4 * (1 - q) ** 2);
-  const value = bend * s ** 2 * left ** 3;
-  const byU = bend * s * left ** 2 * (2 * left - (3 * s) / w);
+  const { value, byU, byUU } = brim(u, Math.PI ** 2 / (4 * (1 - q) ** 2));
   return {
     value,
     byU,
     byQ: (2 * value) / (1 - q),
-    byUU: bend * left * (2 * left ** 2 - (12 * s * left) / w + (6 * s ** 2) / w ** 2),
+    byUU,
     byUQ: (2 * byU) / (1 - q),
     byQQ: (6 * value) / (1 - q) ** 2,
+  };
+}
+
+/** Beyond a lowest line that was reached with twice this second derivative. */
+function brim(u: number, halfBend: number) {
+  const [s, w] = [u - 1, BRIM - 1];
+  const left = 1 - s / w;
+  return {
+    value: halfBend * s ** 2 * left ** 3,
+    byU: halfBend * s * left ** 2 * (2 * left - (3 * s) / w),
+    byUU: halfBend * left * (2 * left ** 2 - (12 * s * left) / w + (6 * s ** 2) / w ** 2),
   };
 }
 

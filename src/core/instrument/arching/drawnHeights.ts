@@ -17,6 +17,8 @@ export interface HeightPull {
   readonly plusMinusMm: number;
   readonly source: string | null;
   readonly left: readonly HeightLeft[];
+  /** Whole sections among them whose shape was carried along the body. */
+  readonly carried: number;
   /** Heights given at places that do not lie inside the channel, which draw nothing. */
   readonly outside: number;
   /** Root mean square of what is left, with the surface as its numbers alone make it and as it was drawn. */

@@ -39,6 +39,8 @@ const STATION_STEP_MM = 1;
 export interface CorrectionFrame {
   readonly net: NetFrame;
   readonly channel: ChannelLine;
+  readonly stations: readonly StationPlace[];
+  readonly bodyLengthMm: number;
   /** How much longer the body is than the one that the lengths here are for. */
   readonly scale: number;
 }
@@ -72,7 +74,7 @@ export function correctionFrame(
     ...stations.flatMap((station) => stationPlaces(station)),
   ]);
   return net
-    ? accept({ net, channel, scale })
+    ? accept({ net, channel, stations, bodyLengthMm, scale })
     : refuse({
         code: 'arch.fair',
         at: 'stations',

@@ -14,14 +14,14 @@ const LOOSE_SHARE = 1.2;
 /** In words: how closely the surface follows measured heights, where it was moved most, and which heights stand off. */
 export function heightFindings(plate: Plate, pull: Omit<HeightPull, 'findings'>): readonly Finding[] {
   const at = `measuredHeights.${plate}`;
-  const { left, plusMinusMm, rmsBeforeMm, rmsMm, moved, outside } = pull;
+  const { left, carried, plusMinusMm, rmsBeforeMm, rmsMm, moved, outside } = pull;
   const sigmaMm = plusMinusMm / 2;
   const findings: Finding[] = [
     {
       weight: 'remark',
       code: 'heights.drawn',
       at,
-      found: `${plate}: ${counted(left.length)}, ${told(rmsBeforeMm)} mm rms off the arch of the numbers, ${told(rmsMm)} mm off the surface drawn to them; it moved by ${signed(moved.mm)} mm at most, at ${place(moved)}`,
+      found: `${plate}: ${counted(left.length)}, ${told(rmsBeforeMm)} mm rms off the arch of the numbers, ${told(rmsMm)} mm off the surface drawn to them; it moved by ${signed(moved.mm)} mm at most, at ${place(moved)}${carriedWords(carried)}`,
       need: 'a look at the contours before wood is cut to them',
       remedy:
         'look with garland picture --of contours; take the heights out of the design to have the arch of its numbers again',
@@ -58,6 +58,11 @@ export function heightFindings(plate: Plate, pull: Omit<HeightPull, 'findings'>)
       remedy: 'read them again, or leave them out where the wood has moved',
     });
   return findings;
+}
+
+function carriedWords(sections: number): string {
+  if (sections === 0) return '';
+  return `; the shape of ${sections} whole ${sections === 1 ? 'section' : 'sections'} is carried along the body`;
 }
 
 function offWords({ zMm, leftMm, ...at }: HeightLeft): string {

@@ -1,7 +1,8 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
 import type { MeasuredHeights } from '../../design/index.ts';
-import { type FairNet, type Loft, loftAt, netAt, sumOfNets } from '../../surface/index.ts';
+import { type FairNet, loftAt, netAt, sumOfNets } from '../../surface/index.ts';
 import type { Plate } from './archNumbers.ts';
+import { carriedSections, type FairLoft } from './carriedSections.ts';
 import type { HeightPull } from './drawnHeights.ts';
 import { type CorrectionFrame, netInChannel } from './fairCorrection.ts';
 import { heightFindings } from './heightFindings.ts';
@@ -18,35 +19,41 @@ const STEPS = 12;
 const NEAR_SHARE = 0.015;
 
 /** The arch as its few numbers make it, over its channel. */
-interface ArchBefore {
+interface ArchBefore extends FairLoft {
   readonly plate: Plate;
   readonly channelZMm: number;
-  readonly loft: Loft;
-  readonly correction: FairNet;
+}
+
+/** An arch drawn to measured heights: correction and pull are one net. */
+interface DrawnArch extends FairLoft {
+  readonly pull: HeightPull;
 }
 
 /**
- * What is added to an arch so that it follows measured heights as closely as they are known, and no closer: of all
- * surfaces that miss them by their own scatter the one that bends least away from the arch of the few numbers. 0 and
- * level along the channel; the stations and the centre line go along. Both halves draw the one half there is.
+ * An arch that follows measured heights as closely as they are known, and no closer. What whole sections show beyond the numbers is
+ * carried along the body first; of all surfaces that then miss the heights by their own scatter it is the one that bends least away from there.
+ * 0 and level along the channel; the stations and the centre line go along. Both halves draw the one half there is.
  *
- * Method: smoothing by bicubic splines, its weight by the discrepancy principle (V. A. Morozov, 1966). Fault: `heights.outside`.
+ * Method: {@link carriedSections}; smoothing by bicubic splines, its weight by the discrepancy principle (V. A. Morozov, 1966).
+ * Fault: `heights.outside`.
  */
 export function heightPull(
   frame: CorrectionFrame,
   arch: ArchBefore,
   given: MeasuredHeights,
-): Checked<HeightPull> {
+): Checked<DrawnArch> {
   const plusMinusMm = given.plusMinus ?? USUAL_PLUS_MINUS_MM;
   const inside = given.heights
     .map(([xMm, yMm, zMm]) => ({ xMm, yMm, zMm }))
     .filter(({ xMm, yMm }) => footOn(frame.channel.line, Math.abs(xMm), yMm).distanceMm > 0);
   if (inside.length === 0) return refuse(allOutside(arch.plate, given.heights.length));
-  const gaps = inside.map(({ xMm, yMm, zMm }) => {
-    const x = Math.abs(xMm);
-    const body = loftAt(arch.loft, x, yMm).zMm + netAt(arch.correction, x, yMm).zMm;
-    return { x, y: yMm, value: zMm - arch.channelZMm - body };
-  });
+  const folded = inside.map(({ xMm, yMm, zMm }) => ({
+    x: Math.abs(xMm),
+    y: yMm,
+    zMm: zMm - arch.channelZMm,
+  }));
+  const carried = carriedSections(frame, arch, folded, plusMinusMm / 2);
+  const gaps = folded.map(({ x, y, zMm }) => ({ x, y, value: zMm - heightOf(carried, x, y) }));
   const leftOf = (net: FairNet): readonly number[] =>
     gaps.map(({ x, y, value }) => value - netAt(net, x, y).zMm);
   const drawn = (weight: number): FairNet => {
@@ -58,6 +65,7 @@ export function heightPull(
     return net ?? flat(frame);
   };
   const net = asCloseAs(plusMinusMm / 2, leftOf, drawn, flat(frame));
+  const after = { loft: carried.loft, correction: sumOfNets(carried.correction, net) };
   const lefts = leftOf(net);
   const left = inside.map((place, i) => ({ ...place, leftMm: lefts[i] as number }));
   const pull = {
@@ -65,17 +73,17 @@ export function heightPull(
     plusMinusMm,
     source: given.source ?? null,
     left,
+    carried: carried.loft.measured?.sections.length ?? 0,
     outside: given.heights.length - inside.length,
-    rmsBeforeMm: rms(gaps.map(({ value }) => value)),
+    rmsBeforeMm: rms(folded.map(({ x, y, zMm }) => zMm - heightOf(arch, x, y))),
     rmsMm: rms(lefts),
-    moved: mostMoved(frame, net),
+    moved: mostMoved(frame, arch, after),
   };
-  return accept({ ...pull, findings: heightFindings(arch.plate, pull) });
+  return accept({ ...after, pull: { ...pull, findings: heightFindings(arch.plate, pull) } });
 }
 
-/** Correction and pull in one. */
-export function pulled(correction: FairNet, pull: HeightPull | null): FairNet {
-  return pull ? sumOfNets(correction, pull.net) : correction;
+function heightOf({ loft, correction }: FairLoft, x: number, y: number): number {
+  return loftAt(loft, x, y).zMm + netAt(correction, x, y).zMm;
 }
 
 /**
@@ -122,13 +130,17 @@ function rms(values: readonly number[]): number {
 /** Places asked for the most that the surface moved: a quarter of the net's step apart. */
 const FINER = 4;
 
-function mostMoved({ channel, net: { grid } }: CorrectionFrame, net: FairNet): HeightPull['moved'] {
+function mostMoved(
+  { channel, net: { grid } }: CorrectionFrame,
+  before: FairLoft,
+  after: FairLoft,
+): HeightPull['moved'] {
   let most = { mm: 0, xMm: 0, yMm: 0 };
   const stepMm = grid.stepMm / FINER;
   for (let row = 0; row <= grid.rows * FINER; row++)
     for (let column = 0; column <= grid.columns * FINER; column++) {
       const [xMm, yMm] = [column * stepMm, grid.fromMm + row * stepMm];
-      const mm = netAt(net, xMm, yMm).zMm;
+      const mm = heightOf(after, xMm, yMm) - heightOf(before, xMm, yMm);
       if (Math.abs(mm) > Math.abs(most.mm) && footOn(channel.line, xMm, yMm).distanceMm > 0)
         most = { mm, xMm, yMm };
     }

@@ -30,7 +30,7 @@ import {
 import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
-import { heightPull, pulled } from './heightPull.ts';
+import { heightPull } from './heightPull.ts';
 import { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
 import { heldShare, type StationPlace } from './stations.ts';
 
@@ -91,14 +91,16 @@ export function archOn(
   const loft = strungLoft(along.value, ground, numbers, plate);
   if (!loft.ok) return loft;
   const fair = fairCorrection(ground.correction, loft.value);
-  const pull =
-    choices.heights &&
-    heightPull(ground.correction, { plate, channelZMm, loft: loft.value, correction: fair }, choices.heights);
-  if (pull && !pull.ok) return pull;
-  const drawnTo = pull?.value ?? null;
-  const correction = pulled(fair, drawnTo);
+  const numbersAlone = { loft: loft.value, correction: fair };
+  const drawn =
+    choices.heights && heightPull(ground.correction, { plate, channelZMm, ...numbersAlone }, choices.heights);
+  if (drawn && !drawn.ok) return drawn;
+  const { loft: drawnLoft, correction } = drawn?.value ?? numbersAlone;
+  const drawnTo = drawn?.value.pull ?? null;
   const crest = (yMm: number): number =>
-    longArchHeight(along.value, yMm) + (drawnTo ? netAt(drawnTo.net, 0, yMm).zMm : 0);
+    drawnTo
+      ? loftAt(drawnLoft, 0, yMm).zMm + netAt(correction, 0, yMm).zMm
+      : longArchHeight(along.value, yMm);
   const stations = archStations(places, crest, numbers, edge, plate);
   if (!stations.ok) return stations;
   const arch = {
@@ -106,14 +108,12 @@ export function archOn(
     bodyLengthMm,
     numbers,
     channelZMm,
-    archHeightMm: drawnTo
-      ? channelZMm + highestMm(along.value, loft.value, correction)
-      : numbers.archHeightMm,
+    archHeightMm: drawnTo ? channelZMm + highestMm(along.value, drawnLoft, correction) : numbers.archHeightMm,
     riseMm,
     longArch: along.value,
     channel,
     edge,
-    loft: loft.value,
+    loft: drawnLoft,
     correction,
     pull: drawnTo,
     stations: stations.value,

@@ -44,7 +44,7 @@ function insideShape(arch: PlateArch, x: number, yMm: number, foot: Foot): Surfa
   };
   if (foot.distanceMm >= fadeReach(arch)) return body;
   const faded = (right: number, up: number): number =>
-    fadedMiss(arch, footOn(arch.channel.line, x + right * BESIDE_MM, yMm + up * BESIDE_MM)).fadedMm;
+    fadedMiss(arch, footOn(arch.channel.line, Math.abs(x + right * BESIDE_MM), yMm + up * BESIDE_MM)).fadedMm;
   const here = faded(0, 0);
   const [right, left, up, down] = [faded(1, 0), faded(-1, 0), faded(0, 1), faded(0, -1)];
   return {
