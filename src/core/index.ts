@@ -68,6 +68,7 @@ export {
 } from './quantity/index.ts';
 export {
   type BodyKind,
+  type HoleKind,
   type LampStand,
   type LitPlate,
   litPlate,
@@ -76,6 +77,7 @@ export {
   type ShownCut,
   type ShownDrawing,
   type ShownFigure,
+  type ShownHoles,
   type ShownLine,
   type ShownNote,
   type ShownPlate,
@@ -85,6 +87,7 @@ export {
   type ShownThickness,
   type ShownWidth,
   type SideKind,
+  shownHoles,
   shownPlate,
   shownSide,
   shownThickness,

@@ -1,6 +1,7 @@
 export { type LampStand, type LitPlate, litPlate } from './litPlate.ts';
 export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBody } from './shownBody.ts';
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
+export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';
 export { type ShownLine, shownLine } from './shownLine.ts';
 export { type ShownContour, type ShownPlate, type ShownStation, shownPlate } from './shownPlate.ts';
 export { type ShownSide, type ShownSpan, type SideKind, shownSide } from './shownSide.ts';

@@ -28,6 +28,7 @@ import {
   refuse,
   type ShownBody,
   type ShownDrawing,
+  type ShownHoles,
   type ShownInstrument,
   type ShownPlate,
   type ShownSide,
@@ -36,6 +37,7 @@ import {
   showBody,
   showDrawings,
   showInstrument,
+  shownHoles,
   shownPlate,
   shownSide,
   shownThickness,
@@ -143,6 +145,10 @@ const benchWork = {
   thickness(design: Design, plate: 'back' | 'top'): Checked<ShownThickness> {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(shownThickness(instrument.value, plate)) : instrument;
+  },
+  holes(design: Design): Checked<ShownHoles> {
+    const instrument = instrumentOf(design);
+    return instrument.ok ? accept(shownHoles(instrument.value)) : instrument;
   },
   side(design: Design): Checked<ShownSide> {
     const instrument = instrumentOf(design);

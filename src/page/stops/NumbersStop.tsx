@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
+import { HolesDrawing } from '../drawing/HolesDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
@@ -61,13 +62,13 @@ function drawingOf(name: NumberedStop) {
   if (name === 'outline' || name === 'form') return <BodyDrawing />;
   if (name === 'arch') return <ArchDrawing />;
   if (name === 'thickness') return <ThicknessDrawing />;
+  if (name === 'soundHoles') return <HolesDrawing />;
   if (name === 'neck') return <SideDrawing parts={PARTS.neck ?? []} />;
   return <PieceWall parts={PARTS[name] ?? []} key={name} />;
 }
 
 /** Which pieces hang on the wall of a stop. */
 const PARTS: Readonly<Partial<Record<NumberedStop, readonly string[]>>> = {
-  soundHoles: ['soundHoles'],
   head: ['head'],
   neck: ['neck', 'setup', 'bar'],
 };
