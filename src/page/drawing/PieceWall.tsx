@@ -22,18 +22,39 @@ export function useDrawings(): readonly ShownDrawing[] | null {
 }
 
 /** Every piece of some parts, hung on a wall beside each other, each at the same scale, with its name below. */
-export function PieceWall({ parts }: { readonly parts: readonly string[] | null }) {
+export function PieceWall({
+  parts,
+  lead,
+}: {
+  readonly parts: readonly string[] | null;
+  /** Name of a piece that hangs large beside the others. */
+  readonly lead?: string;
+}) {
   const drawings = useDrawings();
   const [held, hold] = useState<string | null>(null);
   if (drawings === null) return <p class="wall-still">{words().take.working}</p>;
   const shown = parts === null ? drawings : drawings.filter(({ part }) => parts.includes(part));
   const near = shown.find(({ name }) => name === held) ?? null;
+  const first = lead === undefined ? undefined : shown.find(({ name }) => name === lead);
+  if (first && !near)
+    return (
+      <div class="wall with-lead">
+        <Piece drawing={first} size="large" onTouch={() => hold(first.name)} />
+        <div class="wall-rest">
+          {shown
+            .filter((drawing) => drawing !== first)
+            .map((drawing) => (
+              <Piece key={drawing.name} drawing={drawing} size="small" onTouch={() => hold(drawing.name)} />
+            ))}
+        </div>
+      </div>
+    );
   return (
     <div class="wall">
-      {near && <Piece drawing={near} isNear onTouch={() => hold(null)} />}
+      {near && <Piece drawing={near} size="near" onTouch={() => hold(null)} />}
       {!near &&
         shown.map((drawing) => (
-          <Piece key={drawing.name} drawing={drawing} isNear={false} onTouch={() => hold(drawing.name)} />
+          <Piece key={drawing.name} drawing={drawing} size="small" onTouch={() => hold(drawing.name)} />
         ))}
     </div>
   );
@@ -41,23 +62,27 @@ export function PieceWall({ parts }: { readonly parts: readonly string[] | null 
 
 /** mm around a piece; px a millimetre has on the wall at most. */
 const MARGIN_MM = 3;
-const WALL_PX_PER_MM = 1.25;
 const WALL_WIDTH = 760;
+/** At most: px a millimetre has, px across, px high. */
+const SIZES = {
+  small: [1.25, WALL_WIDTH, 420],
+  large: [8, 380, 680],
+  near: [8, WALL_WIDTH, 620],
+} as const;
 
 function Piece({
   drawing,
-  isNear,
+  size,
   onTouch,
 }: {
   readonly drawing: ShownDrawing;
-  readonly isNear: boolean;
+  readonly size: 'small' | 'large' | 'near';
   readonly onTouch: () => void;
 }) {
   const { widthMm, heightMm, title, lines, lettering, notes, count } = drawing;
   const [wide, tall] = [widthMm + 2 * MARGIN_MM, heightMm + 2 * MARGIN_MM];
-  const scale = isNear
-    ? Math.min(WALL_WIDTH / wide, 620 / tall)
-    : Math.min(WALL_PX_PER_MM, WALL_WIDTH / wide, 420 / tall);
+  const isNear = size === 'near';
+  const scale = Math.min(...SIZES[size].map((most, place) => most / ([1, wide, tall][place] as number)));
   return (
     <figure class={isNear ? 'piece near' : 'piece'}>
       <button type="button" class="piece-touch" aria-label={title} aria-expanded={isNear} onClick={onTouch}>

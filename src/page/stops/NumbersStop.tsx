@@ -64,7 +64,7 @@ function drawingOf(name: NumberedStop) {
   if (name === 'thickness') return <ThicknessDrawing />;
   if (name === 'soundHoles') return <HolesDrawing />;
   if (name === 'neck') return <SideDrawing parts={PARTS.neck ?? []} />;
-  return <PieceWall parts={PARTS[name] ?? []} key={name} />;
+  return <PieceWall parts={PARTS[name] ?? []} key={name} lead="head-side" />;
 }
 
 /** Which pieces hang on the wall of a stop. */
