@@ -3,9 +3,9 @@
  *
  * Source: common practice (an arch has no crease inside the ridge of its edge, is the same on both sides, and is level in the channel); what a crease is,
  * from the definition of a one-sided slope: differences over 0.02, 0.01 and 0.005 mm on each side, carried to no distance.
- * Claim: for the default violin, viola and cello, back and top, the slope is continuous to 0.01 degrees across the channel, the end of the fade beside it, the
- * body width, the knots of the correction, the stations, the joints of the long arch, the centre line and anywhere else inside the ridge of the
- * edge (reached: 0.003); in the fade, where the channel's arcs meet, the same is the target and 0.033 is reached; both sides are the same to 1e-9 mm;
+ * Claim: for the default violin, viola and cello, back and top, and a top drawn to measured sections, the slope is continuous to 0.01 degrees across the channel, the fade beside it where the
+ * channel's arcs meet and its end, the body width, the knots of the correction, the stations, the joints of the long arch, the centre line and anywhere else inside
+ * the ridge of the edge (reached: 0.003); both sides are the same to 1e-9 mm;
  * the channel lies at its height to 1e-6 mm and is level to 0.01 degrees from both sides.
  */
 import { expect, test } from 'vitest';
@@ -64,10 +64,6 @@ function evenly(from: number, to: number): readonly number[] {
   return Array.from({ length: Math.floor((to - from) / 3) + 1 }, (_, index) => from + 3 * index);
 }
 
-/** The line where the target is missed, and its own test below. */
-const MISSED = 'joints of the channel';
-const REACHED_DEG = 0.033;
-
 /** Largest break on each line, degrees, of its places on the plate and clear of the ridge. */
 function breaksOf({ arch, outline }: (typeof cases)[number]): ReadonlyMap<string, number> {
   const clearMm = arch.numbers.crestInsetMm + 0.1;
@@ -84,17 +80,8 @@ function breaksOf({ arch, outline }: (typeof cases)[number]): ReadonlyMap<string
 }
 
 test.each(cases)('$name: nowhere inside the ridge is the slope broken', (which) => {
-  for (const [name, most] of breaksOf(which))
-    if (name !== MISSED) expect(most, name).toBeLessThan(WITHIN_DEG);
+  for (const [name, most] of breaksOf(which)) expect(most, name).toBeLessThan(WITHIN_DEG);
 });
-
-/** What fades out inside the channel is told by the foot on it, whose speed jumps where the channel's curvature does. */
-test.each(cases)(
-  '$name: in the fade where arcs of the channel meet: target 0.01 degrees, reached 0.033',
-  (which) => {
-    expect(breaksOf(which).get(MISSED)).toBeLessThan(REACHED_DEG);
-  },
-);
 
 test.each(cases)('$name: the channel lies at its height, level from both sides', ({ arch }) => {
   for (const seam of alongChannel(arch, 0)) {

@@ -27,6 +27,7 @@ import {
   plateValueNames,
   type StationName,
 } from './archNumbers.ts';
+import { channelTwist } from './channelTwist.ts';
 import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
@@ -115,6 +116,7 @@ export function archOn(
     edge,
     loft: drawnLoft,
     correction,
+    twist: channelTwist(channel.line, drawnLoft, correction),
     pull: drawnTo,
     stations: stations.value,
   };

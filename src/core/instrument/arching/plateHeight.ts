@@ -1,6 +1,7 @@
 import { point } from '../../base/index.ts';
 import { loftAt, loftHeight, loftRow, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
+import { twistTerm } from './channelTwist.ts';
 import {
   type EdgeState,
   edgeAway,
@@ -151,9 +152,11 @@ export function fadedMiss(arch: PlateArch, foot: Foot) {
   const t = Math.min(1, foot.distanceMm / fadeReach(arch));
   const miss = bodyAt(arch, foot.x, foot.y);
   const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
-  const missMm = miss.zMm + foot.distanceMm * inwardSlope;
+  const d = foot.distanceMm;
+  const twist = twistTerm(arch.twist, arch.channel.line, foot.at);
+  const missMm = miss.zMm + d * (inwardSlope + d * twist);
   const left = (1 - t) ** 2 * (1 + 2 * t);
-  return { inwardSlope, missMm, left, fadedMm: missMm * left };
+  return { inwardSlope: inwardSlope + 2 * d * twist, missMm, left, fadedMm: missMm * left };
 }
 
 function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot, withinMm?: number): SurfacePoint {

@@ -15,6 +15,8 @@ export interface SmoothLine {
   readonly points: readonly LinePoint[];
   /** Unit vectors of the headings, x and y of each in turn. */
   readonly headings: Float64Array;
+  /** From the first point to each along the chords, mm. */
+  readonly lengths: Float64Array;
   /** Greatest distance between two neighbours. */
   readonly widestGapMm: number;
   /** Finds the nearest point without asking all. */
@@ -32,7 +34,12 @@ export function smoothLine(points: readonly LinePoint[]): SmoothLine {
   const headings = Float64Array.from(
     points.flatMap(({ headingRad }) => [Math.cos(headingRad), Math.sin(headingRad)]),
   );
-  const line = { points, headings, widestGapMm, grid, leftMm: grid.clearMm };
+  const lengths = new Float64Array(points.length);
+  points.forEach(({ x, y }, at) => {
+    const before = points[at - 1];
+    if (before) lengths[at] = (lengths[at - 1] as number) + Math.hypot(x - before.x, y - before.y);
+  });
+  const line = { points, headings, lengths, widestGapMm, grid, leftMm: grid.clearMm };
   return { ...line, leftMm: grid.clearMm.map((clearMm, cell) => leftOfCell(line, clearMm, cell)) };
 }
 
@@ -61,6 +68,8 @@ export function isLeft(line: SmoothLine, x: number, y: number): boolean {
 
 /** The nearest place on a line; the distance is positive to the left of travel. */
 export interface Foot extends LinePoint {
+  /** Counted in points of the line. */
+  readonly at: number;
   readonly distanceMm: number;
 }
 
@@ -74,7 +83,7 @@ export function footOn(line: SmoothLine, x: number, y: number): Foot {
   const foot = pointAt(line, at);
   const side = (y - foot.y) * Math.cos(foot.headingRad) - (x - foot.x) * Math.sin(foot.headingRad);
   const distance = Math.hypot(x - foot.x, y - foot.y);
-  return { ...foot, distanceMm: side < 0 ? -distance : distance };
+  return { ...foot, at, distanceMm: side < 0 ? -distance : distance };
 }
 
 function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number): number {
