@@ -20,8 +20,8 @@ export interface ChannelTwist {
 /** 1/mm. Smaller steps of the curvature break nothing by a ten-thousandth of a degree. */
 const LEAST_STEP = 1 / 2000;
 
-/** mm along the channel over which a joint is felt, or up to the next joint. */
-const REACH_MM = 12;
+/** mm along the channel over which a joint is felt, or up to the next joint: long beside the millimetre that is seen, short so that little is added. */
+const REACH_MM = 4;
 
 /** Where and how an arch of loft and correction is twisted at the joints of its channel. */
 export function channelTwist(line: SmoothLine, loft: Loft, correction: FairNet): ChannelTwist {
