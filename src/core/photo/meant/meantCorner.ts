@@ -73,21 +73,19 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
   const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
   if (closed === undefined)
     return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
-  // Wood is only ever lost: a corner reaches at least as far out as its end still stands.
+  const plusMinusMm = closedPlusMinusMm(closed, known);
+  // Wood is only ever lost: a corner reaches at least as far out as its end still stands. It may have reached farther.
   if (seenCorner && seen && beyondEndMm(seen, middleOf(closed)) < 0)
-    return {
-      ...told(seenCorner),
-      from: 'seen',
-      plusMinusMm: 2 * Math.hypot(seenCorner.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM),
-    };
-  const widthSigma = known.givenWidthMm === undefined ? known.usualSpreadMm : 0;
-  const arms = Math.hypot(closed.bout.node.sigmaMm, closed.waist.node.sigmaMm, CARRIED_OFF_MM);
-  const reach = Math.hypot(arms, widthSigma) / Math.max(LEAST_CLOSING, closed.closing);
-  return {
-    ...told(closed),
-    from: known.givenWidthMm === undefined ? 'usual' : 'given',
-    plusMinusMm: 2 * Math.hypot(reach, arms),
-  };
+    return { ...told(seenCorner), from: 'seen', plusMinusMm };
+  return { ...told(closed), from: known.givenWidthMm === undefined ? 'usual' : 'given', plusMinusMm };
+}
+
+/** How far out arms may truly meet a width: what they, the width and all that was rubbed off both leave open, by how fast they close. */
+function closedPlusMinusMm({ bout, waist, closing }: Closed, { givenWidthMm, usualSpreadMm }: CornerKnown) {
+  const widthSigma = givenWidthMm === undefined ? usualSpreadMm : 0;
+  const arms = Math.hypot(bout.node.sigmaMm, waist.node.sigmaMm, CARRIED_OFF_MM);
+  const reach = Math.hypot(arms, widthSigma, 2 * RUBBED_AT_TIP_MM) / Math.max(LEAST_CLOSING, closing);
+  return 2 * Math.hypot(reach, arms);
 }
 
 /** The width that a worn end is carried out to: one that is seen wide was most likely on the wide side when it was new. */
@@ -145,6 +143,14 @@ function apartMm(a: Ended, b: Ended): number {
 /** mm, one standard deviation. What two arcs carried on over a few millimetres miss of real arms (tried on made bodies). */
 const CARRIED_OFF_MM = 0.1;
 
+/**
+ * mm, one standard deviation. What hands and cloths have rubbed off an edge all round, which nothing shows (an estimate);
+ * and off either arm within a few millimetres of a corner tip, both at once (on simulated bodies that were rubbed by 0.06
+ * mm all round the arms lay 0.1 mm inside in the mean, and the tips that they were carried to 0.6 mm).
+ */
+export const RUBBED_MM = 0.03;
+const RUBBED_AT_TIP_MM = 0.2;
+
 /** Least that a corner's arms draw together per millimetre outwards; flatter ones do not fix a place. */
 const LEAST_CLOSING = 0.1;
 
@@ -167,6 +173,11 @@ function told({ bout, waist, widthMm }: Ended) {
     waistTip: waist.at,
     widthMm,
   };
+}
+
+/** Where arms have drawn together to a width, and by how much they do so per millimetre outwards. */
+interface Closed extends Ended {
+  readonly closing: number;
 }
 
 /** Places of an arm from inside out, past its fitted tip as far as it is carried. */
@@ -260,7 +271,7 @@ function whereWide(
   headingRad: number,
   bout: readonly Outward[],
   waist: readonly Outward[],
-): (Ended & { readonly closing: number }) | undefined {
+): Closed | undefined {
   const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
   const facing = (from: Outward) => {
     const place = crossing(waist, ({ at }) => -s * (at.x - from.at.x) + c * (at.y - from.at.y));

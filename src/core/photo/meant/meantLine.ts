@@ -2,7 +2,14 @@ import { accept, type Checked, type Point, point } from '../../base/index.ts';
 import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
 import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
 import { type ArcKind, arcsOfRuns } from './meantArcs.ts';
-import { beyondEndMm, type CornerKnown, type MeantCorner, meantCorner, seenEnd } from './meantCorner.ts';
+import {
+  beyondEndMm,
+  type CornerKnown,
+  type MeantCorner,
+  meantCorner,
+  RUBBED_MM,
+  seenEnd,
+} from './meantCorner.ts';
 import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';
 
 /** A merged place: on the side of x ≥ 0, y along the axis; weight and scatter null where nothing was seen. */
@@ -123,7 +130,9 @@ export function meantLine(
     bodyLengthMm: drawn.half.upperBout.vertices.at(-1)?.y ?? bodyLengthMm,
     lowerEndMm: lowerEndMm + drawn.lowerEndMm,
     corners: drawn.corners,
-    plusMinusMm: lowered.map((spot) => Math.hypot(plusMinusOf(spot, runs, drawn), 2 * arcsSigma)),
+    plusMinusMm: lowered.map((spot) =>
+      Math.hypot(plusMinusOf(spot, runs, drawn), 2 * arcsSigma, 2 * RUBBED_MM),
+    ),
   });
 }
 
