@@ -154,9 +154,18 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
       };
       expect(await amiss()).toEqual([]);
       await drawViolin();
-      for (const stop of ['outline', 'form', 'arch', 'thickness', 'take away', 'build']) {
+      for (const stop of [
+        'outline',
+        'form',
+        'arch',
+        'thickness',
+        'sound holes',
+        'head',
+        'neck and set-up',
+        'take away',
+      ]) {
         await goTo(stop);
-        await page.locator('.line.edge, .piece').first().waitFor();
+        await page.locator('.line.edge, .thick-edge, .holes-edge, .piece').first().waitFor();
         expect(await amiss(), stop).toEqual([]);
       }
     },

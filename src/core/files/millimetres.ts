@@ -6,9 +6,10 @@ import type { Drawing } from '../drawing/index.ts';
 const WRITTEN_DECIMALS = Math.round(-Math.log10(WRITE_MM));
 /**
  * Decimals of a bulge. It moves an arc by half its chord times its error: on a chord of a metre this keeps to a
- * millionth of a millimetre.
+ * millionth of a millimetre. No more: the last digits of an engine's sine and arc tangent differ from browser to browser, and files
+ * are to be the same everywhere.
  */
-const BULGE_DECIMALS = 12;
+const BULGE_DECIMALS = 9;
 
 /** A length in millimetres as files hold it: a plain decimal without exponent, to WRITE_MM, no trailing noughts, no −0. */
 export function millimetres(value: number): string {
