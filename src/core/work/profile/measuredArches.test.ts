@@ -206,7 +206,7 @@ describe('a profile traced from a photograph beside a table', () => {
   test.each([
     ['without its plate', { face: undefined }, 'profile.missing', 'waist.profile.json, face'],
     ['without its station', { station: undefined }, 'profile.no-station', 'waist.profile.json, station'],
-    ['of a scroll', { of: 'scrollSide' }, 'profile.wrong', 'waist.profile.json, of'],
+    ['of a thing that is none', { of: 'elbow' }, 'profile.wrong', 'waist.profile.json, of'],
   ])('is refused %s', (_what, more, code, at) => {
     const result = draft([table, profile(more)]);
     expect(result.ok ? [] : result.faults.map((fault) => [fault.code, fault.at])).toEqual([[code, at]]);
