@@ -39,6 +39,8 @@ export interface SheetSight {
   /** Which of the scene's shots this photograph is. */
   readonly shot: number;
   readonly plane: ScenePlane;
+  /** Whether the height is a first guess, which two photographs are to correct: then only what the trace shows counts. */
+  readonly isGuessed: boolean;
 }
 
 /**
@@ -98,7 +100,7 @@ export function seeOnSheet(
     };
   };
   const showsRibs = edge.some(({ point: at, normal }) => overlookPx(at, normal) > SHOWS_RIBS_MM * pxPerMm);
-  return accept(showsRibs ? lookedAgain(look, edge, request, rectified) : look());
+  return accept(showsRibs && !sight.isGuessed ? lookedAgain(look, edge, request, rectified) : look());
 }
 
 /** mm. Where nowhere more of the ribs can show than this, the edge as traced is the near plate's. */

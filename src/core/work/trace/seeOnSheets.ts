@@ -48,7 +48,7 @@ export function seeOnSheets(
   if (!planes && read.length === 1) return refuse(noHeight());
   const length = request.known.find(({ name }) => name === 'bodyLength')?.mm ?? USUAL_LENGTH_MM;
   const seen = planes
-    ? seeAt(request, read, scene.value, planes, progress)
+    ? seeAt(request, read, scene.value, { planes, isGuessed: false }, progress)
     : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length, progress);
   if (!seen.ok) return seen;
   const [first, ...others] = seen.value;
@@ -98,17 +98,23 @@ function knownPlanes({ edgeHeightMm, edgeHeightPlusMinusMm }: TraceRequest, scen
   return card && scene.shots.map((_, shot) => planeOfCard(scene, shot, card.number));
 }
 
+/** The plane of the edge for each shot, and whether its height is only a first guess. */
+interface Heights {
+  readonly planes: readonly ScenePlane[];
+  readonly isGuessed: boolean;
+}
+
 function seeAt(
   request: TraceRequest,
   read: readonly [ReadPhotograph, ...ReadPhotograph[]],
   scene: SolvedScene,
-  planes: readonly ScenePlane[],
+  { planes, isGuessed }: Heights,
   progress: TraceProgress,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const seen: SeenBody[] = [];
   for (const [shot, { photograph, reading }] of read.entries()) {
     const part = partOf(progress, shot / read.length, (shot + 1) / read.length);
-    const sight = { reading, scene, shot, plane: planes[shot] as ScenePlane };
+    const sight = { reading, scene, shot, plane: planes[shot] as ScenePlane, isGuessed };
     const one = seeOnSheet(request, photograph, sight, part);
     if (!one.ok) return named(photograph, one, read.length > 1);
     seen.push(one.value);
@@ -152,6 +158,7 @@ function movedTo(
       scene,
       shot,
       plane: planes[shot] as ScenePlane,
+      isGuessed: false,
     }),
   );
   const faults = moved.flatMap((one) => (one.ok ? [] : one.faults));
@@ -161,8 +168,9 @@ function movedTo(
   );
 }
 
-function atHeight(scene: SolvedScene, heightMm: number): readonly ScenePlane[] {
-  return scene.shots.map(() => ({ heightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM }));
+function atHeight(scene: SolvedScene, heightMm: number): Heights {
+  const planes = scene.shots.map(() => ({ heightMm, plusMinusMm: HEIGHT_PLUS_MINUS_MM }));
+  return { planes, isGuessed: true };
 }
 
 /** The plane of the edge for each shot, from the pair of photographs that tells it best. */
