@@ -82,9 +82,8 @@ test('the design’s own least stands for the usual one, in the register too', (
   const design = sample('violin', 355);
   const strict: Design = { ...design, thickness: { back: { least: { waist: 2.6, post: 3.7 } } } };
   const { register, findings } = derived(strict);
-  expect(findings.map(({ code, at }) => `${code} ${at}`)).toEqual([
-    'thickness.least thickness.back.least.waist',
-  ]);
+  const thin = findings.filter(({ code }) => code.startsWith('thickness.'));
+  expect(thin.map(({ code, at }) => `${code} ${at}`)).toEqual(['thickness.least thickness.back.least.waist']);
   const entry = (name: string) => register.entries.find((one) => one.name === name);
   expect(entry('thickness.back.least.waist')).toMatchObject({ value: 2.6, origin: { kind: 'chosen' } });
   expect(entry('thickness.top.least.waist')).toMatchObject({ value: 2.2, origin: { kind: 'from-memory' } });
