@@ -2,6 +2,7 @@ import type { HalfOutline } from '../curve/index.ts';
 import type { Family } from '../knowledge/index.ts';
 import type { Quantity } from '../quantity/index.ts';
 import type { HeadFit } from './headFit.ts';
+import type { FittedHoleShape } from './holeShape.ts';
 import type { LongArchChoices } from './longArchChoice.ts';
 import type { MeasuredHeightsOfPlates } from './measuredHeights.ts';
 import type { RibChoice } from './ribChoice.ts';
@@ -42,6 +43,8 @@ export interface Design {
   readonly stringSpread?: StringSpread | undefined;
   readonly ribs?: RibChoice | undefined;
   readonly measuredHeights?: MeasuredHeightsOfPlates | undefined;
+  /** The shape of the sound holes where it was fitted to a traced one; the family's when left out. */
+  readonly holeShape?: FittedHoleShape | undefined;
   /** Built for a player who bows with the left hand: strings, pegs, bar and post change sides. False when left out. */
   readonly leftHanded?: boolean | undefined;
   /** What is left between the drawn head and the original that it was fitted to. */

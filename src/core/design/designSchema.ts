@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { FAMILIES } from '../knowledge/index.ts';
 import type { Quantity, Unit } from '../quantity/index.ts';
 import { headFitSchema } from './headFit.ts';
+import { holeShapeSchema } from './holeShape.ts';
 import { leftHandedSchema } from './leftHanded.ts';
 import { longArchSchema } from './longArchChoice.ts';
 import { measuredHeightsSchema } from './measuredHeights.ts';
@@ -103,6 +104,7 @@ export const designSchema = z
     longArch: longArchSchema.optional(),
     ribs: ribChoiceSchema.optional(),
     measuredHeights: measuredHeightsSchema.optional(),
+    holeShape: holeShapeSchema.optional(),
     leftHanded: leftHandedSchema,
     headFit: headFitSchema.optional(),
     overruled: z

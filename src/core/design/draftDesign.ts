@@ -2,15 +2,17 @@ import { accept, Bug, type Checked, type Fault, type Finding, refuse } from '../
 import { lengthOf, NECK_TO_STOP, nearestSize, type Size, valueAtLength } from '../knowledge/index.ts';
 import { derivedFrom, printLength, type Quantity } from '../quantity/index.ts';
 import type { Design, TracedOutline } from './design.ts';
+import type { FittedHoleShape } from './holeShape.ts';
 import type { Measurements } from './measurements.ts';
 import { withNamedThicknesses } from './namedThickness.ts';
 import { lengthQuestions, scaleFault } from './sizeQuestions.ts';
 import { NEEDED_VALUES, VALUES, type ValueName } from './values.ts';
 
-/** What a photograph gave: the outline, and the values that were measured on it. */
+/** What a photograph gave: the outline, the values that were measured on it, the shape of a sound hole. */
 export interface Traced {
   readonly outline: TracedOutline;
   readonly values: Readonly<Partial<Record<ValueName, Quantity>>>;
+  readonly holeShape?: FittedHoleShape | undefined;
 }
 
 /** Lengths of a head that keep their proportion to its own length, where that is given, better than to the body. */
@@ -75,6 +77,7 @@ export function draftDesign(
     family,
     values: filled(given, size, length.value),
     outline: traced?.outline ?? { kind: 'drafted' },
+    ...(traced?.holeShape && { holeShape: traced.holeShape }),
     ...(measurements.thickness && { thickness: measurements.thickness }),
     ...(measurements.longArch && { longArch: measurements.longArch }),
     ...(measurements.ribs && { ribs: measurements.ribs }),

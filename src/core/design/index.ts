@@ -5,6 +5,7 @@ export { designEntries } from './designEntries.ts';
 export { draftDesign, type Traced } from './draftDesign.ts';
 export { halfOf } from './halfOf.ts';
 export type { HeadFit } from './headFit.ts';
+export type { FittedHoleShape } from './holeShape.ts';
 export { highStringSide } from './leftHanded.ts';
 export type { MeasuredHeights, MeasuredHeightsOfPlates } from './measuredHeights.ts';
 export { type Measurements, readMeasurements } from './measurements.ts';

@@ -6,8 +6,7 @@ import {
   halfOf,
   type Measurements,
   readMeasurements,
-  type TracedOutline,
-  type ValueName,
+  type Traced,
 } from '../design/index.ts';
 import { chainFromDocument, documentText, readTrace, type TraceDocument } from '../files/index.ts';
 import { bodyOutline } from '../instrument/index.ts';
@@ -18,6 +17,7 @@ import { type KeptReadings, keptHeights } from './profile/keptHeights.ts';
 import { measuredArches } from './profile/measuredArches.ts';
 import { type ReadingsOfPlate, readProfile } from './profile/readProfile.ts';
 import { readScrollSide, type ScrollReading } from './profile/scrollReading.ts';
+import { holeOfTrace } from './tracedHole.ts';
 
 /** A document to draft from, by the name of its file. */
 export interface DraftInput {
@@ -41,7 +41,7 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
   if (!sorted.ok) return sorted;
   const { table, trace, profiles, scroll } = sorted.value;
   const family = table?.measurements.family ?? (trace && familyOf(trace)) ?? 'violin';
-  const taken = trace && tracedValues(trace, family);
+  const taken = trace && tracedValues(trace, family, table?.measurements.values.stop?.value);
   if (taken && !taken.ok) return taken;
   const read: Measurements = table?.measurements ?? {
     family,
@@ -67,6 +67,7 @@ export function draft(inputs: readonly DraftInput[]): Checked<Drafted> {
       ...(table?.findings ?? []),
       ...arches.value.findings,
       ...(head?.value.findings ?? []),
+      ...(taken?.value.findings ?? []),
       ...(table === undefined && trace ? [familyFinding(family, trace)] : []),
       ...drafted.value.findings,
       ...solved.value.findings,
@@ -178,11 +179,12 @@ function wrongInput(name: string, found: string): Fault {
   };
 }
 
-/** The traced outline and the values that it gives, with their half intervals. */
+/** The traced outline and the values that it gives, with their half intervals; a sound hole where one was traced. */
 function tracedValues(
   trace: TraceDocument,
   family: Family,
-): Checked<{ outline: TracedOutline; values: Partial<Record<ValueName, Quantity>> }> {
+  stopMm: number | undefined,
+): Checked<Traced & { readonly findings: readonly Finding[] }> {
   const half = halfOfTrace(trace, family);
   if (!half.ok) return half;
   const outline = bodyOutline(half.value);
@@ -191,6 +193,7 @@ function tracedValues(
   const origin = measured(trace.name === undefined ? 'trace' : `trace of ${trace.name}`);
   const of = (value: number): Quantity => ({ value, unit: 'mm', origin, plusMinus: plusMinusMm });
   const { bodyLengthMm, lowerBout, waist, upperBout, lowerCorner, upperCorner } = outline.value;
+  const hole = holeOfTrace(trace, bodyLengthMm, stopMm);
   return accept({
     outline: {
       kind: 'traced',
@@ -207,7 +210,10 @@ function tracedValues(
       upperBout: of(upperBout.widthMm),
       lowerCornerEnd: of(lowerCorner.endWidthMm),
       upperCornerEnd: of(upperCorner.endWidthMm),
+      ...hole.values,
     },
+    holeShape: hole.holeShape,
+    findings: hole.findings,
   });
 }
 

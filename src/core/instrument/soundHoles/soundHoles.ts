@@ -17,6 +17,7 @@ import {
   spansOf,
 } from '../../curve/index.ts';
 import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { HOLE_SHAPE, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { dividerRule } from './dividerRule.ts';
 import { type DraftedHole, draftHole, type HoleSizes } from './draftHole.ts';
 import type { HoleSurroundings, PlacedEye, PlacedHoles } from './placedHoles.ts';
@@ -67,7 +68,8 @@ export function soundHolesOfDesign(design: Design, around: HoleSurroundings): Ch
     stemMm: value('holeStemWidth'),
     tipGapMm: value('holeTipGap'),
   };
-  const free = draftHole(asked);
+  const shape = design.holeShape?.shape ?? HOLE_SHAPE;
+  const free = draftHole(asked, shape);
   if (!free.ok) return free;
   const toEdgeMm = design.values.lowerEyeToEdge?.value;
   const eyeXMm =
@@ -76,7 +78,9 @@ export function soundHolesOfDesign(design: Design, around: HoleSurroundings): Ch
       : eyeAtEdge(edge, nickLineMm + free.value.lower.eye.centre.y, asked.lowerEyeMm / 2 + toEdgeMm);
   if (eyeXMm === undefined) return refuse(noEyePlace(toEdgeMm ?? Number.NaN));
   const { hole, sizes } =
-    toEdgeMm === undefined ? { hole: free.value, sizes: asked } : draftToward(asked, free.value, eyeXMm);
+    toEdgeMm === undefined
+      ? { hole: free.value, sizes: asked }
+      : draftToward(asked, shape, free.value, eyeXMm);
   const onBody = ({ x, y }: Point<'section'>): Point<'body'> => point(x, y + nickLineMm);
   const treble = placeChain<'body', 'section'>(hole.chain, { turnRad: 0, shift: [0, nickLineMm] });
   const nearestEdge = nearestOf(sampleChain(treble, FOLLOWED_MM), edge);
@@ -110,18 +114,19 @@ const EYE_HALVINGS = 12;
 /** The hole with its lower eye moved to a place across, or as far toward it as leaves a hole. */
 function draftToward(
   asked: HoleSizes,
+  shape: HoleShapeHabit,
   free: DraftedHole,
   eyeXMm: number,
 ): { readonly hole: DraftedHole; readonly sizes: HoleSizes } {
   const whole = { ...asked, lowerEyeXMm: eyeXMm };
-  const moved = draftHole(whole);
+  const moved = draftHole(whole, shape);
   if (moved.ok) return { hole: moved.value, sizes: whole };
   let best = { hole: free, sizes: asked };
   let [low, high] = [free.lower.eye.centre.x, eyeXMm];
   for (let halving = 0; halving < EYE_HALVINGS; halving++) {
     const lowerEyeXMm = (low + high) / 2;
     const sizes = { ...asked, lowerEyeXMm };
-    const tried = draftHole(sizes);
+    const tried = draftHole(sizes, shape);
     if (tried.ok) best = { hole: tried.value, sizes };
     if (tried.ok) low = lowerEyeXMm;
     else high = lowerEyeXMm;
