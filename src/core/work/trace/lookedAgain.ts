@@ -28,7 +28,8 @@ export function lookedAgain(
     const placeOf = outlineInPicture(restored.value.outline, face, (at) => sceneToRectified(rectified, at));
     return expectedEdge(traced, placeOf, pxPerMm);
   };
-  let seen = look();
+  const first = look();
+  let seen = first;
   let expected = expectedOf(seen);
   for (let looks = 0; looks < MOST_LOOKS && expected !== null; looks++) {
     const again = look(expected);
@@ -39,7 +40,7 @@ export function lookedAgain(
     seen = again;
     expected = isAtRest ? null : next;
   }
-  return seen;
+  return seen === first ? first : { ...seen, firstTrace: first.trace };
 }
 
 /** The most by which one line lies beside the other. */

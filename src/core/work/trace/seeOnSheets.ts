@@ -182,7 +182,12 @@ function heightOf(
   const viewed = seen.map((one) => ({
     view: one.view,
     mmPerPixel: one.mmPerPixel,
-    edge: edgeInScene(one.trace, sceneWay(one, viewMap(one.view).toScene), one.mmPerPixel, face).edge,
+    edge: edgeInScene(
+      one.firstTrace ?? one.trace,
+      sceneWay(one, viewMap(one.view).toScene),
+      one.mmPerPixel,
+      face,
+    ).edge,
   }));
   const pairs = seen.flatMap((_, a) => seen.slice(a + 1).map((__, b) => [a, a + 1 + b] as const));
   const told = pairs.map(([a, b]) =>

@@ -13,6 +13,11 @@ import type { Photograph } from './traceRequest.ts';
 export interface SeenBody {
   readonly photograph: Photograph;
   readonly trace: BodyTrace;
+  /**
+   * As it was traced before it was looked for again from its own restored outline: a height that was wrongly given takes part in
+   * that outline, so that the second look would bear it out. Absent where there was one look.
+   */
+  readonly firstTrace?: BodyTrace;
   /** The view through which the square-on picture was made. */
   readonly tracedView: View;
   /** The view that is measured through: the same, or at the height that several photographs told. */
