@@ -35,4 +35,5 @@ export {
   wrapAngle,
 } from './segment.ts';
 export { type Span, spansOf } from './span.ts';
+export { distanceToSpans } from './spanDistance.ts';
 export { type Place, placeAlong, pointAlong, subChain } from './subChain.ts';

@@ -128,47 +128,71 @@ export function fairNet(
 /** Height and slopes of a net; x may be of either sign. Promises a place on its rectangle. */
 export function netAt(net: FairNet, xMm: number, yMm: number): SurfacePoint {
   const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
-  const [inX, inY] = [cubicBasis(tX, 0), cubicBasis(tY, 0)];
-  const [slopeInX, slopeInY] = [cubicBasis(tX, 1), cubicBasis(tY, 1)];
-  let [z, byX, byY] = [0, 0, 0];
+  const inX = cubicBasis(tX, 0);
+  const inY = cubicBasis(tY, 0);
+  const slopeInX = cubicBasis(tX, 1);
+  const slopeInY = cubicBasis(tY, 1);
+  const { coefficients, stepMm } = net;
+  const stride = net.columns + 2;
+  // Even in x: column −1 is column 1.
+  const before = spanX === 0 ? 1 : spanX - 1;
+  let z = 0;
+  let byX = 0;
+  let byY = 0;
   for (let row = 0; row < 4; row++) {
-    let [along, slopeAlong] = [0, 0];
-    for (let index = 0; index < 4; index++) {
-      const column = spanX + index - 1;
-      const value = coefficientAt(net, column, spanY + row);
-      along += value * (inX[index] as number);
-      slopeAlong += value * (slopeInX[index] as number);
-    }
-    z += along * (inY[row] as number);
-    byX += slopeAlong * (inY[row] as number);
+    const first = (spanY + row) * stride;
+    const a = coefficients[first + before] as number;
+    const b = coefficients[first + spanX] as number;
+    const c = coefficients[first + spanX + 1] as number;
+    const d = coefficients[first + spanX + 2] as number;
+    const along = a * inX[0] + b * inX[1] + c * inX[2] + d * inX[3];
+    const share = inY[row] as number;
+    z += along * share;
+    byX += (a * slopeInX[0] + b * slopeInX[1] + c * slopeInX[2] + d * slopeInX[3]) * share;
     byY += along * (slopeInY[row] as number);
   }
-  return { zMm: z, slopeX: (Math.sign(xMm) * byX) / net.stepMm || 0, slopeY: byY / net.stepMm };
+  return { zMm: z, slopeX: (Math.sign(xMm) * byX) / stepMm || 0, slopeY: byY / stepMm };
 }
 
 /** {@link netAt} with its second derivatives. */
 export function netShape(net: FairNet, xMm: number, yMm: number): SurfaceShape {
   const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
-  const inX = ([0, 1, 2] as const).map((order) => cubicBasis(tX, order));
-  const inY = ([0, 1, 2] as const).map((order) => cubicBasis(tY, order));
-  const sum = (byX: number, byY: number): number => {
-    let total = 0;
-    for (let row = 0; row < 4; row++)
-      for (let index = 0; index < 4; index++) {
-        const column = spanX + index - 1;
-        const value = coefficientAt(net, column, spanY + row);
-        total += value * ((inX[byX]?.[index] as number) * (inY[byY]?.[row] as number));
-      }
-    return total / net.stepMm ** (byX + byY);
-  };
+  const x0 = cubicBasis(tX, 0);
+  const x1 = cubicBasis(tX, 1);
+  const x2 = cubicBasis(tX, 2);
+  const y0 = cubicBasis(tY, 0);
+  const y1 = cubicBasis(tY, 1);
+  const y2 = cubicBasis(tY, 2);
+  const { coefficients, stepMm } = net;
+  const stride = net.columns + 2;
+  const before = spanX === 0 ? 1 : spanX - 1;
+  const shape = { zMm: 0, slopeX: 0, slopeY: 0, bendXX: 0, bendXY: 0, bendYY: 0 };
+  for (let row = 0; row < 4; row++) {
+    const first = (spanY + row) * stride;
+    const a = coefficients[first + before] as number;
+    const b = coefficients[first + spanX] as number;
+    const c = coefficients[first + spanX + 1] as number;
+    const d = coefficients[first + spanX + 2] as number;
+    const value = a * x0[0] + b * x0[1] + c * x0[2] + d * x0[3];
+    const slope = a * x1[0] + b * x1[1] + c * x1[2] + d * x1[3];
+    const bend = a * x2[0] + b * x2[1] + c * x2[2] + d * x2[3];
+    const share = y0[row] as number;
+    const change = y1[row] as number;
+    shape.zMm += value * share;
+    shape.slopeX += slope * share;
+    shape.slopeY += value * change;
+    shape.bendXX += bend * share;
+    shape.bendXY += slope * change;
+    shape.bendYY += value * (y2[row] as number);
+  }
   const side = Math.sign(xMm);
   return {
-    zMm: sum(0, 0),
-    slopeX: side * sum(1, 0) || 0,
-    slopeY: sum(0, 1),
-    bendXX: sum(2, 0),
-    bendXY: side * sum(1, 1) || 0,
-    bendYY: sum(0, 2),
+    zMm: shape.zMm,
+    slopeX: (side * shape.slopeX) / stepMm || 0,
+    slopeY: shape.slopeY / stepMm,
+    bendXX: shape.bendXX / stepMm ** 2,
+    bendXY: (side * shape.bendXY) / stepMm ** 2 || 0,
+    bendYY: shape.bendYY / stepMm ** 2,
   };
 }
 

@@ -53,6 +53,7 @@ export {
   loopRatio,
   type SurfacePoint,
 } from './loft.ts';
+export { loftAcross } from './loftAcross.ts';
 export {
   chordCircleRadius,
   type LongArch,

@@ -22,9 +22,9 @@ export function rollAngle(target: number, ratio: number): number {
     if (miss > 0) high = psi;
     else low = psi;
     const newton = psi - miss / (1 + ratio * Math.cos(psi));
-    const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - psi) <= SETTLED * Math.PI) return next;
-    psi = next;
+    // Before the bracket is asked: rounding may put the answer itself a hair outside it.
+    if (Math.abs(newton - psi) <= SETTLED * Math.PI) return newton;
+    psi = newton > low && newton < high ? newton : (low + high) / 2;
   }
   throw new Bug(`roll angle did not settle for ${target}, ratio ${ratio}`);
 }

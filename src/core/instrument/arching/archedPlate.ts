@@ -2,7 +2,7 @@ import type { Finding } from '../../base/index.ts';
 import type { CurtateCycloid, FairNet, Loft, LongArch } from '../../surface/index.ts';
 import type { ArchNumbers, Plate, StationName } from './archNumbers.ts';
 import type { ChannelLine } from './channelLine.ts';
-import type { ChannelTwist } from './channelTwist.ts';
+import type { ChannelMiss } from './channelMiss.ts';
 import type { HeightPull } from './drawnHeights.ts';
 import type { EdgeMembers } from './edgeShape.ts';
 
@@ -40,8 +40,8 @@ export interface PlateArch {
   readonly loft: Loft;
   /** Added to the loft inside the channel: what makes it fair, and what draws it to measured heights. */
   readonly correction: FairNet;
-  /** What keeps the fade beside the channel smooth where the channel's arcs meet. */
-  readonly twist: ChannelTwist;
+  /** What both miss along the channel, which is faded out beside it. */
+  readonly miss: ChannelMiss;
   /** How measured heights draw the surface; null where none are given. */
   readonly pull: HeightPull | null;
   /** From the lower end up. */

@@ -1,5 +1,12 @@
 import { type Point, point, WELD_MM } from '../../base/index.ts';
-import { type Chain, type HalfOutline, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
+import {
+  type Chain,
+  distanceToSpans,
+  type HalfOutline,
+  nearestOnSpans,
+  type Span,
+  spansOf,
+} from '../../curve/index.ts';
 
 /** The lines that a plate's edge is made of, treble half: three sections and the two corner ends. */
 export type EdgeMembers = readonly EdgeMember[];
@@ -38,7 +45,7 @@ export function edgeDistances(
   at: Point<'body'>,
   withinMm = Number.POSITIVE_INFINITY,
 ): readonly number[] {
-  return members.map(({ spans }) => nearestOnSpans(spans, at, withinMm).distanceMm);
+  return members.map(({ spans }) => distanceToSpans(spans, at.x, at.y, withinMm));
 }
 
 /** A distance and how it grows: the unit vector away from what it is measured from. */
@@ -97,13 +104,44 @@ export function finishedEdgeHeight(
   distancesMm: readonly number[],
   outsideChannelMm: number,
 ): number {
+  let [least, powers] = [Number.POSITIVE_INFINITY, 0];
+  for (const distance of distancesMm) {
+    if (distance < least) least = distance;
+    powers += fourthPower(distance - sizes.crestInsetMm);
+  }
+  return heightBetween(sizes, least, powers, outsideChannelMm);
+}
+
+/** {@link finishedEdgeHeight} at a place, from the edge's members themselves; `withinMm` for members farther off than that. */
+export function finishedEdgeHeightAt(
+  sizes: EdgeSizes,
+  members: EdgeMembers,
+  at: Point<'body'>,
+  outsideChannelMm: number,
+  withinMm = Number.POSITIVE_INFINITY,
+): number {
+  let [least, powers] = [Number.POSITIVE_INFINITY, 0];
+  for (const { spans } of members) {
+    const distance = distanceToSpans(spans, at.x, at.y, withinMm);
+    if (distance < least) least = distance;
+    powers += fourthPower(distance - sizes.crestInsetMm);
+  }
+  return heightBetween(sizes, least, powers, outsideChannelMm);
+}
+
+/** Of the reciprocal. */
+function fourthPower(mm: number): number {
+  const square = mm * mm;
+  return 1 / (square * square);
+}
+
+function heightBetween(sizes: EdgeSizes, least: number, powers: number, outsideChannelMm: number): number {
   const inset = sizes.crestInsetMm;
-  const least = Math.min(...distancesMm);
   if (least <= inset + WELD_MM) {
     const out = Math.max(0, inset - least);
     return sizes.edgeHeightMm - (inset - Math.sqrt(inset * inset - out * out));
   }
-  const inside = distancesMm.reduce((sum, distance) => sum + (distance - inset) ** -4, 0) ** -0.25;
+  const inside = 1 / Math.sqrt(Math.sqrt(powers));
   const share = outsideChannelMm / (outsideChannelMm + inside);
   return sizes.edgeHeightMm - sizes.scoopDepthMm * (1 - share * share);
 }

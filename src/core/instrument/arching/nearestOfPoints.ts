@@ -2,6 +2,9 @@ import { type Point, point } from '../../base/index.ts';
 
 /** Which of many points may be nearest, by the cell of a grid that a place lies in. */
 export interface PointGrid {
+  /** The points themselves. */
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
   readonly fromX: number;
   readonly fromY: number;
   readonly columns: number;
@@ -43,7 +46,7 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
       if ((squares[index] as number) <= most) near[count++] = index;
     return near.slice(0, count);
   });
-  return { fromX, fromY, columns, rows, cells, clearMm };
+  return { xs, ys, fromX, fromY, columns, rows, cells, clearMm };
 }
 
 /** The cell that a place lies in; −1 for a place off the grid. */
@@ -65,22 +68,22 @@ export function cellMiddle(
 }
 
 /** The first of the nearest points; null for a place off the grid. */
-export function nearestInGrid(
-  grid: PointGrid,
-  points: readonly Point<'body'>[],
-  x: number,
-  y: number,
-): number | null {
+export function nearestInGrid(grid: PointGrid, x: number, y: number): number | null {
   const cell = cellOf(grid, x, y);
   if (cell < 0) return null;
+  const { xs, ys } = grid;
   const candidates = grid.cells[cell] as Uint16Array;
   let best = candidates[0] as number;
   let least = Number.POSITIVE_INFINITY;
-  for (const index of candidates) {
-    const { x: pointX, y: pointY } = points[index] as Point<'body'>;
-    const [alongX, alongY] = [pointX - x, pointY - y];
+  for (let at = 0; at < candidates.length; at++) {
+    const index = candidates[at] as number;
+    const alongX = (xs[index] as number) - x;
+    const alongY = (ys[index] as number) - y;
     const square = alongX * alongX + alongY * alongY;
-    if (square < least) [least, best] = [square, index];
+    if (square < least) {
+      least = square;
+      best = index;
+    }
   }
   return best;
 }

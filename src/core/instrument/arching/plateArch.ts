@@ -27,7 +27,7 @@ import {
   plateValueNames,
   type StationName,
 } from './archNumbers.ts';
-import { channelTwist } from './channelTwist.ts';
+import { channelMiss } from './channelMiss.ts';
 import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
@@ -116,7 +116,7 @@ export function archOn(
     edge,
     loft: drawnLoft,
     correction,
-    twist: channelTwist(channel.line, drawnLoft, correction),
+    miss: channelMiss(channel.line, drawnLoft, correction),
     pull: drawnTo,
     stations: stations.value,
   };

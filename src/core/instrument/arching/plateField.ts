@@ -8,11 +8,11 @@ import {
   rowEnds,
   rowSides,
 } from '../../curve/index.ts';
-import { type HeightField, loftHeight, loftRow, netRow, netRowHeight } from '../../surface/index.ts';
+import { type HeightField, loftAcross, loftRow, netRow, netRowHeight } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import type { EdgeState } from './edgeShape.ts';
-import { fadeReach, heightAtFoot } from './plateHeight.ts';
-import { footOn } from './smoothLine.ts';
+import { fadedMiss, fadeReach, heightOutside } from './plateHeight.ts';
+import { footPlace, leftOfPlace } from './smoothLine.ts';
 
 /**
  * Heights of a plate's outside over a grid that is even about the centre line and starts at the lower end; NaN off the
@@ -54,27 +54,37 @@ function rowHeights(
   stepMm: number,
   count: number,
 ): Float64Array {
-  const across = loftRow(arch.loft, yMm);
+  const heights = new Float64Array(count).fill(Number.NaN);
+  if (crossings.length === 0) return heights;
+  const { line } = arch.channel;
+  const body = new Float64Array(count);
+  loftAcross(loftRow(arch.loft, yMm), stepMm, body);
   const correction = netRow(arch.correction, yMm);
   const lowestMm = state === 'arched' ? arch.numbers.edgeHeightMm : Number.NEGATIVE_INFINITY;
   const fadeMm = fadeReach(arch);
   let deepToMm = Number.NEGATIVE_INFINITY;
   let passed = 0;
-  const heights = new Float64Array(count).fill(Number.NaN);
   for (let column = 0; column < count; column++) {
     const x = column * stepMm;
     while (passed < crossings.length && (crossings[passed] as number) <= x) passed++;
     if (passed % 2 === 0) continue;
-    if (x >= deepToMm) {
-      const foot = footOn(arch.channel.line, x, yMm);
-      if (foot.distanceMm < fadeMm) {
-        heights[column] = heightAtFoot(arch, x, yMm, foot, state);
-        continue;
-      }
-      deepToMm = x + foot.distanceMm - fadeMm;
+    if (x < deepToMm) {
+      heights[column] = Math.max(
+        lowestMm,
+        arch.channelZMm + (body[column] as number) + netRowHeight(arch.correction, correction, x),
+      );
+      continue;
     }
-    const insideMm = loftHeight(across, x) + netRowHeight(arch.correction, correction, x);
-    heights[column] = Math.max(lowestMm, arch.channelZMm + insideMm);
+    const at = footPlace(line, x, yMm);
+    const distanceMm = leftOfPlace(line, at, x, yMm);
+    if (distanceMm >= fadeMm) deepToMm = x + distanceMm - fadeMm;
+    if (distanceMm < 0) {
+      heights[column] = heightOutside(arch, x, yMm, -distanceMm, state);
+      continue;
+    }
+    const insideMm = (body[column] as number) + netRowHeight(arch.correction, correction, x);
+    const fadedMm = distanceMm < fadeMm ? fadedMiss(arch, { at, distanceMm }).fadedMm : 0;
+    heights[column] = Math.max(lowestMm, arch.channelZMm + insideMm - fadedMm);
   }
   return heights;
 }

@@ -1,15 +1,15 @@
 import { point } from '../../base/index.ts';
 import { loftAt, loftHeight, loftRow, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
-import { twistTerm } from './channelTwist.ts';
+import { missInside } from './channelMiss.ts';
 import {
   type EdgeState,
   edgeAway,
-  edgeDistances,
   finishedEdgeHeight,
+  finishedEdgeHeightAt,
   finishedEdgeSlopes,
 } from './edgeShape.ts';
-import { type Foot, footOn, isLeft, isSurelyLeft } from './smoothLine.ts';
+import { type Foot, footOn, footPlace, isLeft, isSurelyLeft, leftOfPlace } from './smoothLine.ts';
 
 /** Share of the body length, 5 mm on a violin, over which what the correction misses at the channel is faded out. */
 const FADE_SHARE = 5 / 355;
@@ -23,7 +23,7 @@ const FADE_SHARE = 5 / 355;
 export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: EdgeState): number {
   const x = Math.abs(xMm);
   if (!isSurelyLeft(arch.channel.line, x, yMm, fadeReach(arch)))
-    return heightAtFoot(arch, x, yMm, footOn(arch.channel.line, x, yMm), state);
+    return heightAtFoot(arch, x, yMm, footBeside(arch, x, yMm), state);
   const bodyMm = loftHeight(loftRow(arch.loft, yMm), x) + netAt(arch.correction, x, yMm).zMm;
   return Math.max(
     state === 'arched' ? arch.numbers.edgeHeightMm : Number.NEGATIVE_INFINITY,
@@ -31,15 +31,38 @@ export function plateHeight(arch: PlateArch, xMm: number, yMm: number, state: Ed
   );
 }
 
+/** The foot on the channel without its place. */
+function footBeside({ channel }: PlateArch, x: number, yMm: number): Pick<Foot, 'at' | 'distanceMm'> {
+  const at = footPlace(channel.line, x, yMm);
+  return { at, distanceMm: leftOfPlace(channel.line, at, x, yMm) };
+}
+
 /** {@link plateHeight} where the nearest place of the channel is known already; x not below 0. */
-export function heightAtFoot(arch: PlateArch, x: number, yMm: number, foot: Foot, state: EdgeState): number {
+export function heightAtFoot(
+  arch: PlateArch,
+  x: number,
+  yMm: number,
+  foot: Pick<Foot, 'at' | 'distanceMm'>,
+  state: EdgeState,
+): number {
   const { edgeHeightMm } = arch.numbers;
   if (foot.distanceMm >= 0) {
     const finished = arch.channelZMm + insideHeight(arch, x, yMm, foot);
     return state === 'finished' ? finished : Math.max(edgeHeightMm, finished);
   }
-  if (state === 'arched') return edgeHeightMm;
-  return finishedEdgeHeight(arch.numbers, edgeDistances(arch.edge, point(x, yMm)), -foot.distanceMm);
+  return heightOutside(arch, x, yMm, -foot.distanceMm, state);
+}
+
+/** {@link plateHeight} so far outside the channel. */
+export function heightOutside(
+  { numbers, edge }: PlateArch,
+  x: number,
+  yMm: number,
+  outsideMm: number,
+  state: EdgeState,
+): number {
+  if (state === 'arched') return numbers.edgeHeightMm;
+  return finishedEdgeHeightAt(numbers, edge, point(x, yMm), outsideMm);
 }
 
 /** Share of the body length, 10 mm on a violin, to which an arch is mirrored beyond its channel; farther out it stays level. */
@@ -67,8 +90,13 @@ export function continuedArchHeight(arch: PlateArch, xMm: number, yMm: number): 
  * Loft and correction, less the few thousandths that they miss at the channel: height and slope at the foot, faded out.
  * Above the channel, so that it is exactly level with the scoop there.
  */
-function insideHeight(arch: PlateArch, x: number, yMm: number, foot: Foot): number {
-  const height = bodyAt(arch, x, yMm).zMm;
+function insideHeight(
+  arch: PlateArch,
+  x: number,
+  yMm: number,
+  foot: Pick<Foot, 'at' | 'distanceMm'>,
+): number {
+  const height = loftHeight(loftRow(arch.loft, yMm), x) + netAt(arch.correction, x, yMm).zMm;
   return foot.distanceMm >= fadeReach(arch) ? height : height - fadedMiss(arch, foot).fadedMm;
 }
 
@@ -101,9 +129,9 @@ export function nearPlateHeight(arch: PlateArch, xMm: number, yMm: number): numb
   const { line } = arch.channel;
   if (isLeft(line, x, yMm))
     return arch.channelZMm + loftHeight(loftRow(arch.loft, yMm), x) + netAt(arch.correction, x, yMm).zMm;
-  const outsideMm = Math.max(0, -footOn(line, x, yMm).distanceMm);
+  const outsideMm = Math.max(0, -leftOfPlace(line, footPlace(line, x, yMm), x, yMm));
   const farMm = FAR_EDGE_SHARE * arch.bodyLengthMm;
-  return finishedEdgeHeight(arch.numbers, edgeDistances(arch.edge, point(x, yMm), farMm), outsideMm);
+  return finishedEdgeHeightAt(arch.numbers, arch.edge, point(x, yMm), outsideMm, farMm);
 }
 
 /** {@link plateSlopes} as near as {@link nearPlateHeight}. */
@@ -148,15 +176,11 @@ function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): Surf
 const BESIDE_MM = 0.1;
 
 /** What loft and correction miss at the channel, carried inwards with its slope, and what of it is taken away. */
-export function fadedMiss(arch: PlateArch, foot: Foot) {
-  const t = Math.min(1, foot.distanceMm / fadeReach(arch));
-  const miss = bodyAt(arch, foot.x, foot.y);
-  const inwardSlope = -miss.slopeX * Math.sin(foot.headingRad) + miss.slopeY * Math.cos(foot.headingRad);
-  const d = foot.distanceMm;
-  const twist = twistTerm(arch.twist, arch.channel.line, foot.at);
-  const missMm = miss.zMm + d * (inwardSlope + d * twist);
-  const left = (1 - t) ** 2 * (1 + 2 * t);
-  return { inwardSlope: inwardSlope + 2 * d * twist, missMm, left, fadedMm: missMm * left };
+export function fadedMiss(arch: PlateArch, { at, distanceMm }: Pick<Foot, 'at' | 'distanceMm'>) {
+  const t = Math.min(1, distanceMm / fadeReach(arch));
+  const { mm, inwardSlope } = missInside(arch.miss, arch.channel.line, at, distanceMm);
+  const left = (1 - t) * (1 - t) * (1 + 2 * t);
+  return { inwardSlope, missMm: mm, left, fadedMm: mm * left };
 }
 
 function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot, withinMm?: number): SurfacePoint {

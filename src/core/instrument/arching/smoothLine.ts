@@ -61,7 +61,7 @@ export function isSurelyLeft({ grid, leftMm }: SmoothLine, x: number, y: number,
 export function isLeft(line: SmoothLine, x: number, y: number): boolean {
   const { points, headings, grid } = line;
   if (isSurelyLeft(line, x, y, 0)) return true;
-  const nearest = nearestInGrid(grid, points, x, y) ?? nearestOfAll(line, x, y);
+  const nearest = nearestInGrid(grid, x, y) ?? nearestOfAll(line, x, y);
   const at = points[nearest] as LinePoint;
   return (y - at.y) * (headings[2 * nearest] as number) > (x - at.x) * (headings[2 * nearest + 1] as number);
 }
@@ -75,15 +75,48 @@ export interface Foot extends LinePoint {
 
 /** Foot of the perpendicular from a point on the line, or the nearer end. */
 export function footOn(line: SmoothLine, x: number, y: number): Foot {
-  const { points } = line;
-  const best = nearestInGrid(line.grid, points, x, y) ?? nearestOfAll(line, x, y);
-  const interval = ahead(points[best], x, y) >= 0 ? best : best - 1;
-  const at =
-    interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);
+  const at = footPlace(line, x, y);
   const foot = pointAt(line, at);
-  const side = (y - foot.y) * Math.cos(foot.headingRad) - (x - foot.x) * Math.sin(foot.headingRad);
-  const distance = Math.hypot(x - foot.x, y - foot.y);
-  return { ...foot, at, distanceMm: side < 0 ? -distance : distance };
+  return { ...foot, at, distanceMm: leftOfPlace(line, at, x, y) };
+}
+
+/** The foot counted in points of the line. */
+export function footPlace(line: SmoothLine, x: number, y: number): number {
+  const { points, headings } = line;
+  const best = nearestInGrid(line.grid, x, y) ?? nearestOfAll(line, x, y);
+  const place = points[best] as LinePoint;
+  const ahead =
+    (x - place.x) * (headings[2 * best] as number) + (y - place.y) * (headings[2 * best + 1] as number);
+  const interval = ahead >= 0 ? best : best - 1;
+  return interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);
+}
+
+/** How far a point stands to the left of the line's travel at its foot there, mm; negative to the right. */
+export function leftOfPlace(line: SmoothLine, at: number, x: number, y: number): number {
+  const interval = Math.max(0, Math.min(line.points.length - 2, Math.floor(at)));
+  const t = at - interval;
+  const { points, headings } = line;
+  const a = points[interval] as LinePoint;
+  const b = points[interval + 1] as LinePoint;
+  const heading = 2 * interval;
+  const aX = headings[heading] as number;
+  const aY = headings[heading + 1] as number;
+  const bX = headings[heading + 2] as number;
+  const bY = headings[heading + 3] as number;
+  const chordX = b.x - a.x;
+  const chordY = b.y - a.y;
+  const lengthMm = tangentLength(chordX, chordY, aX * bX + aY * bY);
+  const stay = 1 - t;
+  const after = t * t * (3 - 2 * t);
+  const leave = lengthMm * t * stay * stay;
+  const arrive = lengthMm * t * t * stay;
+  const offX = x - a.x - after * chordX - leave * aX + arrive * bX;
+  const offY = y - a.y - after * chordY - leave * aY + arrive * bY;
+  const across = (6 * t * stay) / lengthMm;
+  const alongX = across * chordX + along(t, aX, bX);
+  const alongY = across * chordY + along(t, aY, bY);
+  const distanceMm = Math.sqrt(offX * offX + offY * offY);
+  return offY * alongX < offX * alongY ? -distanceMm : distanceMm;
 }
 
 function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number): number {
@@ -165,34 +198,43 @@ function along(t: number, leaving: number, arriving: number): number {
   return (1 - t) * (1 - 3 * t) * leaving + t * (3 * t - 2) * arriving;
 }
 
-/** How far a point lies ahead of a place, along its heading. */
-function ahead(place: LinePoint | undefined, x: number, y: number): number {
-  if (!place) throw new Bug('an empty line has no foot');
-  return (x - place.x) * Math.cos(place.headingRad) + (y - place.y) * Math.sin(place.headingRad);
-}
-
 /** mm. A foot this near is found: rounding of places on a body leaves as much. */
 const SETTLED_MM = 500 * Number.EPSILON;
 
 /** How far a point lies ahead of the place t of an interval, along its heading: {@link ahead} of {@link pointAt}. */
 function leadAt(line: SmoothLine, interval: number, t: number, x: number, y: number): number {
   const { points, headings } = line;
-  const [a, b] = [points[interval] as LinePoint, points[interval + 1] as LinePoint];
+  const a = points[interval] as LinePoint;
+  const b = points[interval + 1] as LinePoint;
   const at = 2 * interval;
-  const [aX, aY] = [headings[at] as number, headings[at + 1] as number];
-  const [bX, bY] = [headings[at + 2] as number, headings[at + 3] as number];
-  const [chordX, chordY] = [b.x - a.x, b.y - a.y];
+  const aX = headings[at] as number;
+  const aY = headings[at + 1] as number;
+  const bX = headings[at + 2] as number;
+  const bY = headings[at + 3] as number;
+  const chordX = b.x - a.x;
+  const chordY = b.y - a.y;
   const lengthMm = tangentLength(chordX, chordY, aX * bX + aY * bY);
   const stay = 1 - t;
   const after = t * t * (3 - 2 * t);
-  const [leave, arrive] = [lengthMm * t * stay * stay, lengthMm * t * t * stay];
-  const [offX, offY] = [
-    x - a.x - after * chordX - leave * aX + arrive * bX,
-    y - a.y - after * chordY - leave * aY + arrive * bY,
-  ];
+  const leave = lengthMm * t * stay * stay;
+  const arrive = lengthMm * t * t * stay;
+  const offX = x - a.x - after * chordX - leave * aX + arrive * bX;
+  const offY = y - a.y - after * chordY - leave * aY + arrive * bY;
   const across = (6 * t * stay) / lengthMm;
-  const [alongX, alongY] = [across * chordX + along(t, aX, bX), across * chordY + along(t, aY, bY)];
+  const alongX = across * chordX + along(t, aX, bX);
+  const alongY = across * chordY + along(t, aY, bY);
   return (offX * alongX + offY * alongY) / Math.sqrt(alongX * alongX + alongY * alongY);
+}
+
+/** How fast the line leaves and reaches the points of an interval, mm for the whole of it. */
+export function tangentLengthAt({ points, headings }: SmoothLine, interval: number): number {
+  const [a, b] = [points[interval], points[interval + 1]];
+  if (!a || !b) throw new Bug(`no interval ${interval} in a line of ${points.length} points`);
+  const at = 2 * interval;
+  const cosine =
+    (headings[at] as number) * (headings[at + 2] as number) +
+    (headings[at + 1] as number) * (headings[at + 3] as number);
+  return tangentLength(b.x - a.x, b.y - a.y, cosine);
 }
 
 /** An arc's cubic with the right tangents has tangent lengths chord / cos² of a quarter of its sweep. */
@@ -211,8 +253,13 @@ function footFraction(line: SmoothLine, interval: number, x: number, y: number):
     const t = low + ((high - low) * atLow) / (atLow - atHigh);
     const lead = leadAt(line, interval, t, x, y);
     if (Math.abs(lead) < SETTLED_MM) return t;
-    if (lead > 0) [low, atLow] = [t, lead];
-    else [high, atHigh] = [t, lead];
+    if (lead > 0) {
+      low = t;
+      atLow = lead;
+    } else {
+      high = t;
+      atHigh = lead;
+    }
   }
   return atLow === 0 ? low : atHigh >= 0 ? high : low + ((high - low) * atLow) / (atLow - atHigh);
 }
