@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { type FairNet, fairNet, type NetCondition, netAt } from './fairNet.ts';
+import { fairNet, type NetCondition } from './fairNet.ts';
+import { type FairNet, netAt } from './netValue.ts';
 
 const grid = { stepMm: 5, fromMm: -10, columns: 8, rows: 12 };
 

@@ -7,22 +7,7 @@ import {
   zeroBanded,
 } from '../numeric/index.ts';
 import { cubicBasis } from './cubicBasis.ts';
-import type { SurfacePoint } from './loft.ts';
-import type { SurfaceShape } from './surfaceShape.ts';
-
-/** Where a net lies: x from 0 to `columns` steps, y from `fromMm` in `rows` steps; it is even in x. */
-export interface NetGrid {
-  readonly stepMm: number;
-  readonly fromMm: number;
-  readonly columns: number;
-  readonly rows: number;
-}
-
-/** A smooth surface over a rectangle: bicubic B-spline, twice continuously differentiable. */
-export interface FairNet extends NetGrid {
-  /** Row by row along y, columns 0 to one past the last step of each. */
-  readonly coefficients: Float64Array;
-}
+import { type FairNet, type NetGrid, placeOf } from './netValue.ts';
 
 /** Whether a net is held to 0 at x = 0, or as free there as anywhere. */
 export type OnAxis = 'zero' | 'free';
@@ -68,9 +53,7 @@ export function netFrame(
   const matrix = zeroBanded(across * (grid.rows + 3), 3 * across + 3);
   addBending(unknowns, weightAt, matrix);
   const pulls = places.map(({ x, y, along, weight }): readonly Term[] => {
-    const terms = along
-      ? [...termsAt(unknowns, x, y, 1, 0, along.x), ...termsAt(unknowns, x, y, 0, 1, along.y)]
-      : termsAt(unknowns, x, y, 0, 0, 1);
+    const terms = along ? slopeTerms(unknowns, x, y, along) : termsAt(unknowns, x, y, 0, 0, 1);
     addSquare(terms, weight, matrix);
     return terms.map(({ unknown, factor }) => ({ unknown, factor: factor * weight }));
   });
@@ -101,13 +84,6 @@ function wholeRows({ grid, onAxis }: NetFrame, solved: Float64Array): Float64Arr
   });
 }
 
-/** Two nets over one grid added up. */
-export function sumOfNets(a: FairNet, b: FairNet): FairNet {
-  if (a.columns !== b.columns || a.rows !== b.rows || a.stepMm !== b.stepMm || a.fromMm !== b.fromMm)
-    throw new Bug('nets over different grids added up');
-  return { ...a, coefficients: a.coefficients.map((value, at) => value + (b.coefficients[at] as number)) };
-}
-
 /** Frame and net at once. */
 export function fairNet(
   grid: NetGrid,
@@ -122,102 +98,6 @@ export function fairNet(
       frame,
       conditions.map(({ value }) => value),
     )
-  );
-}
-
-/** Height and slopes of a net; x may be of either sign. Promises a place on its rectangle. */
-export function netAt(net: FairNet, xMm: number, yMm: number): SurfacePoint {
-  const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
-  const inX = cubicBasis(tX, 0);
-  const inY = cubicBasis(tY, 0);
-  const slopeInX = cubicBasis(tX, 1);
-  const slopeInY = cubicBasis(tY, 1);
-  const { coefficients, stepMm } = net;
-  const stride = net.columns + 2;
-  // Even in x: column −1 is column 1.
-  const before = spanX === 0 ? 1 : spanX - 1;
-  let z = 0;
-  let byX = 0;
-  let byY = 0;
-  for (let row = 0; row < 4; row++) {
-    const first = (spanY + row) * stride;
-    const a = coefficients[first + before] as number;
-    const b = coefficients[first + spanX] as number;
-    const c = coefficients[first + spanX + 1] as number;
-    const d = coefficients[first + spanX + 2] as number;
-    const along = a * inX[0] + b * inX[1] + c * inX[2] + d * inX[3];
-    const share = inY[row] as number;
-    z += along * share;
-    byX += (a * slopeInX[0] + b * slopeInX[1] + c * slopeInX[2] + d * slopeInX[3]) * share;
-    byY += along * (slopeInY[row] as number);
-  }
-  return { zMm: z, slopeX: (Math.sign(xMm) * byX) / stepMm || 0, slopeY: byY / stepMm };
-}
-
-/** {@link netAt} with its second derivatives. */
-export function netShape(net: FairNet, xMm: number, yMm: number): SurfaceShape {
-  const { spanX, spanY, tX, tY } = placeOf(net, Math.abs(xMm), yMm);
-  const x0 = cubicBasis(tX, 0);
-  const x1 = cubicBasis(tX, 1);
-  const x2 = cubicBasis(tX, 2);
-  const y0 = cubicBasis(tY, 0);
-  const y1 = cubicBasis(tY, 1);
-  const y2 = cubicBasis(tY, 2);
-  const { coefficients, stepMm } = net;
-  const stride = net.columns + 2;
-  const before = spanX === 0 ? 1 : spanX - 1;
-  const shape = { zMm: 0, slopeX: 0, slopeY: 0, bendXX: 0, bendXY: 0, bendYY: 0 };
-  for (let row = 0; row < 4; row++) {
-    const first = (spanY + row) * stride;
-    const a = coefficients[first + before] as number;
-    const b = coefficients[first + spanX] as number;
-    const c = coefficients[first + spanX + 1] as number;
-    const d = coefficients[first + spanX + 2] as number;
-    const value = a * x0[0] + b * x0[1] + c * x0[2] + d * x0[3];
-    const slope = a * x1[0] + b * x1[1] + c * x1[2] + d * x1[3];
-    const bend = a * x2[0] + b * x2[1] + c * x2[2] + d * x2[3];
-    const share = y0[row] as number;
-    const change = y1[row] as number;
-    shape.zMm += value * share;
-    shape.slopeX += slope * share;
-    shape.slopeY += value * change;
-    shape.bendXX += bend * share;
-    shape.bendXY += slope * change;
-    shape.bendYY += value * (y2[row] as number);
-  }
-  const side = Math.sign(xMm);
-  return {
-    zMm: shape.zMm,
-    slopeX: (side * shape.slopeX) / stepMm || 0,
-    slopeY: shape.slopeY / stepMm,
-    bendXX: shape.bendXX / stepMm ** 2,
-    bendXY: (side * shape.bendXY) / stepMm ** 2 || 0,
-    bendYY: shape.bendYY / stepMm ** 2,
-  };
-}
-
-/** A net cut at one y: the coefficients across, from column −1 on. */
-export function netRow(net: FairNet, yMm: number): Float64Array {
-  const { spanY, tY } = placeOf(net, 0, yMm);
-  const inY = cubicBasis(tY, 0);
-  return Float64Array.from({ length: net.columns + 3 }, (_, index) => {
-    const column = index - 1;
-    let sum = 0;
-    for (let row = 0; row < 4; row++) sum += coefficientAt(net, column, spanY + row) * (inY[row] as number);
-    return sum;
-  });
-}
-
-/** Height at a place of a row, mm. */
-export function netRowHeight(net: NetGrid, row: Float64Array, xMm: number): number {
-  const across = Math.abs(xMm) / net.stepMm;
-  const span = Math.max(0, Math.min(net.columns - 1, Math.floor(across)));
-  const [a, b, c, d] = cubicBasis(across - span, 0);
-  return (
-    a * (row[span] as number) +
-    b * (row[span + 1] as number) +
-    c * (row[span + 2] as number) +
-    d * (row[span + 3] as number)
   );
 }
 
@@ -240,23 +120,6 @@ function termsAt(
   return spanTerms(unknowns, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled);
 }
 
-/** The span that a place lies in, and how far across it. */
-function placeOf(
-  grid: NetGrid,
-  x: number,
-  y: number,
-): { spanX: number; spanY: number; tX: number; tY: number } {
-  const [alongX, alongY] = [x / grid.stepMm, (y - grid.fromMm) / grid.stepMm];
-  const spanX = Math.max(0, Math.min(grid.columns - 1, Math.floor(alongX)));
-  const spanY = Math.max(0, Math.min(grid.rows - 1, Math.floor(alongY)));
-  return { spanX, spanY, tX: alongX - spanX, tY: alongY - spanY };
-}
-
-/** Even in x: column −1 is column 1. */
-function coefficientAt(net: FairNet, column: number, row: number): number {
-  return net.coefficients[row * (net.columns + 2) + Math.abs(column)] as number;
-}
-
 /** How the coefficients of a grid hang on its unknowns: which one of a row a column follows, and with what share. */
 interface NetUnknowns {
   readonly grid: NetGrid;
@@ -276,6 +139,20 @@ function netUnknowns(grid: NetGrid, onAxis: OnAxis): NetUnknowns {
         share: (column) => (column === 0 ? -0.5 : 1),
       }
     : { grid, across: grid.columns + 2, column: Math.abs, share: () => 1 };
+}
+
+/** What each unknown adds to the slope in a direction. */
+function slopeTerms(
+  unknowns: NetUnknowns,
+  x: number,
+  y: number,
+  along: { readonly x: number; readonly y: number },
+): readonly Term[] {
+  const up = termsAt(unknowns, x, y, 0, 1, along.y);
+  return termsAt(unknowns, x, y, 1, 0, along.x).map(({ unknown, factor }, index) => ({
+    unknown,
+    factor: factor + (up[index] as Term).factor,
+  }));
 }
 
 function spanTerms(
@@ -305,21 +182,32 @@ function addBending(
 ): void {
   const { grid } = unknowns;
   const samples = bendingSamples(grid.stepMm);
+  const evenly = new Float64Array(256);
+  for (const { square } of samples) addTimes(evenly, 1, square);
   const ones = [1, 1, 1, 1];
+  const local = new Float64Array(256);
+  const weights = new Float64Array(samples.length);
   for (let spanY = 0; spanY < grid.rows; spanY++)
     for (let spanX = 0; spanX < grid.columns; spanX++) {
-      const local = new Float64Array(256);
-      for (const { tX, tY, square } of samples) {
-        const weight = weightAt((spanX + tX) * grid.stepMm, grid.fromMm + (spanY + tY) * grid.stepMm);
-        for (let at = 0; at < 256; at++) local[at] = (local[at] as number) + weight * (square[at] as number);
-      }
-      const terms = spanTerms(unknowns, spanX, spanY, ones, ones, 1);
-      terms.forEach((a, row) => {
-        terms.forEach((b, column) => {
-          addProduct(a, b, local[16 * row + column] as number, matrix);
-        });
+      samples.forEach(({ tX, tY }, at) => {
+        weights[at] = weightAt((spanX + tX) * grid.stepMm, grid.fromMm + (spanY + tY) * grid.stepMm);
       });
+      local.fill(0);
+      // Most spans lie on one side altogether.
+      if (weights.every((weight) => weight === weights[0])) addTimes(local, weights[0] as number, evenly);
+      else
+        samples.forEach(({ square }, at) => {
+          addTimes(local, weights[at] as number, square);
+        });
+      const terms = spanTerms(unknowns, spanX, spanY, ones, ones, 1);
+      for (let row = 0; row < 16; row++)
+        for (let column = 0; column < 16; column++)
+          addProduct(terms[row] as Term, terms[column] as Term, local[16 * row + column] as number, matrix);
     }
+}
+
+function addTimes(sum: Float64Array, weight: number, square: Float64Array): void {
+  for (let at = 0; at < 256; at++) sum[at] = (sum[at] as number) + weight * (square[at] as number);
 }
 
 interface BendingSample {

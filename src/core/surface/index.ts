@@ -22,20 +22,13 @@ export {
 } from './cubicKnots.ts';
 export { type CurtateCycloid, curtateCycloid, cycloidHeight } from './curtateCycloid.ts';
 export {
-  type FairNet,
   fairNet,
   type NetCondition,
   type NetFrame,
-  type NetGrid,
   type NetPlace,
-  netAt,
   netFrame,
-  netRow,
-  netRowHeight,
-  netShape,
   type OnAxis,
   solveNet,
-  sumOfNets,
 } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline, splineValue } from './fairSpline.ts';
 export { flatPlace } from './flatPlace.ts';
@@ -70,6 +63,7 @@ export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measu
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
 export type { MeasuredSection, MeasuredShape } from './measuredShape.ts';
+export { type FairNet, type NetGrid, netAt, netRow, netRowHeight, netShape, sumOfNets } from './netValue.ts';
 export { scatteredSpline } from './scatteredSpline.ts';
 export { sectionLine } from './sectionLine.ts';
 export { type Lamp, lampPlace } from './shadingLamp.ts';

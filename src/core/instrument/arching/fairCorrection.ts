@@ -137,21 +137,26 @@ function stationPlaces({ name, halfWidthMm, yMm }: StationPlace): readonly NetPl
 }
 
 /** Whether a point with x ≥ 0 lies inside the channel, by the crossings of its row, which are found once a row. */
-function insideTest(channel: ChannelLine): (x: number, y: number) => boolean {
+function insideTest({ line }: ChannelLine): (x: number, y: number) => boolean {
+  const { xs, ys } = line.grid;
   const rows = new Map<number, readonly number[]>();
   return (x, y) => {
     const known = rows.get(y);
-    const crossings = known ?? crossingsAt(channel, y);
+    const crossings = known ?? crossingsAt(xs, ys, y);
     if (!known) rows.set(y, crossings);
-    return crossings.filter((crossing) => crossing > x).length % 2 === 1;
+    let beyond = 0;
+    for (const crossing of crossings) if (crossing > x) beyond++;
+    return beyond % 2 === 1;
   };
 }
 
-function crossingsAt(channel: ChannelLine, y: number): readonly number[] {
-  const { points } = channel.line;
-  return points.flatMap((to, index) => {
-    const from = points[index - 1];
-    if (!from || from.y > y === to.y > y) return [];
-    return [from.x + ((to.x - from.x) * (y - from.y)) / (to.y - from.y)];
-  });
+function crossingsAt(xs: Float64Array, ys: Float64Array, y: number): readonly number[] {
+  const found: number[] = [];
+  for (let to = 1; to < ys.length; to++) {
+    const [fromY, toY] = [ys[to - 1] as number, ys[to] as number];
+    if (fromY > y === toY > y) continue;
+    const fromX = xs[to - 1] as number;
+    found.push(fromX + (((xs[to] as number) - fromX) * (y - fromY)) / (toY - fromY));
+  }
+  return found;
 }

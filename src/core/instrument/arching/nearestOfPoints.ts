@@ -25,25 +25,38 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
   const [fromX, fromY] = [Math.min(...xs) - CELL_MM, Math.min(...ys) - CELL_MM];
   const columns = Math.max(1, Math.ceil((Math.max(...xs) + CELL_MM - fromX) / CELL_MM));
   const rows = Math.max(1, Math.ceil((Math.max(...ys) + CELL_MM - fromY) / CELL_MM));
+  let widestGapMm = 0;
+  for (let at = 1; at < xs.length; at++)
+    widestGapMm = Math.max(
+      widestGapMm,
+      Math.hypot((xs[at] as number) - (xs[at - 1] as number), (ys[at] as number) - (ys[at - 1] as number)),
+    );
   const clearMm = new Float64Array(columns * rows);
-  const squares = new Float64Array(points.length);
   const near = new Uint16Array(points.length);
   const cells = Array.from({ length: columns * rows }, (_, cell) => {
     const { x, y } = cellMiddle({ fromX, fromY, columns }, cell);
-    let least = Number.POSITIVE_INFINITY;
-    for (let index = 0; index < squares.length; index++) {
-      const [alongX, alongY] = [(xs[index] as number) - x, (ys[index] as number) - y];
-      const square = alongX * alongX + alongY * alongY;
-      squares[index] = square;
-      if (square < least) least = square;
+    const away = (at: number): number => {
+      const alongX = (xs[at] as number) - x;
+      const alongY = (ys[at] as number) - y;
+      return Math.sqrt(alongX * alongX + alongY * alongY);
+    };
+    // No point can stand nearer within fewer steps than it takes to walk the difference.
+    const stepsTo = (differenceMm: number): number => Math.max(1, Math.floor(differenceMm / widestGapMm));
+    let leastMm = Number.POSITIVE_INFINITY;
+    for (let at = 0; at < xs.length; ) {
+      const mm = away(at);
+      if (mm < leastMm) leastMm = mm;
+      at += stepsTo(mm - leastMm);
     }
     // From anywhere in the cell a point seems at most half a diagonal nearer or farther than from its middle.
-    const leastMm = Math.sqrt(least);
     clearMm[cell] = leastMm - CELL_MM * Math.SQRT1_2;
-    const most = (leastMm + CELL_MM * Math.SQRT2) ** 2;
+    const mostMm = leastMm + CELL_MM * Math.SQRT2;
     let count = 0;
-    for (let index = 0; index < squares.length; index++)
-      if ((squares[index] as number) <= most) near[count++] = index;
+    for (let at = 0; at < xs.length; ) {
+      const mm = away(at);
+      if (mm <= mostMm) near[count++] = at;
+      at += mm <= mostMm ? 1 : stepsTo(mm - mostMm);
+    }
     return near.slice(0, count);
   });
   return { xs, ys, fromX, fromY, columns, rows, cells, clearMm };
