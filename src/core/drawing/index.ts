@@ -56,5 +56,6 @@ export { roughDrillDrawing } from './roughDrillDrawing.ts';
 export { type SetupSheet, setupSheet } from './setupPiece.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
 export { cardsDrawing } from './sheetDrawingCards.ts';
+export { soundHoleDrawings } from './soundHoleDrawings.ts';
 export { tailDrawings } from './tailDrawings.ts';
 export { wearMapDrawing } from './wearMapDrawing.ts';

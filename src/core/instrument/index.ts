@@ -120,6 +120,7 @@ export type { SetUp, SetupLoad } from './setup/setUp.ts';
 export { SLOT_SHARE, type StringPlace } from './setup/stringPlaces.ts';
 export type { DraftedHole } from './soundHoles/draftHole.ts';
 export { type FittedHole, fitHole, type HoleMisfit, type TracedHole } from './soundHoles/fitHole.ts';
+export { type FlatHole, flatHole } from './soundHoles/flatHole.ts';
 export type { PlacedEye } from './soundHoles/placedHoles.ts';
 export type { SoundHoles } from './soundHoles/soundHoles.ts';
 export type { StringSet, TunedString } from './strings/stringSet.ts';

@@ -9,6 +9,7 @@ export interface HoleSizes {
   readonly upperEyesApartMm: number;
   readonly upperEyeMm: number;
   readonly lowerEyeMm: number;
+  /** Between the places where both edges of the stem turn over, square to it: a little more than its width at the nicks. */
   readonly stemMm: number;
   readonly tipGapMm: number;
   /** Middle of the lower eye from the centre line where the edge decides it; where the shape puts it when left out. */
@@ -135,6 +136,11 @@ export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE):
     perimeterMm: lengthOf(plain),
     eyesApartMm: Math.hypot(lowerEye - upperEye, (shape.upper.eye + shape.lower.eye) * lengthMm),
   });
+}
+
+/** The place of the outer edge of the stem straight across from the inner nick. */
+export function acrossStem({ plain, innerNick }: DraftedHole): Point<'section'> {
+  return nearestOn({ closed: false, vertices: plain.vertices.slice(0, 2) }, innerNick.foot).point;
 }
 
 type Placed = Pick<HoleEndSizes, 'eye' | 'eyeRadiusMm' | 'outer' | 'inner'>;

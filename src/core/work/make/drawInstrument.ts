@@ -10,6 +10,7 @@ import {
   insideGaugeDrawings,
   outlineDrawings,
   purflingPlanDrawing,
+  soundHoleDrawings,
 } from '../../drawing/index.ts';
 import { type Instrument, insideOfBothHalves } from '../../instrument/index.ts';
 import { drawHollowing } from './drawHollowing.ts';
@@ -72,6 +73,7 @@ export function drawInstrument(
     ...sets.flatMap((set) => (set.ok ? set.value : [])),
     ...drawHollowing(instrument, 'back'),
     ...drawHollowing(instrument, 'top'),
+    ...soundHoleDrawings(instrument),
     ...(neck.ok ? neck.value : []),
     ...headDrawings(instrument),
     ...drawSetUp(instrument),

@@ -1,0 +1,211 @@
+import { type Point, point } from '../../base/index.ts';
+import {
+  areaOf,
+  bulgeLeaving,
+  type Chain,
+  nearestOnSpans,
+  pointOn,
+  type Span,
+  segmentLength,
+  segments,
+  spansContain,
+  spansOf,
+  type Vertex,
+} from '../../curve/index.ts';
+import { flatPlace, flattenPatch, type HeightField, heightField } from '../../surface/index.ts';
+import { type PlateArch, plateHeight } from '../arching/index.ts';
+import { acrossStem } from './draftHole.ts';
+import type { PlacedHoles } from './placedHoles.ts';
+
+/**
+ * A treble hole laid flat from the arch: x from the centre line, y from the bridge line, both as they lie on a template that
+ * follows the arch. Millimetres.
+ */
+export interface FlatHole {
+  /** Closed, anticlockwise, with its nicks. */
+  readonly chain: Chain<'section'>;
+  /** The centre line beside the hole, running up. */
+  readonly centreLine: Chain<'section'>;
+  /** The bridge line from the centre line to the inner nick. */
+  readonly bridgeLine: Chain<'section'>;
+  /** Centres of the eyes, and the point of the inner nick. */
+  readonly upperEye: Point<'section'>;
+  readonly lowerEye: Point<'section'>;
+  readonly innerNick: Point<'section'>;
+  readonly areaMm2: number;
+  readonly eyesApartMm: number;
+  /** Across the stem from the inner nick, square to it, flat and in plan. */
+  readonly stemMm: number;
+  readonly planStemMm: number;
+  readonly planAreaMm2: number;
+  /** How far the flat hole lies off the plan one at most, once laid on it as well as can be. */
+  readonly offPlanMm: number;
+  /** What stretching is left in the patch, as shares. */
+  readonly strainMost: number;
+  readonly strainRms: number;
+}
+
+/** mm. Step of the grid on the arch, at most, and wood round the hole that is laid flat with it, on an ordinary violin. */
+const STEP_MM = 2;
+const ROUND_SHARE = 8 / 355;
+/** Steps across the smaller side of a patch that tell its shape; larger bodies keep to as many. */
+const MOST_STEPS = 48;
+
+/**
+ * The hole as it lies on a sheet that hugs the outside of the top, from the centre line to beyond the hole: the finished arch laid
+ * flat with the least strain, and the hole carried along.
+ */
+export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedHoles): FlatHole {
+  const roundMm = ROUND_SHARE * arch.bodyLengthMm;
+  const pieces = inPieces(holes.treble);
+  const [right, low, high] = [
+    Math.max(...pieces.map(({ x }) => x)) + roundMm,
+    Math.min(...pieces.map(({ y }) => y)) - roundMm,
+    Math.max(...pieces.map(({ y }) => y)) + roundMm,
+  ];
+  const patch = flattenPatch(fieldOf(arch, spansOf(outline), { right, low, high }));
+  const raw = (at: Point<'body'>): Point<'section'> => {
+    const flat = flatPlace(patch, at.x, at.y);
+    return flat ? point(flat.uMm, flat.vMm) : point(Number.NaN, Number.NaN);
+  };
+  const place = alongCentreLine(raw, holes.bridgeLineMm, low, high);
+  const chain = throughPieces(pieces.map(place), true);
+  const levels = Array.from(
+    { length: CENTRE_PLACES + 1 },
+    (_, index) => low + ((high - low) * index) / CENTRE_PLACES,
+  );
+  const { hole } = holes;
+  const onBody = ({ x, y }: Point<'section'>): Point<'body'> => point(x, y + holes.nickLineMm);
+  const inner = hole.innerNick.foot;
+  const outer = acrossStem(hole);
+  const flatStem = [inner, outer].map((foot) => place(onBody(foot)));
+  return {
+    chain,
+    centreLine: throughPieces(
+      levels.map((y) => place(point(0, y))),
+      false,
+    ),
+    bridgeLine: throughPieces(
+      Array.from({ length: CENTRE_PLACES + 1 }, (_, index) =>
+        place(point((holes.innerNick.x * index) / CENTRE_PLACES, holes.bridgeLineMm)),
+      ),
+      false,
+    ),
+    upperEye: place(holes.upperEye.centre),
+    lowerEye: place(holes.lowerEye.centre),
+    innerNick: place(holes.innerNick),
+    areaMm2: areaOf(chain),
+    eyesApartMm: between(place(holes.upperEye.centre), place(holes.lowerEye.centre)),
+    stemMm: between(flatStem[0], flatStem[1]),
+    planStemMm: between(inner, outer),
+    planAreaMm2: areaOf(holes.treble),
+    offPlanMm: offPlan(
+      pieces.map((at) => point(at.x, at.y)),
+      pieces.map(place),
+    ),
+    strainMost: patch.strainMost,
+    strainRms: patch.strainRms,
+  };
+}
+
+/** Even number of steps along the lines that are carried along. */
+const CENTRE_PLACES = 8;
+
+/** Wood of the patch stops so far inside the edge of the top, as a share of the body's length: there the edge is rounded. */
+const EDGE_SHARE = 7 / 355;
+
+function fieldOf(
+  arch: PlateArch,
+  edge: readonly Span<'body'>[],
+  { right, low, high }: { readonly right: number; readonly low: number; readonly high: number },
+): HeightField {
+  const leastMm = EDGE_SHARE * arch.bodyLengthMm;
+  const isIn = (at: Point<'body'>): boolean =>
+    spansContain(edge, at) && nearestOnSpans(edge, at, leastMm).segment < 0;
+  const stepMm = Math.max(STEP_MM, right / MOST_STEPS);
+  const columns = Math.ceil(right / stepMm) + 1;
+  const rows = Math.ceil((high - low) / stepMm) + 1;
+  return heightField({ fromXMm: 0, fromYMm: low, stepMm, columns, rows }, (x, y) =>
+    isIn(point(x, y)) ? plateHeight(arch, x, y, 'finished') : Number.NaN,
+  );
+}
+
+type Carry = (at: Point<'body'>) => Point<'section'>;
+
+/** The flat places turned and shifted: the ends of the centre line upright at x = 0, the bridge line at y = 0 on it. */
+function alongCentreLine(raw: Carry, bridgeMm: number, low: number, high: number): Carry {
+  const [from, to, bridge] = [low, high, bridgeMm].map((y) => raw(point(0, y))) as [
+    Point<'section'>,
+    Point<'section'>,
+    Point<'section'>,
+  ];
+  const long = between(from, to);
+  const [ux, uy] = [(to.x - from.x) / long, (to.y - from.y) / long];
+  return (at) => {
+    const flat = raw(at);
+    const [dx, dy] = [flat.x - bridge.x, flat.y - bridge.y];
+    return point(dx * uy - dy * ux, dx * ux + dy * uy);
+  };
+}
+
+/** mm. Arcs and lines are carried along in pieces no longer than this, each by its ends and its middle. */
+const PIECE_MM = 4;
+
+/** Places along a closed chain: every vertex, between them an odd number of others, so that arcs can be laid through threes. */
+function inPieces(chain: Chain<'body'>): readonly Point<'body'>[] {
+  return segments(chain).flatMap((segment) => {
+    const count = 2 * Math.ceil(segmentLength(segment) / PIECE_MM);
+    return Array.from({ length: count }, (_, index) => pointOn(segment, index / count));
+  });
+}
+
+/** Arcs through threes of places: first, middle, last, and on from there. */
+function throughPieces(places: readonly Point<'section'>[], closed: boolean): Chain<'section'> {
+  const vertices: Vertex<'section'>[] = [];
+  for (let index = 0; index + 1 < places.length; index += 2) {
+    const [from, middle] = [places[index], places[index + 1]];
+    const to = places[(index + 2) % places.length];
+    if (from && middle && to) vertices.push({ x: from.x, y: from.y, bulge: bulgeThrough(from, middle, to) });
+  }
+  const last = places.at(-1);
+  if (!closed && last) vertices.push({ x: last.x, y: last.y, bulge: 0 });
+  return { closed, vertices };
+}
+
+/** The bulge of the arc through a place between two others: half the tangent-chord angle's tangent. */
+function bulgeThrough(from: Point<'section'>, middle: Point<'section'>, to: Point<'section'>): number {
+  // The angle at the middle between both ends is that at the circle: the arc turns by twice what it lacks of half a turn.
+  const first = Math.atan2(middle.y - from.y, middle.x - from.x);
+  const chord = Math.atan2(to.y - from.y, to.x - from.x);
+  const second = Math.atan2(to.y - middle.y, to.x - middle.x);
+  return bulgeLeaving(from, chord - (second - first), to);
+}
+
+function between(a?: Point<'section'>, b?: Point<'section'>): number {
+  return a && b ? Math.hypot(b.x - a.x, b.y - a.y) : Number.NaN;
+}
+
+/** The farthest distance left between two rows of places once the second is turned and shifted onto the first as well as can be. */
+function offPlan(plan: readonly Point<'section'>[], flat: readonly Point<'section'>[]): number {
+  const middle = (of: readonly Point<'section'>[]): Point<'section'> =>
+    point(
+      of.reduce((sum, { x }) => sum + x, 0) / of.length,
+      of.reduce((sum, { y }) => sum + y, 0) / of.length,
+    );
+  const [p, f] = [middle(plan), middle(flat)];
+  let [along, across] = [0, 0];
+  for (const [index, { x, y }] of plan.entries()) {
+    const at = flat[index] as Point<'section'>;
+    along += (x - p.x) * (at.x - f.x) + (y - p.y) * (at.y - f.y);
+    across += (y - p.y) * (at.x - f.x) - (x - p.x) * (at.y - f.y);
+  }
+  const far = Math.hypot(along, across);
+  const [cos, sin] = [along / far, across / far];
+  return Math.max(
+    ...plan.map(({ x, y }, index) => {
+      const at = flat[index] as Point<'section'>;
+      const [dx, dy] = [at.x - f.x, at.y - f.y];
+      return Math.hypot(p.x + cos * dx - sin * dy - x, p.y + sin * dx + cos * dy - y);
+    }),
+  );
+}
