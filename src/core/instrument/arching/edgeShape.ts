@@ -82,14 +82,21 @@ export function finishedEdgeSlopes(
     return [steep * nearest.x, steep * nearest.y];
   }
   const d = outsideChannel.distanceMm;
-  const inside = fromEdge.reduce((sum, away) => sum + (away.distanceMm - inset) ** -4, 0) ** -0.25;
-  const slope = (axis: 'x' | 'y'): number => {
-    const insideSlope =
-      inside ** 5 * fromEdge.reduce((sum, away) => sum + away[axis] * (away.distanceMm - inset) ** -5, 0);
-    const shareSlope = (inside * outsideChannel[axis] - d * insideSlope) / (d + inside) ** 2;
+  let [powers, growsX, growsY] = [0, 0, 0];
+  for (const { distanceMm, x, y } of fromEdge) {
+    const power = fourthPower(distanceMm - inset);
+    const growth = power / (distanceMm - inset);
+    powers += power;
+    growsX += x * growth;
+    growsY += y * growth;
+  }
+  const inside = 1 / Math.sqrt(Math.sqrt(powers));
+  const rate = inside / powers;
+  const slope = (outward: number, grows: number): number => {
+    const shareSlope = (inside * outward - d * rate * grows) / (d + inside) ** 2;
     return (2 * sizes.scoopDepthMm * d * shareSlope) / (d + inside);
   };
-  return [slope('x'), slope('y')];
+  return [slope(outsideChannel.x, growsX), slope(outsideChannel.y, growsY)];
 }
 
 /**

@@ -1,7 +1,7 @@
 import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
-  nearestOnSpans,
+  distanceToSpans,
   offsetChain,
   type Span,
   spansContain,
@@ -96,7 +96,7 @@ export function insideHeight(plate: HollowPlate, xMm: number, yMm: number): numb
 
 /** How much of its full depth the hollow has at a place inside its line. */
 function rampShare({ lineSpans, rampMm }: HollowPlate, at: Point<'body'>): number {
-  const t = nearestOnSpans(lineSpans, at, rampMm).distanceMm / rampMm;
+  const t = distanceToSpans(lineSpans, at.x, at.y, rampMm) / rampMm;
   return t >= 1 ? 1 : t * t * (3 - 2 * t);
 }
 
