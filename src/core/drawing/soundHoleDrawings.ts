@@ -24,7 +24,7 @@ export function soundHoleDrawings(instrument: Instrument): readonly Drawing[] {
   const flat = flatHole(instrument.plates.top, instrument.plan.outline.chain, instrument.soundHoles);
   return [
     planTemplate(instrument, flat),
-    flatTemplate(instrument, flat),
+    ...(flat ? [flatTemplate(instrument, flat)] : []),
     drillPlate(instrument),
     placement(instrument),
   ];
@@ -40,7 +40,7 @@ function levelled({ soundHoles }: Instrument): Chain<'drawing'> {
   return placeChain<'drawing', 'body'>(treble, { turnRad: 0, shift: [0, -bridgeLineMm] });
 }
 
-function planTemplate(instrument: Instrument, flat: FlatHole): Drawing {
+function planTemplate(instrument: Instrument, flat: FlatHole | null): Drawing {
   const hole = levelled(instrument);
   const scale = scaleOf(instrument);
   const box = boundsOf(hole);
@@ -73,7 +73,9 @@ function planTemplate(instrument: Instrument, flat: FlatHole): Drawing {
       ),
       notes: [
         `Treble side, seen from outside, neck up; turned over it is the bass one. In plan: ${mm(drafted.areaMm2, 0)}² open, ${mm(drafted.perimeterMm, 0)} round, eyes ${mm(drafted.eyesApartMm)} apart. For stiff stuff that is held level over the top, the line carried down square to the gluing face. Stuff that bends onto the arch takes the other template, laid flat.`,
-        `Laid flat, the stem is ${mm(flat.stemMm - flat.planStemMm, 2)} wider and the opening ${(100 * (flat.areaMm2 / flat.planAreaMm2 - 1)).toFixed(1)} % larger; where it fits best the lines part by ${mm(flat.offPlanMm, 2)} at most.`,
+        flat === null
+          ? 'The hole comes so near to the edge that it cannot be laid flat from the arch: there is no template that hugs it.'
+          : `Laid flat, the stem is ${mm(flat.stemMm - flat.planStemMm, 2)} wider and the opening ${(100 * (flat.areaMm2 / flat.planAreaMm2 - 1)).toFixed(1)} % larger; where it fits best the lines part by ${mm(flat.offPlanMm, 2)} at most.`,
         `The scored line is the bridge line; the outer nick lies higher than the inner one, as on the holes that the shape was fitted to. ${ORDER}`,
       ],
     },

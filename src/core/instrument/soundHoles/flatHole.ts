@@ -53,9 +53,10 @@ const MOST_STEPS = 48;
 
 /**
  * The hole as it lies on a sheet that hugs the outside of the top, from the centre line to beyond the hole: the finished arch laid
- * flat with the least strain, and the hole carried along.
+ * flat with the least strain, and the hole carried along. Null where the hole comes so near to the edge of the top that no patch
+ * of the arch holds all of it.
  */
-export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedHoles): FlatHole {
+export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedHoles): FlatHole | null {
   const roundMm = ROUND_SHARE * arch.bodyLengthMm;
   const pieces = inPieces(holes.treble);
   const [right, low, high] = [
@@ -63,13 +64,22 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
     Math.min(...pieces.map(({ y }) => y)) - roundMm,
     Math.max(...pieces.map(({ y }) => y)) + roundMm,
   ];
-  const patch = flattenPatch(fieldOf(arch, spansOf(outline), { right, low, high }));
+  const stepMm = Math.max(STEP_MM, right / MOST_STEPS);
+  // A cell reaches a diagonal of a step beyond the hole: so much wood more than that is left to the patch.
+  const fromEdgeMm = Math.min(
+    EDGE_SHARE * arch.bodyLengthMm,
+    Math.max(0, holes.nearestEdge.distanceMm - 2 * stepMm),
+  );
+  const box = { right, low, high, stepMm, fromEdgeMm };
+  const patch = flattenPatch(fieldOf(arch, spansOf(outline), box));
   const raw = (at: Point<'body'>): Point<'section'> => {
     const flat = flatPlace(patch, at.x, at.y);
     return flat ? point(flat.uMm, flat.vMm) : point(Number.NaN, Number.NaN);
   };
   const place = alongCentreLine(raw, holes.bridgeLineMm, low, high);
-  const chain = throughPieces(pieces.map(place), true);
+  const placed = pieces.map(place);
+  if (placed.some(({ x, y }) => Number.isNaN(x + y))) return null;
+  const chain = throughPieces(placed, true);
   const levels = Array.from(
     { length: CENTRE_PLACES + 1 },
     (_, index) => low + ((high - low) * index) / CENTRE_PLACES,
@@ -101,7 +111,7 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
     planAreaMm2: areaOf(holes.treble),
     offPlanMm: offPlan(
       pieces.map((at) => point(at.x, at.y)),
-      pieces.map(place),
+      placed,
     ),
     strainMost: patch.strainMost,
     strainRms: patch.strainRms,
@@ -111,18 +121,25 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
 /** Even number of steps along the lines that are carried along. */
 const CENTRE_PLACES = 8;
 
-/** Wood of the patch stops so far inside the edge of the top, as a share of the body's length: there the edge is rounded. */
+/** Wood of the patch stops so far inside the edge of the top, as a share of the body's length, unless a hole comes nearer: there the edge is rounded. */
 const EDGE_SHARE = 7 / 355;
+
+interface PatchBox {
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+  readonly stepMm: number;
+  /** Wood left out along the edge. */
+  readonly fromEdgeMm: number;
+}
 
 function fieldOf(
   arch: PlateArch,
   edge: readonly Span<'body'>[],
-  { right, low, high }: { readonly right: number; readonly low: number; readonly high: number },
+  { right, low, high, stepMm, fromEdgeMm }: PatchBox,
 ): HeightField {
-  const leastMm = EDGE_SHARE * arch.bodyLengthMm;
   const isIn = (at: Point<'body'>): boolean =>
-    spansContain(edge, at) && nearestOnSpans(edge, at, leastMm).segment < 0;
-  const stepMm = Math.max(STEP_MM, right / MOST_STEPS);
+    spansContain(edge, at) && nearestOnSpans(edge, at, fromEdgeMm).segment < 0;
   const columns = Math.ceil(right / stepMm) + 1;
   const rows = Math.ceil((high - low) / stepMm) + 1;
   return heightField({ fromXMm: 0, fromYMm: low, stepMm, columns, rows }, (x, y) =>
