@@ -98,13 +98,22 @@ export function netShape(net: FairNet, xMm: number, yMm: number): SurfaceShape {
 /** A net cut at one y: the coefficients across, from column −1 on. */
 export function netRow(net: FairNet, yMm: number): Float64Array {
   const { spanY, tY } = placeOf(net, 0, yMm);
-  const inY = cubicBasis(tY, 0);
-  return Float64Array.from({ length: net.columns + 3 }, (_, index) => {
-    const column = index - 1;
-    let sum = 0;
-    for (let row = 0; row < 4; row++) sum += coefficientAt(net, column, spanY + row) * (inY[row] as number);
-    return sum;
-  });
+  const [a, b, c, d] = cubicBasis(tY, 0);
+  const { coefficients } = net;
+  const stride = net.columns + 2;
+  const first = spanY * stride;
+  const row = new Float64Array(net.columns + 3);
+  for (let column = 0; column < stride; column++) {
+    const at = first + column;
+    row[column + 1] =
+      a * (coefficients[at] as number) +
+      b * (coefficients[at + stride] as number) +
+      c * (coefficients[at + 2 * stride] as number) +
+      d * (coefficients[at + 3 * stride] as number);
+  }
+  // Even in x: column −1 is column 1.
+  row[0] = row[2] as number;
+  return row;
 }
 
 /** Height at a place of a row, mm. */
@@ -130,9 +139,4 @@ export function placeOf(
   const spanX = Math.max(0, Math.min(grid.columns - 1, Math.floor(alongX)));
   const spanY = Math.max(0, Math.min(grid.rows - 1, Math.floor(alongY)));
   return { spanX, spanY, tX: alongX - spanX, tY: alongY - spanY };
-}
-
-/** Even in x: column −1 is column 1. */
-function coefficientAt(net: FairNet, column: number, row: number): number {
-  return net.coefficients[row * (net.columns + 2) + Math.abs(column)] as number;
 }

@@ -38,7 +38,7 @@ function footBeside({ channel }: PlateArch, x: number, yMm: number): Pick<Foot, 
 }
 
 /** {@link plateHeight} where the nearest place of the channel is known already; x not below 0. */
-export function heightAtFoot(
+function heightAtFoot(
   arch: PlateArch,
   x: number,
   yMm: number,
