@@ -247,7 +247,7 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
     await page.waitForTimeout(500);
     await first.close();
     await page.reload();
-    expect(await page.getByRole('button', { name: /^Go on with/ }).count()).toBe(2);
+    await expect.poll(() => page.getByRole('button', { name: /^Go on with/ }).count()).toBe(2);
   }, 60_000);
 
   test('a tab that is killed in the middle of an edit comes back with every edit before it', async () => {
