@@ -1,19 +1,18 @@
 import type { Frame, Point } from '../base/index.ts';
 import type { Chain } from './chain.ts';
-import { type Segment, segments } from './segment.ts';
-import type { Span } from './span.ts';
+import type { Segment } from './segment.ts';
+import { type Span, spansOf } from './span.ts';
 
 /** Whether a closed chain goes round a point. A point within WELD_MM of the line may fall either way. */
 export function containsPoint<F extends Frame>(chain: Chain<F>, p: Point<F>): boolean {
-  let winding = 0;
-  for (const segment of segments(chain)) winding += windingOf(segment, p);
-  return winding !== 0;
+  return spansContain(spansOf(chain), p);
 }
 
 /** As {@link containsPoint}, for the spans of a closed chain that is asked many times. */
 export function spansContain<F extends Frame>(spans: readonly Span<F>[], p: Point<F>): boolean {
   let winding = 0;
-  for (const { segment } of spans) winding += windingOf(segment, p);
+  for (const { segment, minY, maxY } of spans)
+    if (p.y >= minY && p.y <= maxY) winding += windingOf(segment, p);
   return winding !== 0;
 }
 

@@ -1,7 +1,7 @@
 import { Bug, distanceBetween, type Frame, type Point } from '../base/index.ts';
 import type { Chain } from './chain.ts';
-import { headingOn, pointOn, segments } from './segment.ts';
-import { footFraction, type Span, spanOf, squareToBox } from './span.ts';
+import { headingOn, pointOn } from './segment.ts';
+import { footFraction, type Span, spansOf, squareToBox } from './span.ts';
 
 /** The place of a chain that lies nearest to a point. */
 export interface Nearest<F extends Frame> {
@@ -15,7 +15,7 @@ export interface Nearest<F extends Frame> {
 
 /** The nearest place on a chain; of places equally near the first along the travel. */
 export function nearestOn<F extends Frame>(chain: Chain<F>, p: Point<F>): Nearest<F> {
-  const spans = segments(chain).map(spanOf);
+  const spans = spansOf(chain);
   const foot = nearestOnSpans(spans, p);
   const span = spans[foot.segment];
   if (!span) throw new Bug('a chain without a segment has no nearest place');

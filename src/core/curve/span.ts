@@ -20,9 +20,16 @@ export function spanOf<F extends Frame>(segment: Segment<F>): Span<F> {
   return { segment, arc, lengthMm: segmentLength(segment), minX, minY, maxX, maxY };
 }
 
+/** Chains never change, so their spans are made once and kept for as long as the chain is. */
+const SPANS = new WeakMap<Chain<Frame>, readonly Span<Frame>[]>();
+
 /** The spans of a chain, made once for many questions. */
 export function spansOf<F extends Frame>(chain: Chain<F>): readonly Span<F>[] {
-  return segments(chain).map(spanOf);
+  const known = SPANS.get(chain as Chain<Frame>);
+  if (known) return known as readonly Span<F>[];
+  const spans = segments(chain).map(spanOf);
+  SPANS.set(chain as Chain<Frame>, spans as readonly Span<Frame>[]);
+  return spans;
 }
 
 /**
