@@ -89,6 +89,6 @@ test('a body near a size keeps its heights and thicknesses with their source, an
 test('lengths follow the body and pure ratios and sheet stuff stay', () => {
   const size = ordinarySize('violin');
   expect(valueAtLength(size, 'upperBout', 710)?.value).toBe(336);
-  expect(valueAtLength(size, 'fullnessLowerCorner', 710)?.value).toBe(-0.08);
+  expect(valueAtLength(size, 'fullnessLowerCorner', 710)?.value).toBe(-0.06);
   expect(valueAtLength(size, 'formThickness', 710)?.value).toBe(12.7);
 });
