@@ -1,6 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
-import { newestOnly, quickBench, slowBench } from './bench/bench.ts';
+import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
 import { copySteps, keepSitting, type Sitting, stepsOf } from './keeping/session.ts';
 import { type Step, stepBetween, withStep } from './keeping/step.ts';
@@ -114,41 +114,46 @@ async function keep(newest: Step | null): Promise<void> {
   }
 }
 
+/** What is asked of a bench: an answer for what lay on the table before this one is not told. */
+interface Question {
+  readonly design: Design;
+  readonly sitting: string;
+}
+
 const showWhole = newestOnly(
-  async (asked: Design): Promise<Checked<ShownInstrument>> => slowBench.whole(asked),
+  async (asked: Question): Promise<Checked<ShownInstrument>> => slowBench.whole(asked.design),
   (answer, asked) => {
-    if (asked !== design.value) return;
+    if (asked.sitting !== sittingId) return;
+    const isNewest = asked.design === design.value;
+    if (answer.ok) whole.value = answer.value;
+    if (!isNewest) return;
     faults.value = answer.ok ? [] : answer.faults;
-    if (answer.ok) {
-      whole.value = answer.value;
-      body.value = answer.value.body;
-      look(asked);
-    }
+    if (answer.ok) look(asked);
   },
 );
 
 const look = newestOnly(
-  (asked: Design) => slowBench.check(asked),
+  (asked: Question) => checkBench().check(asked.design),
   (found, asked) => {
-    if (asked === design.value) findings.value = found;
+    if (asked.design === design.value) findings.value = found;
   },
 );
 
 const showBodyNow = newestOnly(
-  async (asked: Design): Promise<Checked<ShownBody>> => quickBench.body(asked),
+  async (asked: Question): Promise<Checked<ShownBody>> => quickBench.body(asked.design),
   (answer, asked) => {
-    if (asked !== (held.value ?? design.value)) return;
+    if (asked.sitting !== sittingId) return;
     if (answer.ok) body.value = answer.value;
-    faults.value = answer.ok ? [] : answer.faults;
+    if (asked.design === (held.value ?? design.value)) faults.value = answer.ok ? [] : answer.faults;
   },
 );
 
 effect(() => {
   const shown = held.value ?? design.value;
-  if (shown !== null) showBodyNow(shown);
+  if (shown !== null) showBodyNow({ design: shown, sitting: sittingId });
 });
 effect(() => {
-  if (design.value !== null) showWhole(design.value);
+  if (design.value !== null) showWhole({ design: design.value, sitting: sittingId });
 });
 
 /** The day the last pack was taken in this sitting, and the design that it was made from. */

@@ -13,7 +13,7 @@ export type {
   PlacedRaster,
   Raster,
 } from './pictureSheet.ts';
-export { type PlateContours, plateContours } from './plateContours.ts';
+export { type PlateContours, plateContours, roughContours } from './plateContours.ts';
 export type { PlateMapPlan } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';

@@ -33,28 +33,53 @@ export function plateContours(
   intervalMm: number,
   stepMm: number,
 ): PlateContours {
-  const field = plateField(arch, state, stepMm);
-  const heightAt = (x: number, y: number): number => heightWithBeyond(arch, outline, state, point(x, y));
-  const wider = widenedField(field, heightAt);
+  const { field, found, heightAt } = contoursOnGrid(arch, outline, state, intervalMm, stepMm);
   let unsettled = 0;
-  // The edge of an arched plate is flat: it has no line of its own height.
-  const levels = contourLevels(field, intervalMm).filter(
-    (level) => state === 'finished' || level > arch.numbers.edgeHeightMm,
-  );
-  const found = contourLines(
-    wider,
-    levels.map((level) => levelToFind(arch, level)),
-  );
   const lines = found.flatMap((line) => {
-    const levelMm = levels.find((level) => levelToFind(arch, level) === line.levelMm) ?? line.levelMm;
-    const made = contourOnSurface(
-      { ...line, levelMm },
-      { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM },
-    );
+    const made = contourOnSurface(line, { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM });
     unsettled += made.unsettled;
     return trimContour(made.line, outline);
   });
   return { lines, field, unsettled };
+}
+
+/**
+ * As {@link plateContours}, straight from the grid: off by what the surface bends within a step of it. For an eye that
+ * follows a hand, never for wood.
+ */
+export function roughContours(
+  arch: PlateArch,
+  outline: Chain<'body'>,
+  state: EdgeState,
+  intervalMm: number,
+  stepMm: number,
+): readonly ContourLine[] {
+  const { found } = contoursOnGrid(arch, outline, state, intervalMm, stepMm);
+  return found.flatMap((line) => trimContour(line, outline));
+}
+
+function contoursOnGrid(
+  arch: PlateArch,
+  outline: Chain<'body'>,
+  state: EdgeState,
+  intervalMm: number,
+  stepMm: number,
+) {
+  const field = plateField(arch, state, stepMm);
+  const heightAt = (x: number, y: number): number => heightWithBeyond(arch, outline, state, point(x, y));
+  // The edge of an arched plate is flat: it has no line of its own height.
+  const levels = contourLevels(field, intervalMm).filter(
+    (level) => state === 'finished' || level > arch.numbers.edgeHeightMm,
+  );
+  const lines = contourLines(
+    widenedField(field, heightAt),
+    levels.map((level) => levelToFind(arch, level)),
+  );
+  const found = lines.map((line) => ({
+    ...line,
+    levelMm: levels.find((level) => levelToFind(arch, level) === line.levelMm) ?? line.levelMm,
+  }));
+  return { field, found, heightAt };
 }
 
 /** mm. Nearer than this to the height of the channel or of the edge's crest a line would run along them, in beads. */

@@ -3,6 +3,12 @@ export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBo
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
 export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';
 export { type ShownLine, shownLine } from './shownLine.ts';
-export { type ShownContour, type ShownPlate, type ShownStation, shownPlate } from './shownPlate.ts';
+export {
+  roughPlate,
+  type ShownContour,
+  type ShownPlate,
+  type ShownStation,
+  shownPlate,
+} from './shownPlate.ts';
 export { type ShownSide, type ShownSpan, type SideKind, shownSide } from './shownSide.ts';
 export { type ShownCut, type ShownFigure, type ShownThickness, shownThickness } from './shownThickness.ts';

@@ -1,6 +1,7 @@
-import { outlineChain } from '../curve/index.ts';
-import { type EdgeState, type Instrument, plateHeight } from '../instrument/index.ts';
-import { plateContours } from '../judging/index.ts';
+import { boundsOf, type Chain, type HalfOutline, outlineChain } from '../curve/index.ts';
+import { type EdgeState, type Instrument, type PlateArch, plateHeight } from '../instrument/index.ts';
+import { plateContours, roughContours } from '../judging/index.ts';
+import type { ContourLine } from '../surface/index.ts';
 import { pathThrough } from './pathThrough.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
 
@@ -18,6 +19,8 @@ export interface ShownStation {
   readonly edgeHalfWidthMm: number;
   /** Of the crest over the gluing face. */
   readonly heightMm: number;
+  /** Of the crest over the channel. */
+  readonly riseMm: number;
   readonly fullness: number;
   readonly edgeHeightMm: number;
   /** From edge to edge over the plate. */
@@ -43,19 +46,46 @@ const FIELD_STEP_MM = 1.5;
 const PROFILE_STEP_MM = 0.5;
 const USUAL_LENGTH_MM = 355;
 
+/** mm: the same while a hand drags. */
+const ROUGH_STEP_MM = 3;
+const ROUGH_PROFILE_MM = 2;
+
 /** The outside of a plate to be looked at. */
 export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state: EdgeState): ShownPlate {
   const arch = instrument.plates[plate];
   const outline = outlineChain(instrument.half);
-  const size = arch.bodyLengthMm / USUAL_LENGTH_MM;
-  const intervalMm = CONTOUR_MM * Math.max(1, Math.round(size));
+  const [intervalMm, size] = intervalOf(arch);
   const { lines } = plateContours(arch, outline, state, intervalMm, FIELD_STEP_MM * size);
+  return platePaths(arch, outline, state, lines, PROFILE_STEP_MM);
+}
+
+/** A plate while a hand drags at it: contours straight from a wide grid, profiles in longer chords. */
+export function roughPlate(arch: PlateArch, half: HalfOutline, state: EdgeState): ShownPlate {
+  const outline = outlineChain(half);
+  const [intervalMm, size] = intervalOf(arch);
+  const lines = roughContours(arch, outline, state, intervalMm, ROUGH_STEP_MM * size);
+  return platePaths(arch, outline, state, lines, ROUGH_PROFILE_MM);
+}
+
+function intervalOf({ bodyLengthMm }: PlateArch): readonly [intervalMm: number, size: number] {
+  const size = bodyLengthMm / USUAL_LENGTH_MM;
+  return [CONTOUR_MM * Math.max(1, Math.round(size)), size];
+}
+
+function platePaths(
+  arch: PlateArch,
+  outline: Chain<'body'>,
+  state: EdgeState,
+  lines: readonly ContourLine[],
+  chordMm: number,
+): ShownPlate {
   const top = arch.bodyLengthMm;
+  const [intervalMm] = intervalOf(arch);
   return {
-    plate,
+    plate: arch.plate,
     state,
     lengthMm: top,
-    widthMm: instrument.plan.outline.lowerBout.widthMm,
+    widthMm: 2 * boundsOf(outline).max.x,
     outline: shownLine('edge', outline, top),
     contours: lines.map(({ levelMm, closed, xyMm }) => ({
       heightMm: levelMm,
@@ -67,11 +97,13 @@ export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state:
       stationMm: station.yMm,
       edgeHalfWidthMm: station.edgeHalfWidthMm,
       heightMm: plateHeight(arch, 0, station.yMm, state),
+      riseMm: plateHeight(arch, 0, station.yMm, state) - arch.channelZMm,
       fullness: station.fullness,
       edgeHeightMm: arch.numbers.edgeHeightMm,
       path: profilePath(
         -station.edgeHalfWidthMm,
         station.edgeHalfWidthMm,
+        chordMm,
         (x) => plateHeight(arch, x, station.yMm, state),
         (along, heightMm) => [along, -heightMm],
       ),
@@ -80,6 +112,7 @@ export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state:
       path: profilePath(
         0,
         top,
+        chordMm,
         (y) => plateHeight(arch, 0, y, state),
         (along, heightMm) => [heightMm, top - along],
       ),
@@ -91,10 +124,11 @@ export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state:
 function profilePath(
   from: number,
   to: number,
+  chordMm: number,
   heightAt: (along: number) => number,
   place: (along: number, heightMm: number) => readonly [number, number],
 ): string {
-  const count = Math.ceil((to - from) / PROFILE_STEP_MM);
+  const count = Math.ceil((to - from) / chordMm);
   const at = (index: number): string => {
     // The ends are the edge itself: a hair inside, where the plate is.
     const along = Math.min(to - WITHIN_MM, Math.max(from + WITHIN_MM, from + ((to - from) * index) / count));

@@ -20,7 +20,15 @@ export { type ArchWords, parseArchWords } from './profile/profileWords.ts';
 export { type ProfileOutcome, traceArchProfile } from './profile/traceArchProfile.ts';
 export { traceScroll } from './profile/traceScroll.ts';
 export { heightCards, sheet } from './sheet.ts';
-export { type ShownInstrument, showBody, showDrawings, showInstrument } from './show.ts';
+export {
+  type KeptGround,
+  type ShownInstrument,
+  showable,
+  showBody,
+  showDrawings,
+  showInstrument,
+  showPlateRoughly,
+} from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type ShownTrace, type ShownWear, type SquareOn, showTrace } from './trace/showTrace.ts';

@@ -1,8 +1,24 @@
 import { accept, type Checked, type Finding } from '../base/index.ts';
+import type { HalfOutline } from '../curve/index.ts';
 import { type Design, halfOf } from '../design/index.ts';
-import { type Instrument, planParts } from '../instrument/index.ts';
+import {
+  archOnGround,
+  deriveInstrument,
+  type Instrument,
+  isGroundOf,
+  type PlateGround,
+  planParts,
+  plateGround,
+} from '../instrument/index.ts';
 import type { RegisterEntry } from '../quantity/index.ts';
-import { type ShownBody, type ShownDrawing, shownBody, shownDrawing } from '../showing/index.ts';
+import {
+  roughPlate,
+  type ShownBody,
+  type ShownDrawing,
+  type ShownPlate,
+  shownBody,
+  shownDrawing,
+} from '../showing/index.ts';
 import { derive } from './derive.ts';
 import { drawInstrument } from './make/drawInstrument.ts';
 
@@ -19,6 +35,48 @@ export function showBody(design: Design): Checked<ShownBody> {
   if (!half.ok) return half;
   const plan = planParts(design, half.value.half);
   return plan.ok ? accept(shownBody(plan.value)) : plan;
+}
+
+/** What a plate stands on, kept from one look at it to the next: it changes only with the outline and the channel. */
+export interface KeptGround {
+  readonly half: HalfOutline;
+  readonly ground: PlateGround;
+}
+
+/**
+ * One plate alone, drawn roughly: quick enough to follow a hand that drags at heights and fullness. The ground of the last look
+ * is taken again where it is the same. Faults: those of the outline, the ground and the arch.
+ */
+export function showPlateRoughly(
+  design: Design,
+  plate: 'back' | 'top',
+  kept: KeptGround | null,
+): Checked<{ readonly shown: ShownPlate; readonly kept: KeptGround }> {
+  const outline = halfOf(design);
+  if (!outline.ok) return outline;
+  const { half } = outline.value;
+  const isKept = kept !== null && isSameHalf(kept.half, half) && isGroundOf(kept.ground, design.values);
+  const ground = isKept ? accept(kept.ground) : plateGround(design.values, half);
+  if (!ground.ok) return ground;
+  const arch = archOnGround(design, plate, ground.value);
+  if (!arch.ok) return arch;
+  return accept({ shown: roughPlate(arch.value, half, 'finished'), kept: { half, ground: ground.value } });
+}
+
+function isSameHalf(one: HalfOutline, other: HalfOutline): boolean {
+  return (['lowerBout', 'cBout', 'upperBout'] as const).every(
+    (name) =>
+      one[name].vertices.length === other[name].vertices.length &&
+      one[name].vertices.every((a, index) => {
+        const b = other[name].vertices[index];
+        return b !== undefined && a.x === b.x && a.y === b.y && a.bulge === b.bulge;
+      }),
+  );
+}
+
+/** The instrument as far as the pictures of it need it: without what its plates weigh. Faults: those of the parts. */
+export function showable(design: Design): Checked<Instrument> {
+  return deriveInstrument(design);
 }
 
 /** Body, numbers and what is found about them, with the instrument that they come from. Faults: those of {@link derive}. */

@@ -2,21 +2,36 @@ import { type Remote, wrap } from 'comlink';
 import type { BenchWork } from './benchWork.ts';
 import BenchWorker from './benchWork.ts?worker&inline';
 
-/** The bench in its worker; one for what follows a hand, one for what takes its time, so that neither waits for the other. */
-export const quickBench: Remote<BenchWork> = wrap<BenchWork>(new BenchWorker());
-export const slowBench: Remote<BenchWork> = wrap<BenchWork>(new BenchWorker());
+/**
+ * Benches in workers of their own, so that none waits for another: one for what follows a hand, one for the numbers of the
+ * whole instrument. Both are needed at once, the others when somebody asks.
+ */
+export const quickBench: Remote<BenchWork> = newBench();
+export const slowBench: Remote<BenchWork> = newBench();
+/** For the pictures of the stop that one is at. */
+export const viewBench = whenAsked();
+/** For checks: they take longest, and a newer design must never wait for them. */
+export const checkBench = whenAsked();
+/** For every piece and for packs: they take seconds. */
+export const makingBench = whenAsked();
+/** For photographs: they take seconds and much room. */
+export const seeingBench = whenAsked();
 
-let seeing: Remote<BenchWork> | null = null;
+function newBench(): Remote<BenchWork> {
+  return wrap<BenchWork>(new BenchWorker());
+}
 
-/** A bench of its own for photographs: they take seconds and much room. */
-export function seeingBench(): Remote<BenchWork> {
-  seeing ??= wrap<BenchWork>(new BenchWorker());
-  return seeing;
+function whenAsked(): () => Remote<BenchWork> {
+  let bench: Remote<BenchWork> | null = null;
+  return () => {
+    bench ??= newBench();
+    return bench;
+  };
 }
 
 /**
- * A question asked again before its answer is there: only the newest is asked next, older answers are dropped. The answer of
- * the newest always comes.
+ * A question asked again before its answer is there: only the newest is asked next. Every answer is told, for a hand that
+ * drags without rest would never see one otherwise; whether it is still wanted is for `tell` to see.
  */
 export function newestOnly<Asked, Answer>(
   ask: (asked: Asked) => Promise<Answer>,
@@ -26,13 +41,15 @@ export function newestOnly<Asked, Answer>(
   let isBusy = false;
   const next = async (): Promise<void> => {
     isBusy = true;
-    while (waiting !== null) {
-      const { asked } = waiting;
-      waiting = null;
-      const answer = await ask(asked);
-      if (waiting === null) tell(answer, asked);
+    try {
+      while (waiting !== null) {
+        const { asked } = waiting;
+        waiting = null;
+        tell(await ask(asked), asked);
+      }
+    } finally {
+      isBusy = false;
     }
-    isBusy = false;
   };
   return (asked) => {
     waiting = { asked };

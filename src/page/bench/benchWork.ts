@@ -13,6 +13,7 @@ import {
   draft,
   type Finding,
   type Instrument,
+  type KeptGround,
   type KnownLength,
   type LampStand,
   type LitPlate,
@@ -34,6 +35,7 @@ import {
   type ShownSide,
   type ShownThickness,
   type ShownTrace,
+  showable,
   showBody,
   showDrawings,
   showInstrument,
@@ -41,6 +43,7 @@ import {
   shownPlate,
   shownSide,
   shownThickness,
+  showPlateRoughly,
   showTrace,
   type TraceProgress,
   trace,
@@ -83,16 +86,16 @@ export interface Seen {
 }
 
 /** The instrument last derived: asked for again and again with the same design, by one view after the other. */
-let last: { readonly text: string; readonly instrument: Instrument } | null = null;
+let last: { readonly text: string; readonly answer: Checked<Instrument> } | null = null;
 
 function instrumentOf(design: Design): Checked<Instrument> {
   const text = designText(design);
-  if (last?.text === text) return accept(last.instrument);
-  const made = showInstrument(design);
-  if (!made.ok) return made;
-  last = { text, instrument: made.value.instrument };
-  return accept(made.value.instrument);
+  if (last?.text !== text) last = { text, answer: showable(design) };
+  return last.answer;
 }
+
+/** What the plate stood on that a hand last dragged at. */
+let ground: KeptGround | null = null;
 
 /** Everything that is computed for the page: in a worker, by the same rooms as the command line. */
 const benchWork = {
@@ -102,9 +105,7 @@ const benchWork = {
   body: (design: Design): Checked<ShownBody> => showBody(design),
   whole(design: Design): Checked<ShownInstrument> {
     const made = showInstrument(design);
-    if (!made.ok) return made;
-    last = { text: designText(design), instrument: made.value.instrument };
-    return accept(made.value.shown);
+    return made.ok ? accept(made.value.shown) : made;
   },
   async see(
     bytes: Uint8Array,
@@ -138,6 +139,12 @@ const benchWork = {
     return transfer(accept({ shown, document, findings }), [shown.picture.rgba.buffer]);
   },
   check: (design: Design): readonly Finding[] => check(design),
+  roughPlate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
+    const rough = showPlateRoughly(design, plate, ground);
+    if (!rough.ok) return rough;
+    ground = rough.value.kept;
+    return accept(rough.value.shown);
+  },
   plate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(shownPlate(instrument.value, plate, 'finished')) : instrument;

@@ -1,8 +1,15 @@
 import { signal } from '@preact/signals';
-import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
-import { plate, touched } from '../store.ts';
-import { print, words } from '../words/words.ts';
+import { useRef } from 'preact/hooks';
+import {
+  type LampStand,
+  overrule,
+  type ShownPlate,
+  type ShownStation,
+  type ValueName,
+} from '../../core/index.ts';
+import { quickBench, viewBench } from '../bench/bench.ts';
+import { design, edit, held, plate, touched } from '../store.ts';
+import { nameOf, print, words } from '../words/words.ts';
 import { Lamp } from './Lamp.tsx';
 import { isLifeSize } from './lifeSize.ts';
 import { PlateLight } from './PlateLight.tsx';
@@ -13,7 +20,10 @@ import { useSize } from './useSize.ts';
 
 const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
 
-const FULLNESS: Readonly<Record<string, string>> = {
+/** Decimals of a fullness. */
+const HUNDREDTHS = 2;
+
+const FULLNESS: Readonly<Record<string, ValueName>> = {
   upperBout: 'fullnessUpperBout',
   upperCorner: 'fullnessUpperCorner',
   waist: 'fullnessWaist',
@@ -24,7 +34,11 @@ const FULLNESS: Readonly<Record<string, string>> = {
 /** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
 export function ArchDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(async (asked) => slowBench.plate(asked, plate.value), plate.value);
+  const shown = useShown(
+    async (asked) => viewBench().plate(asked, plate.value),
+    plate.value,
+    async (asked) => quickBench.roughPlate(asked, plate.value),
+  );
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
   return (
@@ -130,7 +144,7 @@ function Stations({
         vector-effect="non-scaling-stroke"
       />
       {shown.stations.map((station) => {
-        const name = FULLNESS[station.name] ?? '';
+        const name = FULLNESS[station.name];
         const isLit = touched.value === name;
         const half = station.edgeHalfWidthMm * pxPerMm;
         const at = y(station.stationMm);
@@ -144,7 +158,7 @@ function Stations({
                   d={`M${centreX + half + 6} ${at}H${gaugeX - station.edgeHalfWidthMm * gaugeScale}`}
                 />
                 <circle class="dot" cx={sideX + station.heightMm * pxPerMm} cy={at} r="2.6" />
-                <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} name={name} />
+                {name && <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} name={name} />}
               </>
             )}
           </g>
@@ -154,7 +168,12 @@ function Stations({
   );
 }
 
-/** The gauge of a station at its own level: pale wood over the arch. */
+/** px the hand must go before a gauge is pulled and not only touched. */
+const PULL_PX = 2;
+const NUDGE = 0.01;
+const COARSE = 10;
+
+/** The gauge of a station at its own level: pale wood over the arch. Pulled up or down, the arch becomes fuller or leaner. */
 function Gauge({
   station,
   x,
@@ -166,22 +185,64 @@ function Gauge({
   readonly x: number;
   readonly y: number;
   readonly scale: number;
-  readonly name: string;
+  readonly name: ValueName;
 }) {
+  const grip = useRef<{ readonly fromY: number; readonly fullness: number } | null>(null);
+  const isPulled = useRef(false);
   const half = station.edgeHalfWidthMm;
   const above = station.heightMm + GAUGE_MM;
   const said = words();
   const baseY = y + station.edgeHeightMm * scale;
+  const to = (fullness: number) =>
+    design.value && overrule(design.value, name, Number(fullness.toFixed(HUNDREDTHS)));
+  const says = (fullness: number) => `${nameOf(name)} ${print(fullness, HUNDREDTHS)}`;
+  const wishOf = (event: PointerEvent): number | null => {
+    const from = grip.current;
+    const pulled = from === null ? 0 : from.fromY - event.clientY;
+    if (from === null || (Math.abs(pulled) < PULL_PX && !isPulled.current)) return null;
+    isPulled.current = true;
+    // Half way up, fullness lifts an arch by its share of the rise.
+    return from.fullness + pulled / scale / station.riseMm;
+  };
+  const letGo = (event: PointerEvent) => {
+    const wish = wishOf(event);
+    grip.current = null;
+    const after = wish === null ? null : to(wish);
+    if (after && wish !== null) edit(says(wish), after);
+    held.value = null;
+  };
   return (
     <g
       class="gauge"
-      role="button"
+      role="slider"
       tabIndex={0}
-      onClick={() => {
-        touched.value = touched.value === name ? null : name;
+      aria-label={`${said.groups.fullness}, ${nameOf(name)}`}
+      aria-valuenow={station.fullness}
+      aria-valuetext={print(station.fullness, HUNDREDTHS)}
+      aria-orientation="vertical"
+      onPointerDown={(event) => {
+        (event.currentTarget as Element).setPointerCapture(event.pointerId);
+        grip.current = { fromY: event.clientY, fullness: station.fullness };
+        isPulled.current = false;
+        touched.value = name;
+      }}
+      onPointerMove={(event) => {
+        const wish = wishOf(event);
+        if (wish !== null) held.value = to(wish);
+      }}
+      onPointerUp={letGo}
+      onPointerCancel={letGo}
+      onFocus={() => {
+        touched.value = name;
       }}
       onKeyDown={(event) => {
-        if (event.key === 'Enter' || event.key === ' ') touched.value = name;
+        const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
+        if (way === undefined) return;
+        event.preventDefault();
+        const given = design.value?.values[name]?.value ?? station.fullness;
+        const wish = given + way * NUDGE * (event.shiftKey ? COARSE : 1);
+        const after = to(wish);
+        if (after) edit(says(wish), after);
       }}
     >
       <g transform={`translate(${x} ${baseY}) scale(${scale})`}>

@@ -138,7 +138,11 @@ function Width({
   readonly shown: ShownBody;
   readonly place: SheetPlace;
 }) {
-  const { name, widthMm, stationMm } = width;
+  const { name, stationMm } = width;
+  // The maker's own number stands at once where the hand is; the lines follow as soon as they are drawn.
+  const isTraced = design.value?.outline.kind === 'traced';
+  const given = isTraced ? undefined : (held.value ?? design.value)?.values[name]?.value;
+  const widthMm = given ?? width.widthMm;
   const grip = useRef<{ readonly from: number; readonly mm: number; readonly side: number } | null>(null);
   const { centreX, topY, pxPerMm, isNarrow } = place;
   const y = topY + (shown.lengthMm - stationMm) * pxPerMm;
@@ -147,7 +151,7 @@ function Width({
     design.value === null ? null : overrule(design.value, name, Number(mm.toFixed(1)));
   const says = (mm: number) => `${nameOf(name)} ${print(mm)}`;
   const pull = (event: PointerEvent, side: number) => {
-    if (design.value?.outline.kind === 'traced') return;
+    if (isTraced) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     grip.current = { from: event.clientX, mm: widthMm, side };
     touched.value = name;
@@ -158,13 +162,15 @@ function Width({
   };
   const drag = (event: PointerEvent) => {
     const mm = wishOf(event);
-    if (mm !== null && Math.abs(mm) > 1) held.value = to(mm);
+    const from = grip.current?.mm;
+    if (mm !== null && Math.abs(mm) > 1 && (held.value !== null || mm !== from)) held.value = to(mm);
   };
   const letGo = (event: PointerEvent) => {
     const mm = wishOf(event);
     grip.current = null;
     const after = mm === null ? null : to(mm);
-    if (after && mm !== null && Math.abs(mm - widthMm) >= 0) edit(says(mm), after);
+    // A touch alone changes nothing.
+    if (held.value !== null && after && mm !== null) edit(says(mm), after);
     held.value = null;
   };
   const nudge = (event: KeyboardEvent) => {

@@ -1,5 +1,5 @@
 import type { ShownHoles } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
+import { viewBench } from '../bench/bench.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Dimension } from './Dimension.tsx';
@@ -13,7 +13,7 @@ import { useSize } from './useSize.ts';
 /** The top with its sound holes, bridge, bar and post; the templates of the holes hang beside it. */
 export function HolesDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(async (asked) => slowBench.holes(asked), '');
+  const shown = useShown(async (asked) => viewBench().holes(asked), '');
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.3) : null;
   const wallX = place && shown ? place.centreX + (shown.widthMm / 2) * place.pxPerMm + 20 : 0;

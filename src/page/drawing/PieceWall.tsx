@@ -1,24 +1,12 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { ShownDrawing } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
-import { design, whole } from '../store.ts';
+import { makingBench } from '../bench/bench.ts';
 import { print, words } from '../words/words.ts';
+import { useShown } from './useShown.ts';
 
-/** The pieces of an instrument, drawn anew once it has changed; null while they are drawn. */
+/** The pieces of an instrument, drawn anew once it has changed; null while they are drawn for the first time. */
 export function useDrawings(): readonly ShownDrawing[] | null {
-  const [drawings, setDrawings] = useState<readonly ShownDrawing[] | null>(null);
-  useEffect(() => {
-    let isWanted = true;
-    const asked = design.value;
-    if (asked !== null && whole.value !== null)
-      void slowBench.drawings(asked).then((answer) => {
-        if (isWanted && answer.ok) setDrawings(answer.value);
-      });
-    return () => {
-      isWanted = false;
-    };
-  }, [whole.value]);
-  return drawings;
+  return useShown(async (asked) => makingBench().drawings(asked), '');
 }
 
 /** Every piece of some parts, hung on a wall beside each other, each at the same scale, with its name below. */

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Checked, LampStand, LitPlate } from '../../core/index.ts';
-import { newestOnly, slowBench } from '../bench/bench.ts';
+import { newestOnly, viewBench } from '../bench/bench.ts';
 import { design, plate } from '../store.ts';
 
 /** mm between two places that are lit, while the lamp is carried and once it rests. */
@@ -39,7 +39,7 @@ export function PlateLight({
     const newest = newestOnly(
       async (stepMm: number): Promise<Checked<LitPlate> | null> => {
         const asked = design.value;
-        return asked && slowBench.light(asked, plate.value, lampNow.current, stepMm);
+        return asked && viewBench().light(asked, plate.value, lampNow.current, stepMm);
       },
       (answer) => {
         if (answer?.ok && canvas.current) paint(canvas.current, answer.value);

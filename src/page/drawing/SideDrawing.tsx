@@ -1,5 +1,5 @@
 import type { ShownSide, ShownSpan } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
+import { viewBench } from '../bench/bench.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Dimension } from './Dimension.tsx';
@@ -15,7 +15,7 @@ const BESIDE = 28;
 /** The instrument from its bass side, with what hangs on the length of the strings; its templates hang below. */
 export function SideDrawing({ parts }: { readonly parts: readonly string[] }) {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(async (asked) => slowBench.side(asked), '');
+  const shown = useShown(async (asked) => viewBench().side(asked), '');
   const scale = size && shown ? (size.width - 2 * BESIDE) / (shown.rightMm - shown.leftMm) : null;
   return (
     <div class="scrolls whole">

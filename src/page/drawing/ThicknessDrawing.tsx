@@ -1,5 +1,5 @@
 import type { ShownThickness } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
+import { viewBench } from '../bench/bench.ts';
 import { plate } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { isLifeSize } from './lifeSize.ts';
@@ -11,7 +11,7 @@ import { useSize } from './useSize.ts';
 /** A plate with its lines of equal thickness and the figures that a calliper must show, cut along and across beside it. */
 export function ThicknessDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(async (asked) => slowBench.thickness(asked, plate.value), plate.value);
+  const shown = useShown(async (asked) => viewBench().thickness(asked, plate.value), plate.value);
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.27) : null;
   return (

@@ -1,27 +1,38 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Checked, Design } from '../../core/index.ts';
 import { newestOnly } from '../bench/bench.ts';
-import { design, whole } from '../store.ts';
+import { design, held } from '../store.ts';
+
+/** What is asked of a bench for a design. */
+export type Ask<Shown> = (design: Design) => Promise<Checked<Shown>>;
 
 /**
- * What the bench shows of the design on it, asked anew once the design has been derived or `key` has changed; null until the
- * first answer is there. An answer that cannot be given leaves the last one in sight.
+ * What a bench shows of the design, asked anew once it or `key` has changed; null until the first answer is there. An answer
+ * that cannot be given leaves the last one in sight. `follow` answers roughly while a hand drags.
  */
-export function useShown<Shown>(ask: (design: Design) => Promise<Checked<Shown>>, key: string): Shown | null {
-  const [shown, setShown] = useState<{ readonly key: string; readonly value: Shown } | null>(null);
+export function useShown<Shown>(ask: Ask<Shown>, key: string, follow?: Ask<Shown>): Shown | null {
+  const [shown, setShown] = useState<Shown | null>(null);
   const [newest] = useState(() =>
     newestOnly(
-      async (asked: { readonly ask: typeof ask; readonly key: string; readonly design: Design }) => ({
-        key: asked.key,
-        answer: await asked.ask(asked.design),
-      }),
-      (told) => {
-        if (told.answer.ok) setShown({ key: told.key, value: told.answer.value });
+      (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
+      (answer) => {
+        if (answer.ok) setShown(answer.value);
+      },
+    ),
+  );
+  const [newestRough] = useState(() =>
+    newestOnly(
+      (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
+      (answer) => {
+        if (answer.ok && held.value !== null) setShown(answer.value);
       },
     ),
   );
   useEffect(() => {
-    if (whole.value !== null && design.value !== null) newest({ ask, key, design: design.value });
-  }, [whole.value, key]);
-  return shown?.value ?? null;
+    if (design.value !== null && held.value === null) newest({ ask, design: design.value });
+  }, [design.value, held.value === null, key]);
+  useEffect(() => {
+    if (follow && held.value !== null) newestRough({ ask: follow, design: held.value });
+  }, [held.value]);
+  return shown;
 }

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { faultSentence, type MakeKind } from '../../core/index.ts';
-import { slowBench } from '../bench/bench.ts';
+import { makingBench } from '../bench/bench.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { download, fileNameOf } from '../keeping/files.ts';
@@ -27,7 +27,7 @@ export function TakeAwayStop() {
     if (asked === null) return;
     setBusy(true);
     setTrouble([]);
-    const answer = await slowBench.take(asked, {
+    const answer = await makingBench().take(asked, {
       kinds,
       paper,
       ...(bars.trim() && { printerBars: bars.replace(';', ',') }),

@@ -5,21 +5,25 @@ import type { PlateArch } from './archedPlate.ts';
 import { archNumbers, type Plate } from './archNumbers.ts';
 import { chosenLongArch } from './chosenLongArch.ts';
 import { archOn } from './plateArch.ts';
-import { plateGround } from './plateGround.ts';
+import { type PlateGround, plateGround } from './plateGround.ts';
 
 /** The arching of both plates as a design asks for it, over one ground. Faults: those of `plateArch` and `arch.flat`. */
 export function bothArches(design: Design, half: HalfOutline): Readonly<Record<Plate, Checked<PlateArch>>> {
-  const { values } = design;
-  const ground = plateGround(values, half);
+  const ground = plateGround(design.values, half);
   const arch = (plate: Plate): Checked<PlateArch> => {
-    const heights = design.measuredHeights?.[plate];
-    const read = archNumbers(values, plate);
+    const read = archNumbers(design.values, plate);
     if (!read.ok) return read;
     const chosen = chosenLongArch(design, plate);
     if (!chosen.ok) return chosen;
-    return ground.ok
-      ? archOn(ground.value, values, plate, { ...chosen.value, ...(heights && { heights }) })
-      : refuse(...ground.faults);
+    return ground.ok ? archOnGround(design, plate, ground.value) : refuse(...ground.faults);
   };
   return { back: arch('back'), top: arch('top') };
+}
+
+/** The arching of one plate as a design asks for it, over a ground of its values. Faults: those of `archOn` and `arch.flat`. */
+export function archOnGround(design: Design, plate: Plate, ground: PlateGround): Checked<PlateArch> {
+  const chosen = chosenLongArch(design, plate);
+  if (!chosen.ok) return chosen;
+  const heights = design.measuredHeights?.[plate];
+  return archOn(ground, design.values, plate, { ...chosen.value, ...(heights && { heights }) });
 }

@@ -1,6 +1,7 @@
 export type { ArchStation, PlateArch } from './archedPlate.ts';
 export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
+export { archOnGround } from './bothArches.ts';
 export { type ChannelCorner, type ChannelLine, channelPlace } from './channelLine.ts';
 export { type DrillBit, lowestTip } from './drillBit.ts';
 export { drillGrid, LEAST_DEPTH_MM, SETTING_MM } from './drillGrid.ts';
@@ -18,7 +19,7 @@ export {
 } from './insideGauge.ts';
 export { type ArchChoices, archOn, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
-export { type PlateGround, plateGround } from './plateGround.ts';
+export { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
 export {
   continuedArchHeight,
   nearPlateHeight,

@@ -1,0 +1,298 @@
+// How quickly the page answers a hand, in Chromium from disk: input to paint while dragging and on release, at full speed and
+// with the page's processor slowed four times; first view; memory with a photograph of 12 megapixels. Prints one table.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+import sharp from 'sharp';
+import { buildPage } from './buildPage.mjs';
+import { root } from './prepare.mjs';
+
+const MOVES = 120;
+const RELEASES = 12;
+/** Full speed and slowed: what may take how long, ms. */
+const TARGETS = { 1: { drag: 16, release: 100 }, 4: { drag: 100, release: 400 } };
+const FIRST_VIEW_MS = 2000;
+const MEMORY_MB = 300;
+const PHOTOGRAPH_PX = { width: 4000, height: 3000 };
+
+const address = pathToFileURL(await buildPage()).href;
+const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
+await firstView();
+for (const slowed of [1, 4]) {
+  await drags(slowed, 'outline', 'lower bout', [1, 0]);
+  await drags(slowed, 'form', 'waist', [1, 0]);
+  await drags(slowed, 'arch', 'fullness of the cross arches, waist', [0, -1]);
+  await edits(slowed);
+}
+await memory();
+await browser.close();
+
+/** Notes in the page every question to a worker with its answer, and every change of what is drawn with the frame that shows it. */
+function watch() {
+  const asked = [];
+  const painted = { moves: [], hand: [], lines: [], all: [] };
+  const Plain = globalThis.Worker;
+  globalThis.Worker = class extends Plain {
+    constructor(...words) {
+      super(...words);
+      this.addEventListener('message', ({ data }) => {
+        const question = asked.find(({ id }) => id === data?.id);
+        if (question) question.answeredAt = performance.now();
+      });
+    }
+    postMessage(message, ...rest) {
+      if (message?.path) asked.push({ id: message.id, what: message.path.join('.'), at: performance.now() });
+      super.postMessage(message, ...rest);
+    }
+  };
+  const afterPaint = (tell) =>
+    requestAnimationFrame(() => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = () => tell(performance.now());
+      port2.postMessage(0);
+    });
+  const begin = () => {
+    new MutationObserver((changes) => {
+      const isIn = (words) => changes.some(({ target }) => (target.parentElement ?? target).closest?.(words));
+      const isHand = isIn('.dimension') || isIn('.value');
+      const isLines = changes.some(
+        ({ target, attributeName }) => attributeName === 'd' && target.matches('.line, .gauge-edge'),
+      );
+      afterPaint((at) => {
+        if (isHand) painted.hand.push(at);
+        if (isLines) painted.lines.push(at);
+        painted.all.push(at);
+      });
+    }).observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+    for (const kind of ['pointermove', 'pointerup', 'keydown'])
+      addEventListener(
+        kind,
+        (event) => painted.moves.push({ kind, at: event.timeStamp, from: performance.now() }),
+        true,
+      );
+    const put = CanvasRenderingContext2D.prototype.putImageData;
+    CanvasRenderingContext2D.prototype.putImageData = function (...words) {
+      afterPaint((at) => painted.all.push(at));
+      return put.apply(this, words);
+    };
+  };
+  if (document.body) begin();
+  else addEventListener('DOMContentLoaded', begin);
+  globalThis.watched = { asked, painted };
+}
+
+async function opened() {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
+  const page = await context.newPage();
+  await page.addInitScript(watch);
+  await page.goto(address);
+  return { context, page };
+}
+
+async function drawn(stop) {
+  const { context, page } = await opened();
+  await page.getByRole('button', { name: 'Draw it' }).click();
+  await page.locator('.line.edge').waitFor();
+  await page.locator('.stop button', { hasText: stop }).click();
+  await page.locator('.grip, .gauge').first().waitFor();
+  await page.waitForTimeout(2500);
+  return { context, page };
+}
+
+async function drags(slowed, stop, handle, [alongX, alongY]) {
+  const { context, page } = await drawn(stop);
+  const session = await context.newCDPSession(page);
+  const box = await page.getByRole('slider', { name: handle }).boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const mouse = (type, dx, dy) =>
+    session.send('Input.dispatchMouseEvent', {
+      type,
+      x: x + dx,
+      y: y + dy,
+      button: 'left',
+      buttons: 1,
+      clickCount: 1,
+    });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  const offset = (step) => 12 * Math.sin(step / 7);
+  await mouse('mousePressed', 0, 0);
+  // The first moves make ready what later ones find ready.
+  for (let step = 1; step <= 20; step++) {
+    await mouse('mouseMoved', offset(step) * alongX, offset(step) * alongY);
+    await page.waitForTimeout(20);
+  }
+  await page.waitForTimeout(300);
+  await page.evaluate(() => {
+    for (const list of Object.values(globalThis.watched.painted)) list.length = 0;
+    globalThis.watched.asked.length = 0;
+  });
+  // Moves come at no fixed place of a frame, and each after the answer to the one before.
+  for (let step = 21; step <= 20 + MOVES; step++) {
+    await mouse('mouseMoved', offset(step) * alongX, offset(step) * alongY);
+    await page.waitForTimeout(40 + ((step * 7) % 17) + 40 * (slowed - 1));
+  }
+  const { painted, asked } = await page.evaluate(() => globalThis.watched);
+  const moves = painted.moves.filter(({ kind }) => kind === 'pointermove');
+  const upTo = (list, from) => (move, index) => {
+    const next = moves[index + 1]?.from ?? Number.POSITIVE_INFINITY;
+    const at = list.find((time) => time > move.from && time < next);
+    return at === undefined ? [] : [at - move[from]];
+  };
+  const times = (list, from) => moves.flatMap(upTo(list, from));
+  say(`${stop}, ${handle}, slowed ${slowed} x`, [
+    ['the number under the hand, from the event', times(painted.hand, 'from'), TARGETS[slowed].drag],
+    ['the lines, from the event', times(painted.lines, 'from'), TARGETS[slowed].drag],
+    ['the lines, with the wait for the frame', times(painted.lines, 'at')],
+    ['their worker', asked.filter(({ what }) => /body|roughPlate/.test(what)).flatMap(took)],
+  ]);
+  await mouse('mouseReleased', 0, 0);
+  const released = [];
+  const checked = [];
+  for (let step = 1; step <= RELEASES; step++) {
+    await page.waitForTimeout(700 * Math.sqrt(slowed));
+    const at = await page.getByRole('slider', { name: handle }).boundingBox();
+    const press = (type, d) =>
+      session.send('Input.dispatchMouseEvent', {
+        type,
+        x: at.x + at.width / 2 + d * alongX,
+        y: at.y + at.height / 2 + d * alongY,
+        button: 'left',
+        buttons: 1,
+        clickCount: 1,
+      });
+    await press('mousePressed', 0);
+    for (let move = 1; move <= 4; move++) {
+      await press('mouseMoved', move * (step % 2 === 0 ? 2 : -2));
+      await page.waitForTimeout(30);
+    }
+    await page.waitForTimeout(150);
+    await page.evaluate(() => {
+      for (const list of Object.values(globalThis.watched.painted)) list.length = 0;
+      globalThis.watched.asked.length = 0;
+    });
+    await press('mouseReleased', 4 * (step % 2 === 0 ? 2 : -2));
+    await page.waitForTimeout(900 * Math.sqrt(slowed));
+    const now = await page.evaluate(() => globalThis.watched);
+    const up = now.painted.moves.find(({ kind }) => kind === 'pointerup');
+    if (!up) continue;
+    const isCheck = ({ what }) => what === 'check';
+    const last = (list) => Math.max(...list.map(({ answeredAt }) => answeredAt ?? Number.NaN));
+    // The fine light waits for a rest of its own.
+    const quick = now.asked.filter((one) => !isCheck(one) && one.what !== 'light');
+    const settled = now.painted.all.find((time) => time >= last(quick));
+    if (settled !== undefined) released.push(settled - up.from);
+    checked.push(last(now.asked.filter(isCheck)) - up.from);
+  }
+  say(`${stop}, let go, slowed ${slowed} x`, [
+    ['everything drawn and every number', released, TARGETS[slowed].release],
+    ['checked', checked.filter((time) => !Number.isNaN(time))],
+  ]);
+  await context.close();
+}
+
+/** A number nudged in the notebook. */
+async function edits(slowed) {
+  const { context, page } = await drawn('outline');
+  const session = await context.newCDPSession(page);
+  await page.locator('.row-name', { hasText: 'lower bout' }).click();
+  const field = page.getByLabel('lower bout, a new number');
+  await field.focus();
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  const shown = [];
+  const settled = [];
+  for (let step = 0; step < RELEASES; step++) {
+    await page.waitForTimeout(700 * Math.sqrt(slowed));
+    await page.evaluate(() => {
+      for (const list of Object.values(globalThis.watched.painted)) list.length = 0;
+      globalThis.watched.asked.length = 0;
+    });
+    await page.keyboard.press(step % 2 === 0 ? 'ArrowUp' : 'ArrowDown');
+    await page.waitForTimeout(700 * Math.sqrt(slowed));
+    const { painted, asked } = await page.evaluate(() => globalThis.watched);
+    const down = painted.moves.find(({ kind }) => kind === 'keydown');
+    const hand = painted.hand.find((time) => time > down.from);
+    const last = Math.max(
+      ...asked.filter(({ what }) => what !== 'check').map(({ answeredAt }) => answeredAt ?? Number.NaN),
+    );
+    const all = painted.all.find((time) => time >= last);
+    if (hand !== undefined) shown.push(hand - down.from);
+    if (all !== undefined) settled.push(all - down.from);
+  }
+  say(`a number nudged, slowed ${slowed} x`, [
+    ['shown', shown, TARGETS[slowed].drag],
+    ['everything drawn and every number', settled, TARGETS[slowed].release],
+  ]);
+  await context.close();
+}
+
+async function firstView() {
+  const times = [];
+  for (let turn = 0; turn < 7; turn++) {
+    const { context, page } = await opened();
+    await page.locator('.leaf h1').waitFor();
+    times.push(
+      await page.evaluate(
+        () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? performance.now(),
+      ),
+    );
+    await context.close();
+  }
+  say('first view from disk', [['painted', times, FIRST_VIEW_MS]]);
+}
+
+/** What the page's process holds for itself alone. */
+async function memory() {
+  const photograph = await sharp(join(root, 'demo', 'photographs', 'fiddle-top.jpg'))
+    .resize({ ...PHOTOGRAPH_PX, fit: 'fill' })
+    .jpeg({ quality: 92 })
+    .toBuffer();
+  const { context, page } = await opened();
+  const system = await (await browser.newBrowserCDPSession()).send('SystemInfo.getProcessInfo');
+  const pids = system.processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => id);
+  const held = () => Math.max(...pids.map(ownMb));
+  const empty = held();
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose a file' }).click();
+  await (await chooser).setFiles({ name: 'fiddle.jpg', mimeType: 'image/jpeg', buffer: photograph });
+  await page.getByLabel('edge above the sheet').fill('36.5');
+  let most = 0;
+  const looking = setInterval(() => {
+    most = Math.max(most, held());
+  }, 50);
+  await page.getByRole('button', { name: 'Find the edge' }).click();
+  await page.locator('.wear').first().waitFor({ timeout: 180_000 });
+  clearInterval(looking);
+  await page.waitForTimeout(3000);
+  const after = held();
+  console.log(
+    `memory of the page's process, MB: empty ${empty.toFixed(0)}, at most while the edge is looked for ${most.toFixed(0)}, with what was found ${after.toFixed(0)} (target ${MEMORY_MB})`,
+  );
+  await context.close();
+}
+
+function ownMb(pid) {
+  try {
+    const text = readFileSync(`/proc/${pid}/smaps_rollup`, 'utf8');
+    const kb = [...text.matchAll(/^Private_(?:Clean|Dirty):\s+(\d+) kB/gm)].map(([, size]) => Number(size));
+    return kb.reduce((sum, size) => sum + size, 0) / 1024;
+  } catch {
+    return 0;
+  }
+}
+
+function took({ at, answeredAt }) {
+  return answeredAt === undefined ? [] : [answeredAt - at];
+}
+
+function say(title, rows) {
+  console.log(title);
+  for (const [what, times, target] of rows) {
+    const sorted = times.toSorted((a, b) => a - b);
+    const share = (part) =>
+      sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]?.toFixed(1) ?? '-';
+    console.log(
+      `  ${what.padEnd(44)} median ${share(0.5).padStart(7)}  p95 ${share(0.95).padStart(7)}  p99 ${share(0.99).padStart(7)} ms  n ${sorted.length}${target ? `  (target ${target})` : ''}`,
+    );
+  }
+}
