@@ -9,34 +9,34 @@ import {
   selfCrossings,
   wrapAngle,
 } from '../src/core/curve/index.ts';
-import { draftHole, type HoleSizes } from '../src/core/instrument/soundHoles/draftHole.ts';
+import { type DrawnSizes, drawHole } from '../src/core/instrument/soundHoles/draftHole.ts';
 
 /**
  * Check values of a prototype of the same construction, written apart from this code and fitted to twelve holes of six instruments
  * on photographs. They prove that the construction is computed alike twice, not that its defaults are right.
  */
-const MASTER: HoleSizes = {
+const MASTER: DrawnSizes = {
   lengthMm: 75,
   upperEyesApartMm: 42,
   upperEyeMm: 6.9,
   lowerEyeMm: 10.2,
-  stemMm: 6.9,
+  turnsApartMm: 6.9,
   tipGapMm: 1,
 };
 
-function scaled(k: number, upperEyesApartMm: number): HoleSizes {
+function scaled(k: number, upperEyesApartMm: number): DrawnSizes {
   return {
     lengthMm: 75 * k,
     upperEyesApartMm,
     upperEyeMm: 6.9 * k,
     lowerEyeMm: 10.2 * k,
-    stemMm: 6.9 * k,
+    turnsApartMm: 6.9 * k,
     tipGapMm: k,
   };
 }
 
-function drafted(sizes: HoleSizes) {
-  const hole = draftHole(sizes);
+function drafted(sizes: DrawnSizes) {
+  const hole = drawHole(sizes);
   if (!hole.ok) throw new Error(JSON.stringify(hole.faults));
   return hole.value;
 }
@@ -127,7 +127,7 @@ describe('the drafted hole against its prototype', () => {
 describe('sound holes of chance', () => {
   const random = seededRandom(20_260_731);
   const between = (low: number, high: number): number => low + (high - low) * random();
-  const cases = Array.from({ length: 400 }, (): HoleSizes => {
+  const cases = Array.from({ length: 400 }, (): DrawnSizes => {
     const lengthMm = between(45, 145);
     const k = lengthMm / 75;
     return {
@@ -135,7 +135,7 @@ describe('sound holes of chance', () => {
       upperEyesApartMm: between(34, 52) * k,
       upperEyeMm: between(5.8, 7.6) * k,
       lowerEyeMm: between(8.4, 12.2) * k,
-      stemMm: between(5.4, 7.6) * k,
+      turnsApartMm: between(5.4, 7.6) * k,
       tipGapMm: between(0.8, 2) * k,
     };
   });
@@ -143,7 +143,7 @@ describe('sound holes of chance', () => {
   it('are closed simple lines that run anticlockwise, with an area between the plain and the nicked one', () => {
     let draftedCount = 0;
     for (const sizes of cases) {
-      const hole = draftHole(sizes);
+      const hole = drawHole(sizes);
       if (!hole.ok) continue;
       draftedCount++;
       const { chain, plain, areaMm2, innerNick, outerNick } = hole.value;
@@ -161,7 +161,7 @@ describe('sound holes of chance', () => {
 
   it('leave wood of 1.5 mm or more everywhere between their arms', () => {
     for (const sizes of cases.filter(({ lengthMm }) => lengthMm > 60).slice(0, 80)) {
-      const hole = draftHole(sizes);
+      const hole = drawHole(sizes);
       if (!hole.ok) continue;
       // Wood narrower than twice the offset would close off a hollow, which comes back as a loop of its own.
       expect(offsetChain(hole.value.chain, 0.75, { join: 'round' })).toHaveLength(1);

@@ -105,7 +105,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
       roughRegister(arch, roughing[arch.plate], design.values[boardValueName(arch)] !== undefined),
     ),
     ...grooves.flatMap(({ entries }) => entries),
-    ...soundHoleEntries(soundHoles.value, design.values.lowerEyeToEdge !== undefined),
+    ...soundHoleEntries(soundHoles.value),
     ...neck.value.registerEntries,
     ...setupEntries(strung.value, design.values.afterLength !== undefined),
     ...headEntries(head.value),

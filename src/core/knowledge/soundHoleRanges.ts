@@ -34,11 +34,14 @@ export const SOUND_HOLE_RANGES = {
   },
 } as const;
 
-/** mm. From the rim of the lower eye to the edge, for the ordinary size of each family; no source says to which place of it. */
+/**
+ * mm. From the rim of the lower eye to the edge; no source says to which place of it. For the ordinary size of the family, or
+ * `forAll` sizes alike.
+ */
 export const LOWER_EYE_TO_EDGE = {
-  violin: memory(9, 14),
-  viola: viola(13, 15),
-  cello: memory(22, 26),
+  violin: { ...memory(9, 14), forAll: false },
+  viola: { ...viola(13, 15), forAll: true },
+  cello: { ...memory(22, 26), forAll: false },
 } as const;
 
 /** mm on the ordinary size of each family, from memory; others in proportion. */

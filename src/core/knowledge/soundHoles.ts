@@ -91,7 +91,8 @@ export const HOLE_SHAPE: HoleShapeHabit = {
 const FITTED_MM = {
   upperEyeDiameter: 6.9,
   lowerEyeDiameter: 10.2,
-  holeStemWidth: 6.9,
+  /** At the nicks; 6.9 between the places where its edges turn over. */
+  holeStemWidth: 6.65,
   holeTipGap: 1,
 } as const;
 
@@ -109,8 +110,14 @@ function shapeOf(lengthMm: number, why: string): Cells {
 /** Of the printed length between the ends of the wings: the length along the centre line, as measured on four instruments. */
 const ALONG = 73 / 75;
 
+/** Where a table sets the holes: between the upper eyes, and from the lower eye to the edge. */
+interface HolePlace {
+  readonly apart: Cell;
+  readonly toEdge: Cell;
+}
+
 /** A hole of the length that a table prints between the ends of the wings, rounded to half a millimetre. */
-function printedHole(printedMm: number, apart: Cell, kind: 'violin' | 'other'): Cells {
+function printedHole(printedMm: number, { apart, toEdge }: HolePlace, kind: 'violin' | 'other'): Cells {
   const lengthMm = Math.round(printedMm * ALONG * 2) / 2;
   return {
     holeLength: ours(
@@ -118,23 +125,25 @@ function printedHole(printedMm: number, apart: Cell, kind: 'violin' | 'other'): 
       `${printedMm} is printed between the ends of the wings; 3 % less along the centre line, as measured on four violins`,
     ),
     upperEyesApart: apart,
+    lowerEyeToEdge: toEdge,
     ...shapeOf(lengthMm, kind === 'violin' ? MEASURED : ENLARGED),
   };
 }
 
 /** A violin's holes, from the length that the published table prints for its size. */
-export function violinHoles(printedMm: number, apart: Cell): Cells {
-  return printedHole(printedMm, apart, 'violin');
+export function violinHoles(printedMm: number, place: HolePlace): Cells {
+  return printedHole(printedMm, place, 'violin');
 }
 
 /** A viola's holes, likewise. */
-export function violaHoles(printedMm: number, apart: Cell): Cells {
-  return printedHole(printedMm, apart, 'other');
+export function violaHoles(printedMm: number, place: HolePlace): Cells {
+  return printedHole(printedMm, place, 'other');
 }
 
 /** The full-size cello's holes; all from memory or enlarged from the violin's. */
 export const CELLO_HOLES: Cells = {
   holeLength: recalled(133, '132 to 140; weak'),
   upperEyesApart: recalled(96, '92 to 100; weak'),
+  lowerEyeToEdge: recalled(23, '22 to 26; weak'),
   ...shapeOf(133, ENLARGED),
 };

@@ -10,6 +10,9 @@ import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violaTable');
 const atPost = (value: number) => readFor(value, 'violaTable', 'the post');
+/** The printed length of the holes, between the upper eyes, and 13 to 15 from the lower eye to the edge for all three sizes: taken where the holes are turned least. */
+const holes = (printedMm: number, apartMm: number, toEdgeMm: number) =>
+  violaHoles(printedMm, { apart: table(apartMm), toEdge: table(toEdgeMm) });
 
 /** The large viola: the only size whose blocks the table prints. */
 const large: Size = sizeOf('viola', 'large', {
@@ -87,7 +90,7 @@ const large: Size = sizeOf('viola', 'large', {
   ...LARGE_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 128, nutMm: 31, throatMm: 22, earsMm: 50 }),
-  ...violaHoles(82, table(50)),
+  ...holes(82, 50, 14),
   ...VIOLA_RIB_WORK,
   ...WOODS,
   ...ROUGHING,
@@ -132,7 +135,7 @@ const medium = scaledSize(large, 'medium', {
   ...MEDIUM_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 125, nutMm: 28.5, throatMm: 21, earsMm: 48 }),
-  ...violaHoles(78, table(48)),
+  ...holes(78, 48, 15),
 });
 
 const small = scaledSize(large, 'small', {
@@ -174,7 +177,8 @@ const small = scaledSize(large, 'small', {
   ...SMALL_VIOLA_SETUP,
   ...VIOLA_STRINGS,
   ...violaHead({ lengthMm: 122, nutMm: 27, throatMm: 20, earsMm: 47 }),
-  ...violaHoles(78, table(46)),
+  ...holes(78, 46, 15),
+  lowerCornerBlockAlongWaist: ours(26, 'clear of the lower eye once it is trimmed inside'),
 });
 
 /** The ordinary size of the family stands first. */

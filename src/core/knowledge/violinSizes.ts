@@ -21,15 +21,18 @@ import { VIOLIN_STRINGS } from './strings.ts';
 import { WOODS } from './woods.ts';
 
 const table = (value: number) => read(value, 'violinAverages');
-/** Length between the ends of the wings, and between the upper eyes, as the same table prints them. */
+/** Length between the ends of the wings, between the upper eyes, and lower eye to edge, as the same table prints them. */
 const HOLES_MM = {
-  '1/4': [62, 35],
-  '1/2': [68, 36],
-  '3/4': [71, 38],
-  '7/8': [73, 41],
-  '4/4': [75, 42],
+  '1/4': [62, 35, 10],
+  '1/2': [68, 36, 10],
+  '3/4': [71, 38, 11],
+  '7/8': [73, 41, 11.5],
+  '4/4': [75, 42, 12],
 } as const;
-const holes = (column: keyof typeof HOLES_MM) => violinHoles(HOLES_MM[column][0], table(HOLES_MM[column][1]));
+const holes = (column: keyof typeof HOLES_MM) => {
+  const [lengthMm, apartMm, toEdgeMm] = HOLES_MM[column];
+  return violinHoles(lengthMm, { apart: table(apartMm), toEdge: table(toEdgeMm) });
+};
 const neckStop = (value: number) => worked(value, ['stop'], 'two thirds of the body stop');
 
 const COLUMNS = ['1/4', '1/2', '3/4', '7/8', '4/4'] as const;
@@ -153,6 +156,7 @@ const threeQuarters = scaledSize(fullSize, '3/4', {
   ...printed('3/4'),
   ...violinHead(table(HEAD_MM['3/4'])),
   ...holes('3/4'),
+  bridgeFeet: worked(38, ['upperEyesApart'], 'no wider than between the upper eyes'),
   stop: table(183),
   neckStop: neckStop(122),
 });
@@ -160,6 +164,7 @@ const half = scaledSize(fullSize, '1/2', {
   ...printed('1/2'),
   ...violinHead(table(HEAD_MM['1/2'])),
   ...holes('1/2'),
+  bridgeFeet: worked(36, ['upperEyesApart'], 'no wider than between the upper eyes'),
   stop: table(171),
   neckStop: neckStop(114),
 });
@@ -167,6 +172,7 @@ const quarter = scaledSize(fullSize, '1/4', {
   ...printed('1/4'),
   ...violinHead(table(HEAD_MM['1/4'])),
   ...holes('1/4'),
+  lowerCornerBlockAlongWaist: ours(14, 'clear of the lower eye once it is trimmed inside'),
   stop: table(159),
   neckStop: neckStop(106),
 });

@@ -193,7 +193,7 @@ function tracedValues(
   const origin = measured(trace.name === undefined ? 'trace' : `trace of ${trace.name}`);
   const of = (value: number): Quantity => ({ value, unit: 'mm', origin, plusMinus: plusMinusMm });
   const { bodyLengthMm, lowerBout, waist, upperBout, lowerCorner, upperCorner } = outline.value;
-  const hole = holeOfTrace(trace, bodyLengthMm, stopMm);
+  const hole = holeOfTrace(trace, outline.value, stopMm);
   return accept({
     outline: {
       kind: 'traced',

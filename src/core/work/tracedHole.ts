@@ -1,7 +1,8 @@
 import type { Finding } from '../base/index.ts';
+import { nearestOn } from '../curve/index.ts';
 import type { FittedHoleShape, ValueName } from '../design/index.ts';
 import type { HoleDocument, TraceDocument } from '../files/index.ts';
-import { type FittedHole, fitHole, type HoleMisfit, type TracedHole } from '../instrument/index.ts';
+import { type BodyOutline, type FittedHole, fitHole, type HoleMisfit, type TracedHole } from '../instrument/index.ts';
 import { type Origin, type Quantity } from '../quantity/index.ts';
 
 /** What a traced sound hole gives a design. */
@@ -29,7 +30,7 @@ const DOUBTFUL_WEIGHT = 0.25;
  */
 export function holeOfTrace(
   { soundHoles, name }: TraceDocument,
-  bodyLengthMm: number,
+  { bodyLengthMm, chain }: Pick<BodyOutline, 'bodyLengthMm' | 'chain'>,
   stopMm: number | undefined,
 ): HoleOfTrace {
   const side = soundHoles?.drawnFrom ?? (soundHoles?.bass ? 'bass' : 'treble');
@@ -44,7 +45,7 @@ export function holeOfTrace(
   const origin: Origin = { kind: 'measured', from };
   const plusMinus = document.plusMinus ?? UNTOLD_MM;
   const of = (value: number): Quantity => ({ value, unit: 'mm', origin, plusMinus });
-  const { sizes, shape, nickLineMm, rmsMm, mostMm, misfits } = fitted;
+  const { sizes, shape, lowerEye, nickLineMm, rmsMm, mostMm, misfits } = fitted;
   const nickFromTopMm = bodyLengthMm - nickLineMm;
   return {
     values: {
@@ -54,6 +55,7 @@ export function holeOfTrace(
       lowerEyeDiameter: of(sizes.lowerEyeMm),
       holeStemWidth: of(sizes.stemMm),
       holeTipGap: of(sizes.tipGapMm),
+      lowerEyeToEdge: of(nearestOn(chain, lowerEye.centre).distanceMm - lowerEye.radiusMm),
       ...(traced.innerNick &&
         (stopMm === undefined ? { stop: of(nickFromTopMm) } : { nickAboveStop: of(stopMm - nickFromTopMm) })),
     },

@@ -66,7 +66,7 @@ export const namesDe: Readonly<Record<string, string>> = {
   nickAboveStop: 'Kerbe über der Mensur',
   lowerEyeToEdge: 'unteres Auge zum Rand',
   'soundHoles.area': 'Öffnung eines Lochs',
-  'soundHoles.lowerEyeEdge': 'unteres Auge zum Rand',
+  'soundHoles.turn': 'gedreht um die Kerbe',
   'soundHoles.nearestEdge': 'Loch zum Rand, kleinstes',
   headLength: 'Kopf, Kinn bis oben',
   headTop: 'Sattel bis oben',

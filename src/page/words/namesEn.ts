@@ -66,7 +66,7 @@ export const namesEn: Readonly<Record<string, string>> = {
   nickAboveStop: 'nick above the stop',
   lowerEyeToEdge: 'lower eye to edge',
   'soundHoles.area': 'opening of one hole',
-  'soundHoles.lowerEyeEdge': 'lower eye to edge',
+  'soundHoles.turn': 'turned about the nick',
   'soundHoles.nearestEdge': 'hole to edge, least',
   headLength: 'head, chin to top',
   headTop: 'nut to top',

@@ -14,7 +14,6 @@ export const SOUND_HOLE_VALUES = {
   nickAboveStop: { unit: 'mm', says: 'how far the inner nicks of the sound holes lie above the bridge line' },
   lowerEyeToEdge: {
     unit: 'mm',
-    optional: true,
     says: 'rim of the lower eye of a sound hole to the nearest place of the edge of the top',
   },
 } as const satisfies Record<string, ValueMeaning>;

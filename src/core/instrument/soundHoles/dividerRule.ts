@@ -1,4 +1,4 @@
-/** Where a published rule of dividers sets the eyes, from the length of the body. Middles of eyes, mm. */
+/** Where published rules set the eyes, from the length of the body. Middles of eyes, mm. */
 export interface DividerRule {
   readonly pinsApartMm: number;
   /** Upper end of the body to the line of the lower eyes, and each of them from the centre line. */
@@ -8,6 +8,8 @@ export interface DividerRule {
   readonly eyesApartMm: number;
   /** Upper end to the upper eyes, which the distance between them decides; null where the compass does not reach. */
   readonly upperFromTopMm: number | null;
+  /** Lower end of the body to the golden mean between both golden means of its length. */
+  readonly goldenMm: number;
 }
 
 /**
@@ -15,6 +17,15 @@ export interface DividerRule {
  * end, where the purfling runs. Chosen by us.
  */
 const PIN_SHARE = 4 / 355;
+
+/**
+ * No unit. From the tailpiece end: the golden mean between 0.382 and 0.618 of the length. T. Zethelius, magazine article, no year;
+ * which place of the holes stands there was not read.
+ */
+const GOLDEN_SHARE = (() => {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  return 1 - golden + golden * (2 * golden - 1);
+})();
 
 /**
  * The rule of A. T. King (2004): a third of the distance of the pins is AB; the lower eyes lie AB (1 + √3/2) below the upper pin
@@ -33,6 +44,7 @@ export function dividerRule(bodyLengthMm: number, upperEyeXMm: number): DividerR
     lowerFromTopMm,
     lowerXMm,
     eyesApartMm,
+    goldenMm: GOLDEN_SHARE * bodyLengthMm,
     upperFromTopMm: square > 0 ? lowerFromTopMm - Math.sqrt(square) : null,
   };
 }

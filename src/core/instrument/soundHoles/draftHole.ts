@@ -3,17 +3,25 @@ import { areaOf, type Chain, lengthOf, nearestOn, selfCrossings, type Vertex } f
 import { HOLE_SHAPE, type HoleEndShape, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { type HoleEnd, type HoleEndSizes, type HoleEndTrouble, holeEnd } from './holeEnd.ts';
 
-/** What a maker gives of a treble hole, mm; x counts from the centre line, y from the inner nick. */
-export interface HoleSizes {
+/** What every hole is drawn from, mm; x counts from the centre line, y from the inner nick. */
+interface EyesAndTips {
   readonly lengthMm: number;
   readonly upperEyesApartMm: number;
   readonly upperEyeMm: number;
   readonly lowerEyeMm: number;
-  /** Between the places where both edges of the stem turn over, square to it: a little more than its width at the nicks. */
-  readonly stemMm: number;
   readonly tipGapMm: number;
-  /** Middle of the lower eye from the centre line where the edge decides it; where the shape puts it when left out. */
-  readonly lowerEyeXMm?: number;
+}
+
+/** What a maker gives of a treble hole, mm. */
+export interface HoleSizes extends EyesAndTips {
+  /** From the inner nick to the nearest place of the edge across the stem. */
+  readonly stemMm: number;
+}
+
+/** The same as the construction takes it. */
+export interface DrawnSizes extends EyesAndTips {
+  /** Between the places where both edges of the stem turn over, square to it: a little more than its width at the nicks. */
+  readonly turnsApartMm: number;
 }
 
 /** An eye of a hole. */
@@ -52,6 +60,9 @@ export interface DraftedHole {
   readonly lower: DraftedEnd;
   readonly innerNick: Nick;
   readonly outerNick: Nick;
+  /** The place of the stem's outer edge nearest to the inner nick, and how far that is. */
+  readonly acrossStem: Point<'section'>;
+  readonly stemMm: number;
   /** Of the opening without its nicks. */
   readonly areaMm2: number;
   readonly perimeterMm: number;
@@ -66,21 +77,44 @@ const HOOK_STEPS = 60;
 /** No unit. The stem's edge is flatter than the shoulder by this at least, or the stem would look broken there. */
 const FLATTER = 1.5;
 
+/** mm. The stem is drawn as wide as asked for within this. */
+const STEM_MET_MM = 0.000_001;
+/** Rounds of false position; three are usual. */
+const STEM_ROUNDS = 12;
+
 /**
- * A hole from what a maker measures and the shape that goes with it. Where an end leaves its stem no arc (a lower eye moved far
- * across), the start of its hook is turned as little as will do.
+ * A hole from what a maker measures and the shape that goes with it: the places where the edges of the stem turn over are set so
+ * far apart that it is as wide at its nicks as asked for.
  *
- * Faults: `soundHoles.value`, `soundHoles.hook` (an eye that fills its hook, or a stem that already curves away),
- * `soundHoles.crosses-itself`.
+ * Faults: `soundHoles.hook`, `soundHoles.crosses-itself` as in {@link drawHole}.
  */
-export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE): Checked<DraftedHole> {
+export function draftHole(
+  { stemMm, ...rest }: HoleSizes,
+  shape: HoleShapeHabit = HOLE_SHAPE,
+): Checked<DraftedHole> {
+  const drawn = (turnsApartMm: number): Checked<DraftedHole> => drawHole({ ...rest, turnsApartMm }, shape);
+  let [apartMm, hole, slope] = [stemMm, drawn(stemMm), 1];
+  for (let round = 0; round < STEM_ROUNDS && hole.ok; round++) {
+    const missMm = stemMm - hole.value.stemMm;
+    if (Math.abs(missMm) < STEM_MET_MM) break;
+    const nextMm = apartMm + missMm / slope;
+    const next = drawn(nextMm);
+    if (next.ok) slope = (next.value.stemMm - hole.value.stemMm) / (nextMm - apartMm);
+    [apartMm, hole] = [nextMm, next];
+  }
+  return hole;
+}
+
+/**
+ * A hole by its construction. Where an end leaves its stem no arc, the start of its hook is turned as little as will do.
+ *
+ * Faults: `soundHoles.hook` (an eye that fills its hook, or a stem that already curves away), `soundHoles.crosses-itself`.
+ */
+export function drawHole(sizes: DrawnSizes, shape: HoleShapeHabit = HOLE_SHAPE): Checked<DraftedHole> {
   const lengthMm = sizes.lengthMm;
   const upperEye = sizes.upperEyesApartMm / 2 + sizes.upperEyeMm / 2;
-  const lowerEye = sizes.lowerEyeXMm ?? upperEye + shape.eyesAcross * lengthMm;
-  const moved = lowerEye - (upperEye + shape.eyesAcross * lengthMm);
-  // A lower eye that the edge moves takes the stem along in proportion, so that the hole stays one stroke.
-  const stemShare = shape.stemAcross / shape.eyesAcross;
-  const stem = point<'section'>(upperEye + shape.stemAcross * lengthMm + moved * stemShare, 0);
+  const lowerEye = upperEye + shape.eyesAcross * lengthMm;
+  const stem = point<'section'>(upperEye + shape.stemAcross * lengthMm, 0);
   const alongRad = Math.PI / 2 + shape.slantDeg * RAD;
   const outwardRad = shape.slantDeg * RAD;
   const edgePlace = (across: number, up: number): Point<'section'> =>
@@ -88,8 +122,8 @@ export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE):
       stem.x + across * Math.cos(outwardRad) + up * Math.cos(alongRad),
       stem.y + across * Math.sin(outwardRad) + up * Math.sin(alongRad),
     );
-  const outerTurn = edgePlace(sizes.stemMm / 2, -shape.upper.turnsOver * lengthMm);
-  const innerTurn = edgePlace(-sizes.stemMm / 2, shape.lower.turnsOver * lengthMm);
+  const outerTurn = edgePlace(sizes.turnsApartMm / 2, -shape.upper.turnsOver * lengthMm);
+  const innerTurn = edgePlace(-sizes.turnsApartMm / 2, shape.lower.turnsOver * lengthMm);
   const outer = { at: outerTurn, headingRad: alongRad + (shape.edgesDeg * RAD) / 2 };
   const inner = { at: innerTurn, headingRad: alongRad - (shape.edgesDeg * RAD) / 2 };
   const turned = (turn: typeof outer): typeof outer => ({ ...turn, at: point(-turn.at.x, -turn.at.y) });
@@ -117,8 +151,11 @@ export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE):
   const outerNick = nickAt(plain, 0, upper, shape.outerNick * lengthMm, nickMm, 1);
   const innerNick = nickAt(plain, upper.chain.vertices.length - 1, lower, 0, nickMm, -1);
   if (!outerNick || !innerNick) return refuse(...troubles(sizes, { upper: 'stem', lower: 'stem' }));
+  const across = nearestOn(outerEdge(plain), innerNick.nick.foot);
   return accept({
     plain,
+    acrossStem: across.point,
+    stemMm: across.distanceMm,
     chain: {
       closed: true,
       vertices: [
@@ -138,9 +175,13 @@ export function draftHole(sizes: HoleSizes, shape: HoleShapeHabit = HOLE_SHAPE):
   });
 }
 
-/** The place of the outer edge of the stem straight across from the inner nick. */
-export function acrossStem({ plain, innerNick }: DraftedHole): Point<'section'> {
-  return nearestOn({ closed: false, vertices: plain.vertices.slice(0, 2) }, innerNick.foot).point;
+/** The edge of the stem away from the centre line: the lower wing's two arcs and the one that runs to the upper hook. */
+function outerEdge({ vertices }: Chain<'section'>): Chain<'section'> {
+  const [first, second] = [vertices[0], vertices[1]];
+  return {
+    closed: false,
+    vertices: [...vertices.slice(-2), ...(first && second ? [first, { ...second, bulge: 0 }] : [])],
+  };
 }
 
 type Placed = Pick<HoleEndSizes, 'eye' | 'eyeRadiusMm' | 'outer' | 'inner'>;
@@ -150,7 +191,7 @@ type Placed = Pick<HoleEndSizes, 'eye' | 'eyeRadiusMm' | 'outer' | 'inner'>;
  * nick.
  */
 function settledEnd(
-  sizes: HoleSizes,
+  sizes: DrawnSizes,
   end: HoleEndShape,
   nickMm: number,
   placed: Placed,
@@ -259,7 +300,7 @@ function nickAt(
 const TOO_NEAR_RAD = 0.001;
 
 function troubles(
-  { upperEyeMm, lowerEyeMm, lengthMm }: HoleSizes,
+  { upperEyeMm, lowerEyeMm, lengthMm }: DrawnSizes,
   ends: { readonly upper: HoleEnd | HoleEndTrouble; readonly lower: HoleEnd | HoleEndTrouble },
 ): readonly Fault[] {
   return (['upper', 'lower'] as const).flatMap((which): readonly Fault[] => {
@@ -279,11 +320,10 @@ function troubles(
     return [
       {
         code: 'soundHoles.hook',
-        at: 'lowerEyeToEdge',
+        at: 'holeStemWidth, holeLength',
         found: `a stem whose edge has no room for the ${which} hook`,
         need: 'eyes to both sides of the stem',
-        remedy:
-          'check the distances between the upper eyes and from the lower eye to the edge, and the width of the stem',
+        remedy: 'check the width of the stem against the length of the hole and its eyes',
       },
     ];
   });

@@ -2,16 +2,16 @@ import { expect, test } from 'vitest';
 import { seededRandom } from '../../base/index.ts';
 import { nearestOnSpans, sampleChain, spansOf } from '../../curve/index.ts';
 import { HOLE_SHAPE } from '../../knowledge/index.ts';
-import { draftHole, type HoleSizes } from './draftHole.ts';
+import { type DrawnSizes, draftHole, drawHole } from './draftHole.ts';
 import { type FittedHole, fitHole, type TracedHole } from './fitHole.ts';
 import { type DrawnFrom, FIT_NUMBERS } from './fitNumbers.ts';
 
-const SIZES: HoleSizes = {
+const SIZES: DrawnSizes = {
   lengthMm: 73,
   upperEyesApartMm: 42,
   upperEyeMm: 6.7,
   lowerEyeMm: 9.9,
-  stemMm: 6.7,
+  turnsApartMm: 6.7,
   tipGapMm: 1,
 };
 const NICK_LINE_MM = 160;
@@ -23,12 +23,12 @@ function otherHole(seed: number, reach: number): DrawnFrom | undefined {
     (made, { spread, read, put }) => put(made, read(made) + reach * spread * (2 * random() - 1)),
     { sizes: SIZES, shape: HOLE_SHAPE },
   );
-  return draftHole(from.sizes, from.shape).ok ? from : undefined;
+  return drawHole(from.sizes, from.shape).ok ? from : undefined;
 }
 
 /** Its contour as a trace holds it, each place off by chance. */
 function traced(from: DrawnFrom, chanceMm: number, seed: number): TracedHole {
-  const hole = draftHole(from.sizes, from.shape);
+  const hole = drawHole(from.sizes, from.shape);
   if (!hole.ok) throw new Error('no hole');
   const random = seededRandom(seed);
   const off = (): number => chanceMm * Math.sqrt(3) * (2 * random() - 1);
@@ -45,7 +45,7 @@ function traced(from: DrawnFrom, chanceMm: number, seed: number): TracedHole {
 
 /** How far the fitted hole lies off the true one, rms and at most, mm. */
 function offTruth(from: DrawnFrom, fitted: FittedHole): { readonly rms: number; readonly most: number } {
-  const [truth, again] = [draftHole(from.sizes, from.shape), draftHole(fitted.sizes, fitted.shape)];
+  const [truth, again] = [drawHole(from.sizes, from.shape), draftHole(fitted.sizes, fitted.shape)];
   if (!truth.ok || !again.ok) throw new Error('no hole');
   const line = spansOf(again.value.plain);
   const shift = fitted.nickLineMm - NICK_LINE_MM;

@@ -2,7 +2,7 @@ import { type Point, point } from '../../base/index.ts';
 import { headingOn, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
 import { HOLE_SHAPE, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { addHold, addRow, clearEquations, emptyEquations, solveEquations } from '../../numeric/index.ts';
-import { draftHole } from './draftHole.ts';
+import { type DraftedHole, drawHole, type HoleSizes } from './draftHole.ts';
 import { type DrawnFrom, FIT_NUMBERS } from './fitNumbers.ts';
 
 /** A treble hole as it was traced: body frame, or a bass one mirrored into it. */
@@ -33,7 +33,11 @@ export type HoleStretch =
   | 'lower wing';
 
 /** A hole drafted like a traced one. */
-export interface FittedHole extends DrawnFrom {
+export interface FittedHole {
+  /** What {@link draftHole} draws it from. */
+  readonly sizes: HoleSizes;
+  readonly shape: HoleShapeHabit;
+  readonly lowerEye: { readonly centre: Point<'body'>; readonly radiusMm: number };
   /** Height of the inner nick over the lower end; where none was seen, where the shape has it. */
   readonly nickLineMm: number;
   readonly rmsMm: number;
@@ -91,7 +95,19 @@ export function fitHole(traced: TracedHole, habit: HoleShapeHabit = HOLE_SHAPE):
     const tried = settle(turnedInto(start, deg), start, places);
     if (tried && (best === undefined || tried.sum < best.sum)) best = tried;
   }
-  return best && { ...best.from, nickLineMm, ...misfitsOf(best.from, places) };
+  if (best === undefined) return undefined;
+  const { sizes, shape } = best.from;
+  const hole = drawHole(sizes, shape);
+  if (!hole.ok) return undefined;
+  const { turnsApartMm: _, ...rest } = sizes;
+  const { centre, radiusMm } = hole.value.lower.eye;
+  return {
+    sizes: { ...rest, stemMm: hole.value.stemMm },
+    shape,
+    nickLineMm,
+    lowerEye: { centre: point(centre.x, centre.y + nickLineMm), radiusMm },
+    ...misfitsOf(hole.value, places),
+  };
 }
 
 interface Place {
@@ -119,7 +135,7 @@ function startFrom(traced: TracedHole, habit: HoleShapeHabit, nickLineMm: number
       upperEyesApartMm: 2 * leftMm,
       upperEyeMm,
       lowerEyeMm: lengthMm * LOWER_EYE_SHARE,
-      stemMm: lengthMm * UPPER_EYE_SHARE,
+      turnsApartMm: lengthMm * UPPER_EYE_SHARE,
       tipGapMm: lengthMm * TIP_GAP_SHARE,
     },
     shape: {
@@ -255,7 +271,7 @@ const DAMPED_MORE = 4;
 
 /** How far every place lies off the hole, outside positive; nothing where the hole cannot be drawn. */
 function missesOf(from: DrawnFrom, places: readonly Place[]): Float64Array | undefined {
-  const hole = draftHole(from.sizes, from.shape);
+  const hole = drawHole(from.sizes, from.shape);
   if (!hole.ok) return undefined;
   const spans = spansOf(hole.value.plain);
   return Float64Array.from(places, (place) => missOf(spans, place).offMm);
@@ -276,11 +292,10 @@ function missOf(
 }
 
 function misfitsOf(
-  from: DrawnFrom,
+  hole: DraftedHole,
   places: readonly Place[],
 ): Pick<FittedHole, 'rmsMm' | 'mostMm' | 'misfits'> {
-  const hole = draftHole(from.sizes, from.shape);
-  const spans = hole.ok ? spansOf(hole.value.plain) : [];
+  const spans = spansOf(hole.plain);
   const offs = places.map((place) => missOf(spans, place));
   const measured = (list: readonly { readonly offMm: number }[]) => ({
     rmsMm: Math.sqrt(list.reduce((sum, { offMm }) => sum + offMm * offMm, 0) / Math.max(1, list.length)),

@@ -1,9 +1,9 @@
 import type { HoleEndShape, HoleShapeHabit } from '../../knowledge/index.ts';
-import type { HoleSizes } from './draftHole.ts';
+import type { DrawnSizes } from './draftHole.ts';
 
-/** A hole as its sizes and its shape, which {@link draftHole} draws. */
+/** A hole as its sizes and its shape, which {@link drawHole} draws. */
 export interface DrawnFrom {
-  readonly sizes: HoleSizes;
+  readonly sizes: DrawnSizes;
   readonly shape: HoleShapeHabit;
 }
 
@@ -22,7 +22,7 @@ interface FitNumber {
 type EndName = 'upper' | 'lower';
 
 const size = (
-  name: 'upperEyesApartMm' | 'upperEyeMm' | 'lowerEyeMm' | 'stemMm' | 'tipGapMm',
+  name: 'upperEyesApartMm' | 'upperEyeMm' | 'lowerEyeMm' | 'turnsApartMm' | 'tipGapMm',
   spread: number,
 ): FitNumber => ({
   spread,
@@ -112,7 +112,7 @@ export const FIT_NUMBERS: readonly FitNumber[] = [
   size('upperEyesApartMm', 4),
   size('upperEyeMm', 0.35),
   size('lowerEyeMm', 1),
-  size('stemMm', 0.65),
+  size('turnsApartMm', 0.65),
   size('tipGapMm', 0.3),
   whole('eyesAcross', 1.2),
   whole('stemAcross', 1),

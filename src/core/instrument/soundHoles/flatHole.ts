@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { distanceBetween, type Point, point } from '../../base/index.ts';
 import {
   areaOf,
   bulgeLeaving,
@@ -14,7 +14,6 @@ import {
 } from '../../curve/index.ts';
 import { flatPlace, flattenPatch, type HeightField, heightField } from '../../surface/index.ts';
 import { type PlateArch, plateHeight } from '../arching/index.ts';
-import { acrossStem } from './draftHole.ts';
 import type { PlacedHoles } from './placedHoles.ts';
 
 /**
@@ -84,11 +83,7 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
     { length: CENTRE_PLACES + 1 },
     (_, index) => low + ((high - low) * index) / CENTRE_PLACES,
   );
-  const { hole } = holes;
-  const onBody = ({ x, y }: Point<'section'>): Point<'body'> => point(x, y + holes.nickLineMm);
-  const inner = hole.innerNick.foot;
-  const outer = acrossStem(hole);
-  const flatStem = [inner, outer].map((foot) => place(onBody(foot)));
+  const { stem } = holes;
   return {
     chain,
     centreLine: throughPieces(
@@ -106,8 +101,8 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
     innerNick: place(holes.innerNick),
     areaMm2: areaOf(chain),
     eyesApartMm: between(place(holes.upperEye.centre), place(holes.lowerEye.centre)),
-    stemMm: between(flatStem[0], flatStem[1]),
-    planStemMm: between(inner, outer),
+    stemMm: between(place(stem.inner), place(stem.outer)),
+    planStemMm: distanceBetween(stem.inner, stem.outer),
     planAreaMm2: areaOf(holes.treble),
     offPlanMm: offPlan(
       pieces.map((at) => point(at.x, at.y)),

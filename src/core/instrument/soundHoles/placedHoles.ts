@@ -26,7 +26,10 @@ export interface PlacedEye {
 /** Sound holes in their place on a top; the bass one is the mirror image of the treble one. Body frame, mm. */
 export interface PlacedHoles {
   readonly sizes: HoleSizes;
+  /** In its own frame. */
   readonly hole: DraftedHole;
+  /** By how much it is turned about its inner nick from how it is drawn: positive takes the lower eye to the edge. */
+  readonly turnRad: number;
   /** Both openings with their nicks, closed, anticlockwise. */
   readonly treble: Chain<'body'>;
   readonly bass: Chain<'body'>;
@@ -39,8 +42,12 @@ export interface PlacedHoles {
   /** Points of the inner and the outer nick, treble side. */
   readonly innerNick: Point<'body'>;
   readonly outerNick: Point<'body'>;
+  /** Across the stem from its edge at the inner nick, treble side. */
+  readonly stem: { readonly inner: Point<'body'>; readonly outer: Point<'body'> };
   /** The place of the hole that lies nearest to the edge of the top, and how near. */
   readonly nearestEdge: { readonly at: Point<'body'>; readonly distanceMm: number };
+  /** How far the lower corner block, as it stands in the form, reaches under the hole. */
+  readonly cornerBlockUnderMm: number;
   /** Where a published rule of dividers would set the eyes. */
   readonly rule: DividerRule;
 }

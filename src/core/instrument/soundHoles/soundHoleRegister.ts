@@ -11,9 +11,20 @@ const SHAPE = [
 ] as const satisfies readonly ValueName[];
 
 /** What comes of the sound holes, as numbers for the register, each with what it depends on. */
-export function soundHoleEntries(holes: SoundHoles, isEdgeGiven: boolean): readonly RegisterEntry[] {
-  const { hole, upperEye, lowerEye, nearestEdge, rule, bridgeLineMm, innerNick, outerNick } = holes;
-  const edge = isEdgeGiven ? (['lowerEyeToEdge', 'outline'] as const) : [];
+export function soundHoleEntries(holes: SoundHoles): readonly RegisterEntry[] {
+  const {
+    hole,
+    upperEye,
+    lowerEye,
+    nearestEdge,
+    rule,
+    bridgeLineMm,
+    innerNick,
+    outerNick,
+    turnRad,
+    cornerBlockUnderMm,
+  } = holes;
+  const edge = ['lowerEyeToEdge', 'outline'] as const;
   const shape = [...SHAPE, ...edge];
   const line = ['stop', 'nickAboveStop', 'bodyLength'] as const;
   const one = 'one hole, without its nicks, in plan';
@@ -26,6 +37,13 @@ export function soundHoleEntries(holes: SoundHoles, isEdgeGiven: boolean): reado
       'mm',
       shape,
       'middle of the upper to middle of the lower eye',
+    ),
+    entry(
+      'soundHoles.turn',
+      (turnRad * 180) / Math.PI,
+      'deg',
+      [...SHAPE, ...line, ...edge],
+      'by which a hole is turned about its inner nick from how it is drawn, its lower eye toward the edge',
     ),
     entry(
       'soundHoles.upperEyeAcross',
@@ -46,9 +64,7 @@ export function soundHoleEntries(holes: SoundHoles, isEdgeGiven: boolean): reado
       lowerEye.centre.x,
       'mm',
       ['holeLength', 'upperEyesApart', 'upperEyeDiameter', ...edge],
-      isEdgeGiven
-        ? 'centre line to the middle of the lower eye, from its distance to the edge'
-        : 'centre line to the middle of the lower eye',
+      'centre line to the middle of the lower eye, from its distance to the edge',
     ),
     entry(
       'soundHoles.lowerEyeBelowStop',
@@ -70,6 +86,13 @@ export function soundHoleEntries(holes: SoundHoles, isEdgeGiven: boolean): reado
       'mm',
       [...shape, ...line, 'outline'],
       'least distance from a hole to the edge of the top',
+    ),
+    entry(
+      'soundHoles.cornerBlockUnder',
+      cornerBlockUnderMm,
+      'mm',
+      [...shape, ...line, 'lowerCornerBlockAlongWaist', 'lowerCornerBlockAlongBout'],
+      'how far the lower corner block reaches under a hole until it is trimmed inside',
     ),
     entry(
       'soundHoles.innerNickAcross',
@@ -114,6 +137,13 @@ export function soundHoleEntries(holes: SoundHoles, isEdgeGiven: boolean): reado
       'mm',
       ['bodyLength'],
       'upper end of the body to the line of the lower eyes by the same rule',
+    ),
+    entry(
+      'soundHoles.ruleGolden',
+      rule.goldenMm,
+      'mm',
+      ['bodyLength'],
+      'lower end of the body to the golden mean between both golden means of its length (T. Zethelius, no year)',
     ),
   ];
 }
