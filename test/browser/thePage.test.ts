@@ -115,7 +115,9 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
     const files = unzipSync(readFileSync(await (await download).path()));
     expect(Object.keys(files)).toContain('print/templates-a4.pdf');
     // Who only agrees is asked no question about numbers that they never gave.
-    await expect.poll(() => page.locator('.stop.questioned').allInnerTexts(), { timeout: 20_000 }).toEqual([]);
+    await expect
+      .poll(() => page.locator('.stop.questioned').allInnerTexts(), { timeout: 20_000 })
+      .toEqual([]);
     expect(asked.filter((address) => !/^(file|blob|data):/.test(address))).toEqual([]);
     expect(troubles).toEqual([]);
   }, 240_000);

@@ -2,7 +2,13 @@ import type { Finding } from '../base/index.ts';
 import { nearestOn } from '../curve/index.ts';
 import type { FittedHoleShape, ValueName } from '../design/index.ts';
 import type { HoleDocument, TraceDocument } from '../files/index.ts';
-import { type BodyOutline, type FittedHole, fitHole, type HoleMisfit, type TracedHole } from '../instrument/index.ts';
+import {
+  type BodyOutline,
+  type FittedHole,
+  fitHole,
+  type HoleMisfit,
+  type TracedHole,
+} from '../instrument/index.ts';
 import { type Origin, type Quantity } from '../quantity/index.ts';
 
 /** What a traced sound hole gives a design. */
