@@ -3,7 +3,9 @@
  * Claim: ribs and linings laid flat, and where their trimmed ends leave both faces, agree with quadrature along numerically
  * displaced curves. The program gets the edge of the plate and the sizes only: it displaces points by numerical normals,
  * integrates the speed of the middle line by numerical derivatives, and finds ends by root search, where we use closed forms
- * of arcs. Lengths agree to 0.001 mm; the derivative by differences is good to less than that.
+ * of arcs. Lengths agree to 0.001 mm; the derivative by differences is good to less than that. Ribs that are drawn together meet
+ * a little beyond the end of their outer faces: the program goes on straight there, our strips in their last bend. So the ends of
+ * their inner faces agree to 0.01 mm only.
  */
 import { spawnSync } from 'node:child_process';
 import { expect, test } from 'vitest';
@@ -78,7 +80,7 @@ def meets(section, d, depth_of, near):
     f = lambda s: depth_of(section.inset(s, d)) - c
     grid = np.linspace(near - 20, near + 20, 161)
     values = f(grid)
-    roots = [brentq(f, a, b, xtol=1e-11) for a, b, fa, fb in zip(grid, grid[1:], values, values[1:]) if fa * fb < 0]
+    roots = [brentq(f, a, b, xtol=1e-11) for a, b, fa, fb in zip(grid, grid[1:], values, values[1:]) if fa * fb <= 0]
     return min(roots, key=lambda s: abs(s - near))
 
 def corner(arriving, leaving):
@@ -155,12 +157,17 @@ interface Answer {
   readonly waistLining: number;
 }
 
-function bodyOf(family: Family, lengthMm: number, change: Partial<Record<ValueName, number>>) {
+function bodyOf(
+  family: Family,
+  lengthMm: number,
+  change: Partial<Record<ValueName, number>>,
+  corners: 'drawn-together' | 'parallel',
+) {
   const mm = (value: number) => ({ value, unit: 'mm', origin: chosen('test') }) as const;
   const values = Object.fromEntries(
     Object.entries({ bodyLength: lengthMm, ...change }).map(([name, value]) => [name, mm(value)]),
   );
-  const drafted = draftDesign({ family, name: 'sample', values, ribs: { joint: 'mitred' } });
+  const drafted = draftDesign({ family, name: 'sample', values, ribs: { joint: 'mitred', corners } });
   if (!drafted.ok) throw new Error(JSON.stringify(drafted.faults));
   const { design } = drafted.value;
   const outline = halfOf(design);
@@ -171,42 +178,53 @@ function bodyOf(family: Family, lengthMm: number, change: Partial<Record<ValueNa
 }
 
 test.each([
-  ['violin', 355, {}],
-  ['violin', 355, { overhang: 3.1 }],
-  ['violin', 280, {}],
-  ['viola', 380, {}],
-  ['viola', 440, { overhang: 3.2 }],
-  ['cello', 755, {}],
+  ['violin', 355, {}, 'parallel'],
+  ['violin', 355, { overhang: 3.1 }, 'parallel'],
+  ['violin', 280, {}, 'parallel'],
+  ['viola', 380, {}, 'parallel'],
+  ['viola', 440, { overhang: 3.2 }, 'parallel'],
+  ['cello', 755, {}, 'parallel'],
+  ['violin', 355, {}, 'drawn-together'],
+  ['viola', 400, {}, 'drawn-together'],
+  ['cello', 755, {}, 'drawn-together'],
 ] as const)(
-  'ribs and linings of a %s of %d mm with %j are as long as quadrature has them',
-  (family, length, change) => {
-    const { design, parts } = bodyOf(family, length, change);
+  'ribs and linings of a %s of %d mm with %j and corners %s are as long as quadrature has them',
+  (family, length, change, corners) => {
+    const { design, parts } = bodyOf(family, length, change, corners);
+    // Ribs drawn together are no parallels of the edge: their outer face itself stands for it, with no overhang.
+    const isParallel = corners === 'parallel';
     const rows = Object.fromEntries(
-      Object.entries(parts.outline.half).map(([name, { vertices }]) => [
-        name,
-        (vertices as readonly { x: number; y: number; bulge: number }[]).map(({ x, y, bulge }) => [
-          x,
-          y,
-          bulge,
-        ]),
-      ]),
+      Object.entries(isParallel ? parts.outline.half : parts.ribs.outer.sections).map(
+        ([name, { vertices }]) => [
+          name,
+          (vertices as readonly { x: number; y: number; bulge: number }[]).map(({ x, y, bulge }) => [
+            x,
+            y,
+            bulge,
+          ]),
+        ],
+      ),
     );
-    const values = Object.fromEntries(VALUES.map((name) => [name, design.values[name]?.value]));
+    const values = {
+      ...Object.fromEntries(VALUES.map((name) => [name, design.values[name]?.value])),
+      ...(!isParallel && { overhang: 0, cornerOverhang: 0 }),
+    };
     const run = spawnSync('/usr/bin/python3', ['-c', SCRIPT], { input: JSON.stringify({ ...rows, values }) });
     if (run.status !== 0) throw new Error(`python3 with SciPy is needed: ${run.stderr}`);
     const known = JSON.parse(run.stdout.toString()) as Answer;
     const { lowerBout, cBout, upperBout } = parts.ribs;
-    const within = (found: number, expected: number | undefined): void =>
-      expect(Math.abs(found - (expected ?? Number.NaN))).toBeLessThan(0.001);
+    const within = (found: number, expected: number | undefined, mm = 0.001): void =>
+      expect(Math.abs(found - (expected ?? Number.NaN))).toBeLessThan(mm);
+    const endMm = isParallel ? 0.001 : 0.01;
     within(lowerBout.developed.lengthMm, known.lower[0]);
-    within(lowerBout.piece.to.innerMm, known.lower[1]);
+    within(lowerBout.piece.to.innerMm, known.lower[1], endMm);
     within(cBout.developed.lengthMm, known.waist[0]);
-    within(cBout.piece.from.innerMm, known.waist[1]);
-    within(cBout.piece.to.innerMm, known.waist[2]);
+    within(cBout.piece.from.innerMm, known.waist[1], endMm);
+    within(cBout.piece.to.innerMm, known.waist[2], endMm);
     within(upperBout.developed.lengthMm, known.upper[0]);
-    within(upperBout.piece.from.innerMm, known.upper[1]);
+    within(upperBout.piece.from.innerMm, known.upper[1], endMm);
     within(parts.linings.lower.lengthMm, known.lowerLining);
     within(parts.linings.waist.lengthMm, known.waistLining);
-    expect(parts.ribs.joints.lower.seam !== undefined).toBe(Object.keys(change).length > 0);
+    expect(parts.ribs.joints.lower.seam !== undefined).toBe(!isParallel || Object.keys(change).length > 0);
   },
 );

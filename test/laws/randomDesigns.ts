@@ -53,6 +53,7 @@ export const randomDesign: fc.Arbitrary<RandomDesign | null> = fc
     at: fc.double({ min: 0, max: 1, noNaN: true }),
     shares: fc.array(share, { minLength: NAMES.length, maxLength: NAMES.length }),
     joint: fc.constantFrom('bouts-over', 'waist-over', 'mitred'),
+    corners: fc.constantFrom('drawn-together', 'parallel'),
     lowerRib: fc.constantFrom('two-pieces', 'one-piece'),
     linings: fc.constantFrom('plain', 'kerfed'),
     liningsLetIn: fc.constantFrom('waist', 'all'),

@@ -9,6 +9,12 @@ export const ribChoiceSchema = z
       .describe(
         'bouts-over, when left out: upper and lower ribs go over the trimmed ends of the waist rib; waist-over: the other way round; mitred: both ends cut to the middle of the corner',
       ),
+    corners: z
+      .enum(['drawn-together', 'parallel'], { error: 'drawn-together or parallel' })
+      .optional()
+      .describe(
+        'drawn-together, when left out: before a corner the ribs leave their parallels and close over the tip of the block; parallel: they keep to them, and the block may show between their ends',
+      ),
     lowerRib: z
       .enum(['two-pieces', 'one-piece'], { error: 'two-pieces or one-piece' })
       .optional()
@@ -29,6 +35,7 @@ export const ribChoiceSchema = z
 /** How ribs are joined and lined; what is not said is done the usual way. */
 export interface RibChoice {
   readonly joint?: 'bouts-over' | 'waist-over' | 'mitred' | undefined;
+  readonly corners?: 'drawn-together' | 'parallel' | undefined;
   readonly lowerRib?: 'two-pieces' | 'one-piece' | undefined;
   readonly linings?: 'plain' | 'kerfed' | undefined;
   readonly liningsLetIn?: 'waist' | 'all' | undefined;

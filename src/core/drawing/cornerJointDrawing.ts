@@ -134,7 +134,8 @@ function cornerText({ ribs }: PlanParts, which: 'lower' | 'upper'): string {
   const end = ribs.outer[`${which}Corner`].widthMm;
   const bevels = `bevels: outer rib ${degrees(bevelRad.bout)}, waist rib ${degrees(bevelRad.waist)}`;
   const block = blockShowsMm > 0 ? `, block between ${blockShowsMm.toFixed(1)}` : '';
-  return `${which}: opens ${degrees(openingRad)}, end ${end.toFixed(1)} wide${block}; ${bevels}`;
+  const beside = `plate ${ribs.besideCornerMm[which].toFixed(1)} out beside it`;
+  return `${which}: opens ${degrees(openingRad)}, end ${end.toFixed(1)} wide${block}, ${beside}; ${bevels}`;
 }
 
 /** The name of a corner, beside it. */

@@ -102,7 +102,7 @@ function markerCard({ name }: PlanParts, { boutsMm, cornersMm }: Overhangs): Dra
       2.2,
     ),
     notes: [
-      `Lies on the plate with its round end against the rib, square to it; a scriber or the lead of a mechanical pencil through the hole draws the outline ${mm(boutsMm)} outside the rib along the bouts. The other end is for the end of the corners, ${mm(cornersMm)}. Cut it from thin sheet, card or metal of about 1 mm.`,
+      `Lies on the plate with its round end against the rib, square to it; a scriber or the lead of a mechanical pencil through the hole draws the outline ${mm(boutsMm)} outside the rib along the bouts. The other end is for the end of the corners, ${mm(cornersMm)}; beside a corner, where the plate stands out more, the corner templates draw the edge. Cut it from thin sheet, card or metal of about 1 mm.`,
       CUTTING_CAUTION,
     ],
     count: 1,

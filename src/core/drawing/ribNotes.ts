@@ -7,14 +7,16 @@ export const RIB_CAUTIONS = [
 ];
 
 /** In which order the ribs go on, and how their ends are trimmed at the corners. */
-export function ribJointNote({ joints, choice }: RibLines): string {
+export function ribJointNote({ joints, choice, besideCornerMm }: RibLines): string {
   const { bout, waist } = joints.lower.bevelRad;
   const order = {
     'bouts-over': `Glue the waist ribs first, their ends running past the corners. Pare each end flush with the face of the block on the bout side, so that it is bevelled by ${degrees(waist)} and runs out to an edge; the upper and lower ribs go over it, and all is trimmed to the end of the rib corner.`,
     'waist-over': `Glue the upper and lower ribs first, their ends running past the corners. Pare each end flush with the face of the block on the waist side, so that it is bevelled by ${degrees(bout)} and runs out to an edge; the waist ribs go over it, and all is trimmed to the end of the rib corner.`,
     mitred: `Both ribs run past the corner and are bevelled by ${degrees(waist)} each, half the opening of the corner, until they close on each other over the tip of the block; then both are trimmed to the end of the rib corner.`,
   }[choice.joint];
-  return `${order}${showing(joints)}`;
+  const { lower, upper } = besideCornerMm;
+  const beside = ` Beside the rib corners the plate stands out ${lower.toFixed(1)} mm below and ${upper.toFixed(1)} mm above: draw the edge there with the corner templates, not with the overhang marker.`;
+  return `${order}${showing(joints)}${beside}`;
 }
 
 function showing({ lower, upper }: RibLines['joints']): string {

@@ -4,14 +4,16 @@ import { chainToDocument, toFile } from './chainDocument.ts';
 /** How the ribs meet; seams of the treble side, from the tip of the block outward. */
 export function ribJointRecord({ plan: { ribs } }: Instrument) {
   const degrees = (rad: number): number => toFile((rad * 180) / Math.PI);
-  const corner = ({ seam, blockShowsMm, openingRad, bevelRad }: RibLines['joints']['lower']) => ({
+  const corner = ({ which, seam, blockShowsMm, openingRad, bevelRad }: RibLines['joints']['lower']) => ({
     seam: seam ? chainToDocument(seam) : null,
     blockShows: toFile(blockShowsMm),
+    overhangBeside: toFile(ribs.besideCornerMm[which]),
     openingDeg: degrees(openingRad),
     bevelDeg: { bout: degrees(bevelRad.bout), waist: degrees(bevelRad.waist) },
   });
   return {
     joint: ribs.choice.joint,
+    corners: ribs.choice.corners,
     lowerRib: ribs.choice.lowerRib,
     count: ribs.count,
     lower: corner(ribs.joints.lower),

@@ -133,6 +133,12 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
     entry('ribs.upperCornerEnd', ribs.outer.upperCorner.widthMm, from, 'width of the rib corner'),
     ...(['lower', 'upper'] as const).flatMap((which) => [
       entry(
+        `ribs.${which}BesideCorner`,
+        ribs.besideCornerMm[which],
+        flatFrom,
+        'overhang of the plate beside the end of the rib corner, square to its sides',
+      ),
+      entry(
         `ribs.${which}BlockShows`,
         ribs.joints[which].blockShowsMm,
         flatFrom,

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { asymmetryMm, contourFaults, doubledFaults } from '../../../../test/laws/parts.ts';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
 import { boundsOf } from '../../curve/index.ts';
-import type { Family, ValueName } from '../../design/index.ts';
+import type { Family, RibChoice, ValueName } from '../../design/index.ts';
 import { planParts } from '../planParts.ts';
 
-function partsOf(family: Family, change: Partial<Record<ValueName, number>> = {}) {
-  const parts = planParts(sampleDesign(family, change), sampleHalf(family));
+function partsOf(family: Family, change: Partial<Record<ValueName, number>> = {}, ribs: RibChoice = {}) {
+  const parts = planParts({ ...sampleDesign(family, change), ribs }, sampleHalf(family));
   if (!parts.ok) throw new Error(JSON.stringify(parts.faults));
   return parts.value;
 }
@@ -17,9 +17,9 @@ test.each([
   ['viola', [75.0, 146.0], [68.3, 284.6], [27.6, 31.6], [21.6, 27.1]],
   ['cello', [138.9, 278.9], [121.2, 528.0], [49.3, 51.1], [37.6, 48.1]],
 ] as const)(
-  'the corner blocks of a %s stand at the known places in the known size',
+  'the corner blocks of a %s with parallel ribs stand at the known places in the known size',
   (family, lowerN, upperN, lowerBox, upperBox) => {
-    const { blocks } = partsOf(family);
+    const { blocks } = partsOf(family, {}, { corners: 'parallel' });
     const size = (name: string) => {
       const part = blocks.parts.find((each) => each.name === name);
       return [part?.acrossMm ?? 0, part?.alongMm ?? 0];

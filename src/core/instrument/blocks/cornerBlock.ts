@@ -10,7 +10,7 @@ import {
   segments,
   subChain,
 } from '../../curve/index.ts';
-import type { CornerTip, SectionLines } from '../outline/sectionLines.ts';
+import { type SectionLines, tipLine } from '../outline/sectionLines.ts';
 
 /** A corner block in plan, treble side, as it fills its recess in the form. Body frame, mm. */
 export interface CornerBlock {
@@ -101,15 +101,6 @@ export function endPlace(chain: Chain<'body'>): Place {
   const count = segments(chain).length;
   if (count === 0) throw new Bug('a section has no segment');
   return { segment: count - 1, fraction: 1 };
-}
-
-function tipLine(tip: CornerTip): readonly Chain<'body'>[] {
-  if (tip.kind === 'pointed') return [];
-  const vertices = [
-    { ...tip.from, bulge: 0 },
-    { ...tip.to, bulge: 0 },
-  ];
-  return [{ closed: false, vertices }];
 }
 
 function reachFault(which: string, found: string): Fault {

@@ -13,36 +13,44 @@ import {
   subChain,
 } from '../../curve/index.ts';
 import { closeAcrossCentre } from './halfLine.ts';
-import type { CornerTip, SectionLines } from './sectionLines.ts';
+import { type CornerTip, type SectionLines, tipLine } from './sectionLines.ts';
 
-/** How lines that would meet beyond a corner end are brought to meet inside it, mm. */
+/** How lines that would meet beyond a corner end are brought together inside it, mm. */
 export interface CornerBend {
-  /** How deep inside the corner end they meet. */
+  /** How deep inside the corner end they stop. */
   readonly depthMm: number;
   /** How far before their ends they leave their parallels. */
   readonly overMm: number;
+  /** How far apart they stop, along the corner end; left out: they meet in a point. */
+  readonly apartMm?: number;
+  /** Corners that are left as they are. */
+  readonly except?: readonly ('lower' | 'upper')[];
 }
 
 /**
- * The lines with every flat corner brought to a point: the last stretch of both sides becomes an arc, tangent to the
- * line it leaves, that ends half way between them.
+ * The lines with their flat corners brought together: the last stretch of both sides becomes an arc, tangent to the
+ * line it leaves, that ends half way between them, or on its side of that place.
  *
  * The rest of the lines stays as it was.
  */
-export function bentToPoints(half: HalfOutline, lines: SectionLines, bend: CornerBend): SectionLines {
-  const { lowerCorner, upperCorner, sections } = lines;
-  const lower = lowerCorner.kind === 'flat' ? meeting(half.lowerBout, half.cBout, lowerCorner, bend) : null;
-  const upper = upperCorner.kind === 'flat' ? meeting(half.cBout, half.upperBout, upperCorner, bend) : null;
-  const lowerBout = lower ? endingAt(sections.lowerBout, lower, bend.overMm) : sections.lowerBout;
-  const fromLower = lower ? startingAt(sections.cBout, lower, bend.overMm) : sections.cBout;
-  const cBout = upper ? endingAt(fromLower, upper, bend.overMm) : fromLower;
-  const upperBout = upper ? startingAt(sections.upperBout, upper, bend.overMm) : sections.upperBout;
-  const line = joinChains(lowerBout, cBout, upperBout);
+export function broughtTogether(half: HalfOutline, lines: SectionLines, bend: CornerBend): SectionLines {
+  const { sections } = lines;
+  const bends = (which: 'lower' | 'upper'): boolean =>
+    lines[`${which}Corner`].kind === 'flat' && !bend.except?.includes(which);
+  const lower = bends('lower') ? meeting(half.lowerBout, half.cBout, lines.lowerCorner, bend) : null;
+  const upper = bends('upper') ? meeting(half.cBout, half.upperBout, lines.upperCorner, bend) : null;
+  const lowerBout = lower ? endingAt(sections.lowerBout, lower.from, bend.overMm) : sections.lowerBout;
+  const fromLower = lower ? startingAt(sections.cBout, lower.to, bend.overMm) : sections.cBout;
+  const cBout = upper ? endingAt(fromLower, upper.from, bend.overMm) : fromLower;
+  const upperBout = upper ? startingAt(sections.upperBout, upper.to, bend.overMm) : sections.upperBout;
+  const lowerCorner = lower ?? lines.lowerCorner;
+  const upperCorner = upper ?? lines.upperCorner;
+  const line = joinChains(lowerBout, ...tipLine(lowerCorner), cBout, ...tipLine(upperCorner), upperBout);
   return {
     insetMm: lines.insetMm,
     sections: { lowerBout, cBout, upperBout },
-    lowerCorner: lower ? pointed(lower, bend) : lowerCorner,
-    upperCorner: upper ? pointed(upper, bend) : upperCorner,
+    lowerCorner,
+    upperCorner,
     half: line,
     chain: closeAcrossCentre(line),
   };
@@ -54,23 +62,25 @@ export function depthInCorner(arriving: Chain<'body'>, leaving: Chain<'body'>, a
   return (at.x - from.x) * inward.x + (at.y - from.y) * inward.y;
 }
 
-function pointed(at: Point<'body'>, { depthMm }: CornerBend): CornerTip {
-  return { kind: 'pointed', from: at, to: at, widthMm: 0, depthMm };
-}
-
-/** Half way between both lines, at the depth that is wished. */
+/** Half way between both lines, at the depth that is wished, or as far to both sides of that place as they stop apart. */
 function meeting(
   arriving: Chain<'body'>,
   leaving: Chain<'body'>,
   tip: CornerTip,
-  { depthMm }: CornerBend,
-): Point<'body'> {
+  { depthMm, apartMm = 0 }: CornerBend,
+): CornerTip {
   const { inward } = cornerFrame(arriving, leaving, tip.from);
   const further = depthMm - tip.depthMm;
-  return point(
-    (tip.from.x + tip.to.x) / 2 + further * inward.x,
-    (tip.from.y + tip.to.y) / 2 + further * inward.y,
-  );
+  const at = (alongMm: number): Point<'body'> =>
+    point(
+      (tip.from.x + tip.to.x) / 2 + further * inward.x + alongMm * inward.y,
+      (tip.from.y + tip.to.y) / 2 + further * inward.y - alongMm * inward.x,
+    );
+  // Seen with the way in to the left, the line that arrives stops first.
+  const [from, to] = [at(-apartMm / 2), at(apartMm / 2)];
+  return apartMm > 0
+    ? { kind: 'flat', from, to, widthMm: apartMm, depthMm }
+    : { kind: 'pointed', from, to: from, widthMm: 0, depthMm };
 }
 
 /** A corner end's first point and the way in from it; a corner that is a point has its way in toward `at`. */

@@ -1,7 +1,7 @@
 import { accept, type Checked, type Finding, type Point, refuse } from '../../base/index.ts';
 import { type Chain, chainThrough, type HalfOutline } from '../../curve/index.ts';
 import type { PlanValues } from '../planValues.ts';
-import { bentToPoints, depthInCorner } from './bentCorner.ts';
+import { broughtTogether, depthInCorner } from './bentCorner.ts';
 import { type PurflingCorner, purflingCorner, type StingSizes, stingFaults } from './purflingSting.ts';
 import { type CornerTip, type SectionLines, sectionLines } from './sectionLines.ts';
 
@@ -45,7 +45,7 @@ export function purflingLines(
   if (unfit.length > 0) return refuse(...unfit);
   const parallels = sectionLines(half, toEdgeMm, LEAST_DEPTH_SHARE * toEdgeMm);
   if (!parallels.ok) return parallels;
-  const outer = bentToPoints(half, parallels.value, {
+  const outer = broughtTogether(half, parallels.value, {
     depthMm: BENT_DEPTH_SHARE * toEdgeMm,
     overMm: BENT_OVER * toEdgeMm,
   });

@@ -1,6 +1,7 @@
 import { accept, Bug, type Checked, distanceBetween, type Point, refuse, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
+  chainThrough,
   type HalfOutline,
   headingOn,
   intersections,
@@ -45,19 +46,25 @@ const PROLONG = 4;
  * at the corners: where two meet deeper than `endDepthMm` below the plate's corner end they stop in that point, else both
  * stop on the straight line at that depth.
  *
- * Exact: arcs keep their centres. A parallel of the closed outline would cut the points off instead.
+ * Exact: arcs keep their centres. A parallel of the closed outline would cut the points off instead. `plate` is the outline
+ * whose corner ends are meant, where `half` is not that outline itself; a negative inset lies outside `half`.
  * Faults: `curve.*` of {@link parallelChain}; `outline.corner-lost` when a parallel never reaches its corner.
  */
-export function sectionLines(half: HalfOutline, insetMm: number, endDepthMm: number): Checked<SectionLines> {
-  const lowerEnd = cornerEnd(half.lowerBout, half.cBout);
-  const upperEnd = cornerEnd(half.cBout, half.upperBout);
+export function sectionLines(
+  half: HalfOutline,
+  insetMm: number,
+  endDepthMm: number,
+  plate: HalfOutline = half,
+): Checked<SectionLines> {
+  const lowerEnd = cornerEnd(plate.lowerBout, plate.cBout);
+  const upperEnd = cornerEnd(plate.cBout, plate.upperBout);
   const lowerBout = parallelChain(half.lowerBout, insetMm);
   const cBout = parallelChain(half.cBout, insetMm);
   const upperBout = parallelChain(half.upperBout, insetMm);
   if (!lowerBout.ok || !cBout.ok || !upperBout.ok)
     return refuse(...[lowerBout, cBout, upperBout].flatMap((each) => (each.ok ? [] : each.faults)));
 
-  const reach = (end: CornerEnd): number => PROLONG * (end.widthMm + insetMm + endDepthMm);
+  const reach = (end: CornerEnd): number => PROLONG * (end.widthMm + Math.abs(insetMm) + endDepthMm);
   const bout = prolonged(lowerBout.value, 0, reach(lowerEnd));
   const waist = prolonged(cBout.value, reach(lowerEnd), reach(upperEnd));
   const upper = prolonged(upperBout.value, reach(upperEnd), 0);
@@ -210,25 +217,18 @@ function prolonged(chain: Chain<'body'>, beforeMm: number, afterMm: number): Cha
 }
 
 function joined(sections: HalfOutline, lower: CornerTip, upper: CornerTip): Chain<'body'> {
-  const across = (tip: CornerTip): readonly Chain<'body'>[] =>
-    tip.kind === 'pointed'
-      ? []
-      : [
-          {
-            closed: false,
-            vertices: [
-              { ...tip.from, bulge: 0 },
-              { ...tip.to, bulge: 0 },
-            ],
-          },
-        ];
   return joinChains(
     sections.lowerBout,
-    ...across(lower),
+    ...tipLine(lower),
     sections.cBout,
-    ...across(upper),
+    ...tipLine(upper),
     sections.upperBout,
   );
+}
+
+/** The straight end between two lines of a corner; none where they meet in a point. */
+export function tipLine(tip: CornerTip): readonly Chain<'body'>[] {
+  return tip.kind === 'pointed' ? [] : [chainThrough([tip.from, tip.to], false)];
 }
 
 function firstAndLast(chain: Chain<'body'>): {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { contourFaults } from '../../../../test/laws/parts.ts';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
 import { areaOf, containsPoint, nearestOn } from '../../curve/index.ts';
-import type { ValueName } from '../../design/index.ts';
+import type { RibChoice, ValueName } from '../../design/index.ts';
 import { bodyOutline } from '../outline/bodyOutline.ts';
 import { planValues } from '../planValues.ts';
 import type { RibJoint } from './cornerJoint.ts';
@@ -18,11 +18,12 @@ function ribsOf(
   family: (typeof FAMILIES)[number],
   joint: RibJoint,
   change: Partial<Record<ValueName, number>> = {},
+  corners: RibChoice['corners'] = 'parallel',
 ) {
   const outline = bodyOutline(sampleHalf(family));
   const values = planValues(sampleDesign(family, change));
   if (!outline.ok || !values.ok) throw new Error('refused');
-  const ribs = ribLines(outline.value, values.value, { joint });
+  const ribs = ribLines(outline.value, values.value, { joint, corners });
   if (!ribs.ok) throw new Error(JSON.stringify(ribs.faults));
   return ribs.value;
 }
@@ -30,8 +31,13 @@ function ribsOf(
 test.each(FAMILIES.flatMap((family) => JOINTS.map((joint) => [family, joint] as const)))(
   'the ribs of a %s, %s, fill the garland: no gap, nothing twice',
   (family, joint) => {
-    for (const change of [{}, MEETING, { overhang: 3.6 }]) {
-      const ribs = ribsOf(family, joint, change);
+    for (const [change, corners] of [
+      [{}, 'parallel'],
+      [{}, 'drawn-together'],
+      [MEETING, 'parallel'],
+      [{ overhang: 3.6 }, 'drawn-together'],
+    ] as const) {
+      const ribs = ribsOf(family, joint, change, corners);
       const pieces = [ribs.lowerBout, ribs.cBout, ribs.upperBout].map(({ piece }) => piece);
       for (const { plan } of pieces) expect(contourFaults(plan, 'anticlockwise')).toEqual([]);
       const filled = 2 * pieces.reduce((sum, { plan }) => sum + areaOf(plan), 0);

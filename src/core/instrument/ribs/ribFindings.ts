@@ -73,6 +73,26 @@ export function blockShowsFindings(
     }));
 }
 
+/** Beside a rib corner the plate stands out so many overhangs at most before its corner looks heavy; ours. */
+const GREATEST_BESIDE = 1.75;
+
+/** The corners where ribs are drawn together so far that the overhang is plainly uneven. */
+export function drawnTogetherFindings(
+  besideCornerMm: Readonly<Record<'lower' | 'upper', number>>,
+  overhangMm: number,
+): Finding[] {
+  return (['lower', 'upper'] as const)
+    .filter((which) => besideCornerMm[which] > GREATEST_BESIDE * overhangMm)
+    .map((which) => ({
+      code: 'ribs.drawn-together',
+      weight: 'remark',
+      at: 'overhang',
+      found: `the ribs are drawn together over the ${which} corner blocks until the plate stands out ${besideCornerMm[which].toFixed(1)} mm beside them, ${overhangMm.toFixed(1)} mm along the bouts`,
+      need: `at most ${(GREATEST_BESIDE * overhangMm).toFixed(1)} mm, or the corners look heavy`,
+      remedy: 'raise the overhang along the bouts, make the corner ends narrower, or keep it',
+    }));
+}
+
 /** mm by which the overhang along the bouts would have to grow for the ribs to meet on the tip of the block. */
 export function overhangToMeet({
   blockShowsMm,

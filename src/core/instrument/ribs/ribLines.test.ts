@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
 import { FAMILIES, sampleDesign, sampleHalf } from '../../../../test/laws/partsSamples.ts';
-import type { Family, ValueName } from '../../design/index.ts';
+import type { Family, RibChoice, ValueName } from '../../design/index.ts';
 import { bodyOutline } from '../outline/bodyOutline.ts';
 import { planValues } from '../planValues.ts';
 import { ribLines } from './ribLines.ts';
 
-function ribsOf(family: Family, change: Partial<Record<ValueName, number>> = {}) {
+function ribsOf(family: Family, change: Partial<Record<ValueName, number>> = {}, choice: RibChoice = {}) {
   const outline = bodyOutline(sampleHalf(family));
   const values = planValues(sampleDesign(family, change));
   if (!outline.ok || !values.ok) throw new Error('refused');
-  const ribs = ribLines(outline.value, values.value);
+  const ribs = ribLines(outline.value, values.value, choice);
   if (!ribs.ok) throw new Error(JSON.stringify(ribs.faults));
   return ribs.value;
 }
@@ -20,9 +20,9 @@ test.each([
   ['viola', 244.9, 132.2, 199.5, 4.15, 4.0],
   ['cello', 463.6, 244.4, 365.2, 6.3, 6.25],
 ] as const)(
-  'the ribs of a %s have the known lengths and corner ends',
+  'parallel ribs of a %s have the known lengths and corner ends',
   (family, lower, waist, upper, lowerEnd, upperEnd) => {
-    const ribs = ribsOf(family);
+    const ribs = ribsOf(family, {}, { corners: 'parallel' });
     expect(Math.abs(ribs.lowerBout.lengthMm - lower)).toBeLessThan(0.1);
     expect(Math.abs(ribs.cBout.lengthMm - waist)).toBeLessThan(0.1);
     expect(Math.abs(ribs.upperBout.lengthMm - upper)).toBeLessThan(0.1);
@@ -49,9 +49,8 @@ test('a rib corner too thin to glue is named', () => {
 });
 
 test('a rib corner as wide as the plate corner is named', () => {
-  const found = ribsOf('violin', { cornerOverhang: 5, overhang: 1.5 }).findings.map(
-    (finding) => finding.code,
-  );
+  const sizes = { cornerOverhang: 5, overhang: 1.5 };
+  const found = ribsOf('violin', sizes, { corners: 'parallel' }).findings.map(({ code }) => code);
   expect(found).toContain('ribs.corner-stubby');
 });
 

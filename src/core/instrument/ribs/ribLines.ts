@@ -2,11 +2,19 @@ import { accept, type Checked, type Finding } from '../../base/index.ts';
 import { type Chain, chainThrough, lengthOf, segments } from '../../curve/index.ts';
 import type { RibChoice } from '../../design/index.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
-import { type SectionLines, sectionLines } from '../outline/sectionLines.ts';
+import type { SectionLines } from '../outline/sectionLines.ts';
 import type { PlanValues } from '../planValues.ts';
 import { type CornerJoint, cornerJoint } from './cornerJoint.ts';
 import { type DevelopedRib, developedRib } from './developedRib.ts';
-import { bendFindings, blockShowsFindings, cornerFindings, type RibBend, ribBend } from './ribFindings.ts';
+import { type GarlandLines, garlandLines } from './garlandLines.ts';
+import {
+  bendFindings,
+  blockShowsFindings,
+  cornerFindings,
+  drawnTogetherFindings,
+  type RibBend,
+  ribBend,
+} from './ribFindings.ts';
 import { type RibBounds, type RibPiece, ribPiece } from './ribPiece.ts';
 
 /** One kind of rib. */
@@ -31,6 +39,7 @@ export interface RibLines {
   readonly outer: SectionLines;
   /** Inner face of the ribs: the inner outline, which form and blocks are shaped to. */
   readonly inner: SectionLines;
+  readonly besideCornerMm: GarlandLines['besideCornerMm'];
   readonly lowerBout: RibLength;
   readonly cBout: RibLength;
   readonly upperBout: RibLength;
@@ -44,7 +53,7 @@ export interface RibLines {
   readonly thicknessMm: number;
   /** How the ribs meet at the treble corners; the bass ones are their mirror images. */
   readonly joints: { readonly lower: CornerJoint; readonly upper: CornerJoint };
-  readonly choice: Required<Pick<RibChoice, 'joint' | 'lowerRib'>>;
+  readonly choice: Required<Pick<RibChoice, 'joint' | 'corners' | 'lowerRib'>>;
   /** How many ribs: six, or five with the lower one in one piece. */
   readonly count: 5 | 6;
   /** Height at each place along the body. */
@@ -62,9 +71,10 @@ const STRIP_ALLOWANCE_MM = 3;
  * The rib lines and rib lengths.
  *
  * Along the bouts the outer face lies `overhang` inside the edge and the inner face one rib thickness further; at the
- * corners both stop `cornerOverhang` inside the plate's corner end, or in their own point where that lies deeper.
- * Faults: those of {@link sectionLines}. Findings: `ribs.corner-feather`, `ribs.corner-stubby`, `ribs.block-shows`,
- * `ribs.bend`.
+ * corners both stop `cornerOverhang` inside the plate's corner end, or in their own point where that lies deeper; how they come
+ * there is told at {@link garlandLines}.
+ * Faults: those of {@link garlandLines}. Findings: `ribs.corner-feather`, `ribs.corner-stubby`, `ribs.block-shows`,
+ * `ribs.drawn-together`, `ribs.bend`.
  */
 export function ribLines(
   outline: BodyOutline,
@@ -72,13 +82,12 @@ export function ribLines(
     PlanValues,
     'overhang' | 'cornerOverhang' | 'ribThickness' | 'ribHeightNeck' | 'ribHeightTail'
   >,
-  { joint = 'bouts-over', lowerRib = 'two-pieces' }: RibChoice = {},
+  { joint = 'bouts-over', corners = 'drawn-together', lowerRib = 'two-pieces' }: RibChoice = {},
 ): Checked<RibLines> {
-  const outer = sectionLines(outline.half, values.overhang, values.cornerOverhang);
-  const inner = sectionLines(outline.half, values.overhang + values.ribThickness, values.cornerOverhang);
-  if (!outer.ok) return outer;
-  if (!inner.ok) return inner;
-  const { lowerBout, cBout, upperBout } = outer.value.sections;
+  const lines = garlandLines(outline, values, corners);
+  if (!lines.ok) return lines;
+  const { outer, inner, besideCornerMm } = lines.value;
+  const { lowerBout, cBout, upperBout } = outer.sections;
   const [lower, waist, upper] = [lengthOf(lowerBout), lengthOf(cBout), lengthOf(upperBout)];
   const [lowerBend, waistBend, upperBend] = [lowerBout, cBout, upperBout].map((face) =>
     ribBend(face, values.ribThickness),
@@ -88,16 +97,17 @@ export function ribLines(
     developedRib(face, values.ribThickness, heightAt),
   ) as [DevelopedRib, DevelopedRib, DevelopedRib];
   const joints = {
-    lower: cornerJoint('lower', outer.value, inner.value, joint),
-    upper: cornerJoint('upper', outer.value, inner.value, joint),
+    lower: cornerJoint('lower', outer, inner, joint),
+    upper: cornerJoint('upper', outer, inner, joint),
   };
-  const pieces = trimmedRibs(outer.value, inner.value, joints, values.ribThickness);
+  const pieces = trimmedRibs(outer, inner, joints, values.ribThickness);
   return accept({
-    outer: outer.value,
-    inner: inner.value,
+    outer,
+    inner,
+    besideCornerMm,
     thicknessMm: values.ribThickness,
     joints,
-    choice: { joint, lowerRib },
+    choice: { joint, corners, lowerRib },
     count: lowerRib === 'one-piece' ? 5 : 6,
     heightAtMm: heightAt,
     lowerBout: boutRib(lower, lowerBend, lowerFlat, pieces.lowerBout),
@@ -114,19 +124,10 @@ export function ribLines(
     heightNeckMm: values.ribHeightNeck,
     stripWidthMm: Math.max(values.ribHeightNeck, values.ribHeightTail) + STRIP_ALLOWANCE_MM,
     findings: [
-      ...cornerFindings(
-        'lower',
-        outer.value.lowerCorner,
-        outline.lowerCorner.endWidthMm,
-        values.ribThickness,
-      ),
-      ...cornerFindings(
-        'upper',
-        outer.value.upperCorner,
-        outline.upperCorner.endWidthMm,
-        values.ribThickness,
-      ),
+      ...cornerFindings('lower', outer.lowerCorner, outline.lowerCorner.endWidthMm, values.ribThickness),
+      ...cornerFindings('upper', outer.upperCorner, outline.upperCorner.endWidthMm, values.ribThickness),
       ...blockShowsFindings(joints, values.ribThickness),
+      ...drawnTogetherFindings(besideCornerMm, values.overhang),
       ...bendFindings([
         ['lower rib', lowerBend],
         ['waist rib', waistBend],
