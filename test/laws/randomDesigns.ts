@@ -55,6 +55,7 @@ export const randomDesign: fc.Arbitrary<RandomDesign | null> = fc
     joint: fc.constantFrom('bouts-over', 'waist-over', 'mitred'),
     corners: fc.constantFrom('drawn-together', 'parallel'),
     lowerRib: fc.constantFrom('two-pieces', 'one-piece'),
+    upperRib: fc.constantFrom('two-pieces', 'one-piece'),
     linings: fc.constantFrom('plain', 'kerfed'),
     liningsLetIn: fc.constantFrom('waist', 'all'),
   })

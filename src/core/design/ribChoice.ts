@@ -19,6 +19,12 @@ export const ribChoiceSchema = z
       .enum(['two-pieces', 'one-piece'], { error: 'two-pieces or one-piece' })
       .optional()
       .describe('two-pieces, when left out: joined on the centre line; one-piece: from corner to corner'),
+    upperRib: z
+      .enum(['two-pieces', 'one-piece'], { error: 'two-pieces or one-piece' })
+      .optional()
+      .describe(
+        'two-pieces, when left out: they end under the neck; one-piece: from corner to corner, cut through by the mortise of the neck',
+      ),
     linings: z
       .enum(['plain', 'kerfed'], { error: 'plain or kerfed' })
       .optional()
@@ -37,6 +43,7 @@ export interface RibChoice {
   readonly joint?: 'bouts-over' | 'waist-over' | 'mitred' | undefined;
   readonly corners?: 'drawn-together' | 'parallel' | undefined;
   readonly lowerRib?: 'two-pieces' | 'one-piece' | undefined;
+  readonly upperRib?: 'two-pieces' | 'one-piece' | undefined;
   readonly linings?: 'plain' | 'kerfed' | undefined;
   readonly liningsLetIn?: 'waist' | 'all' | undefined;
 }

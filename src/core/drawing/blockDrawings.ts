@@ -1,24 +1,37 @@
 import type { Point } from '../base/index.ts';
 import { type Chain, circleChain, mirrorChain, placeChain, reverseChain } from '../curve/index.ts';
-import type { BlockPart, LiningMortise, PlanParts } from '../instrument/index.ts';
+import type { BlockPart, EndpinHole, LiningMortise, Neck, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine, letteringScale } from './outlineDrawingsMarks.ts';
+import { endpinNote } from './ribNotes.ts';
+
+/** What is cut out of the end blocks once the body is closed. */
+export interface BlockOpenings {
+  readonly neck: Neck;
+  readonly endpin: EndpinHole;
+}
 
 /**
- * The six blocks, each on its blank: the rectangle to saw, the finished shape, and the sign of upright grain.
+ * The six blocks, each on its blank: the rectangle to saw, the finished shape, the sign of upright grain, and in the end blocks the
+ * mortise of the neck and the hole of the end button.
  * Seen from the top side; each drawing has its origin in the lower left corner of the blank.
  */
-export function blockDrawings(parts: PlanParts): readonly Drawing[] {
+export function blockDrawings(parts: PlanParts, openings?: BlockOpenings): readonly Drawing[] {
   return parts.blocks.parts.flatMap((part) =>
     part.count === 1
-      ? [blockDrawing(parts, part, undefined)]
+      ? [blockDrawing(parts, part, undefined, openings)]
       : [blockDrawing(parts, part, 'treble'), blockDrawing(parts, part, 'bass')],
   );
 }
 
-function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass' | undefined): Drawing {
+function blockDrawing(
+  parts: PlanParts,
+  part: BlockPart,
+  side: 'treble' | 'bass' | undefined,
+  openings?: BlockOpenings,
+): Drawing {
   const turn =
     side === 'bass'
       ? (chain: Chain<'body'>) => reverseChain(mirrorChain(chain))
@@ -40,6 +53,9 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
       drawnLine('cut', placed(blank)),
       drawnLine('score', placed(turn(part.shaped))),
       ...mortisesOf(parts, part).map(({ cut }) => drawnLine('score', placed(turn(cut)))),
+      ...(openings ? openingLines(parts, part, openings) : []).map((chain) =>
+        drawnLine('draw', placed(chain)),
+      ),
       ...grainSign(letteredPlace(parts, part, side)),
     ],
     lettering: blockLettering(parts, part, title, letteredPlace(parts, part, side)),
@@ -47,6 +63,7 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
       `Blank ${acrossMm.toFixed(1)} × ${alongMm.toFixed(1)} mm and ${heightMm.toFixed(1)} mm high; the grain stands upright, along the height of the ribs (the ring with a dot), and splits flat towards the ribs.`,
       'The two faces in the recess are square to each other and to the faces of the form; the other sides are shaped after gluing, with the inner outline template.',
       ...mortiseNotes(mortisesOf(parts, part)),
+      ...(openings ? openingNotes(part, openings) : []),
       CUTTING_CAUTION,
     ],
     count: 1,
@@ -56,6 +73,55 @@ function blockDrawing(parts: PlanParts, part: BlockPart, side: 'treble' | 'bass'
       { name: 'height', valueMm: alongMm },
     ],
   };
+}
+
+/** In plan: both floors of the neck's mortise with its sides, or the sides of the end button's hole as far as the words let them. */
+function openingLines(
+  { outline }: PlanParts,
+  { name, blank }: BlockPart,
+  { neck, endpin }: BlockOpenings,
+): readonly Chain<'body'>[] {
+  const ys = blank.outline.vertices.map(({ y }) => y);
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  if (name === 'upper block') {
+    const { mortise, shape } = neck;
+    const notch = (halfMm: number, deepMm: number): Chain<'body'> => {
+      const floor = outline.bodyLengthMm - deepMm;
+      const corners = [
+        [-halfMm, high],
+        [-halfMm, floor],
+        [halfMm, floor],
+        [halfMm, high],
+      ] as const;
+      return { closed: false, vertices: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
+    };
+    return [
+      notch(shape.root.edgeWidthMm / 2, mortise.depthAtTopMm),
+      notch(shape.root.backWidthMm / 2, mortise.depthAtBackMm),
+    ];
+  }
+  if (name !== 'lower block') return [];
+  const scale = letteringScale(outline.bodyLengthMm);
+  const words = (LAID_OUT_MM.margin + LAID_OUT_MM.letter + 2 * LAID_OUT_MM.line) * scale;
+  const to = high - Math.min(words, (high - low) / 2);
+  return [-1, 1].map((side) => ({
+    closed: false,
+    vertices: [low, to].map((y) => ({ x: (side * endpin.diameterMm) / 2, y, bulge: 0 })),
+  }));
+}
+
+function openingNotes({ name }: BlockPart, { neck, endpin }: BlockOpenings): readonly string[] {
+  const mm = (value: number): string => `${Number(value.toFixed(1))} mm`;
+  if (name === 'upper block')
+    return [
+      `The two dashed notches are the mortise of the neck, at the top (wider) and at the back: ${mm(neck.block.behindMm)} of the block stay behind it. Do not cut it now: it is cut when the body is closed, from the root of the neck.`,
+    ];
+  if (name === 'lower block')
+    return [
+      `The dashed lines are the hole of the end button, ${mm(endpin.diameterMm)} at the ribs, ${mm(endpin.upMm)} up from the edge of the ribs toward the back.`,
+      endpinNote(endpin),
+    ];
+  return [];
 }
 
 /** The holes in a corner block that take the ends of linings. */

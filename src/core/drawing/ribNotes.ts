@@ -1,4 +1,4 @@
-import type { CornerJoint, RibLines } from '../instrument/index.ts';
+import type { CornerJoint, EndpinHole, RibLines } from '../instrument/index.ts';
 
 /** What stands beside every sheet of a rib or a lining. */
 export const RIB_CAUTIONS = [
@@ -17,6 +17,12 @@ export function ribJointNote({ joints, choice, besideCornerMm }: RibLines): stri
   const { lower, upper } = besideCornerMm;
   const beside = ` Beside the rib corners the plate stands out ${lower.toFixed(1)} mm below and ${upper.toFixed(1)} mm above: draw the edge there with the corner templates, not with the overhang marker.`;
   return `${order}${showing(joints)}${beside}`;
+}
+
+/** How the hole for the end button is made. */
+export function endpinNote({ diameterMm, insideMm, drillMm }: EndpinHole): string {
+  const mm = (value: number): string => `${Number(value.toFixed(1))} mm`;
+  return `The hole of the end button is made when the body is closed: drill ${mm(drillMm)} from outside, square to the ribs and level with the plates, the ribs backed up with tape or a block so that they do not splinter; then ream with the reamer of the pin, turning only forward, to ${mm(diameterMm)} at the ribs (${mm(insideMm)} inside). Clamp the body in padding, eyes protected, hands clear of the drill.`;
 }
 
 function showing({ lower, upper }: RibLines['joints']): string {

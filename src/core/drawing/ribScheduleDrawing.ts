@@ -76,18 +76,21 @@ function stripRows({ ribs, linings }: PlanParts): readonly Row[] {
     row(count, name, cutMm, stripWidthMm, thicknessMm, developed.lengthMm);
   const lining = (name: string, { cutMm, lengthMm }: Lining) =>
     row(4, `${name} lining`, cutMm, linings.stripWidthMm, linings.thicknessMm, lengthMm);
-  const across = ribs.lowerBout.cutAcrossMm ?? 0;
+  const bout = (which: 'lower' | 'upper', isAcross: boolean) => {
+    const length = ribs[`${which}Bout`];
+    if (!isAcross) return rib(2, `${which} rib`, length);
+    const trimmedMm = 2 * length.developed.lengthMm;
+    return row(1, `${which} rib, in one`, length.cutAcrossMm ?? 0, stripWidthMm, thicknessMm, trimmedMm);
+  };
   return [
     {
       isHead: true,
       at: STRIP_COLUMNS,
       cells: ['cut', 'strip', 'long', 'wide', 'thick', 'trimmed to'],
     },
-    ribs.count === 5
-      ? row(1, 'lower rib, in one', across, stripWidthMm, thicknessMm, 2 * ribs.lowerBout.developed.lengthMm)
-      : rib(2, 'lower rib', ribs.lowerBout),
+    bout('lower', ribs.choice.lowerRib === 'one-piece'),
     rib(2, 'waist rib', ribs.cBout),
-    rib(2, 'upper rib', ribs.upperBout),
+    bout('upper', ribs.choice.upperRib === 'one-piece'),
     lining('lower', linings.lower),
     lining('waist', linings.waist),
     lining('upper', linings.upper),
@@ -96,9 +99,9 @@ function stripRows({ ribs, linings }: PlanParts): readonly Row[] {
 
 function bendRows({ ribs, linings }: PlanParts): readonly Row[] {
   const sections = [
-    [ribs.count === 5 ? 'lower, half' : 'lower', ribs.lowerBout],
+    [ribs.choice.lowerRib === 'one-piece' ? 'lower, half' : 'lower', ribs.lowerBout],
     ['waist', ribs.cBout],
-    ['upper', ribs.upperBout],
+    [ribs.choice.upperRib === 'one-piece' ? 'upper, half' : 'upper', ribs.upperBout],
     ['lower lining', linings.lower],
     ['waist lining', linings.waist],
     ['upper lining', linings.upper],

@@ -1,10 +1,10 @@
-import { boundsOf, type Chain } from '../curve/index.ts';
-import type { PlanParts, RibLength, RibStretch } from '../instrument/index.ts';
+import { boundsOf, bulgeOfSweep, type Chain } from '../curve/index.ts';
+import type { EndpinHole, MortiseInRibs, PlanParts, RibLength, RibStretch } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine, letteringScale } from './outlineDrawingsMarks.ts';
-import { RIB_CAUTIONS, ribJointNote } from './ribNotes.ts';
+import { endpinNote, RIB_CAUTIONS, ribJointNote } from './ribNotes.ts';
 
 /** mm. Figures stand upright in their stretch, from this far over the level edge, and need so much of its width. */
 const FIGURE_MM = { high: 2.5, from: 2.5, room: 4 };
@@ -14,6 +14,12 @@ const ONE_CUT_MM = 0.15;
 
 /** Which rib a sheet is for. */
 type Which = 'lower' | 'waist' | 'upper';
+
+/** What is cut through the ribs once the body is closed. */
+export interface RibOpenings {
+  readonly mortise: MortiseInRibs;
+  readonly endpin: EndpinHole;
+}
 
 /** A rib laid flat as it is drawn: in one piece across the centre line it is drawn whole. */
 interface FlatRib {
@@ -26,20 +32,31 @@ interface FlatRib {
   readonly cuts: readonly { readonly outerMm: number; readonly innerMm: number }[];
   readonly trimMm: number;
   readonly isAcross: boolean;
+  /** Where the centre line of the body crosses it; the waist ribs do not reach it. */
+  readonly centreMm?: number;
+  readonly openings?: RibOpenings;
 }
 
 /**
  * The ribs laid flat at true size, as they are seen from outside with the neck to the right: level edge, tapered edge, both ends
- * with what is trimmed there, and where one bend goes over into the next with its inside radius. Those of the treble side; a
- * lower rib in one piece whole.
+ * with what is trimmed there, where one bend goes over into the next with its inside radius, and what mortise and end button take
+ * of them. Those of the treble side; a rib in one piece whole.
  */
-export function ribStripDrawings(parts: PlanParts): readonly Drawing[] {
+export function ribStripDrawings(parts: PlanParts, openings?: RibOpenings): readonly Drawing[] {
   const { lowerBout, cBout, upperBout, choice } = parts.ribs;
+  const lower = flatRib('lower', lowerBout);
+  const upper = flatRib('upper', upperBout);
+  const [lowerMm, upperMm] = [0, upperBout.developed.lengthMm];
+  const cut = openings && { openings };
   return [
-    stripDrawing(choice.lowerRib === 'one-piece' ? acrossRib(lowerBout) : flatRib('lower', lowerBout), parts),
-    stripDrawing(flatRib('waist', cBout), parts),
-    stripDrawing(flatRib('upper', upperBout), parts),
-  ];
+    choice.lowerRib === 'one-piece'
+      ? { ...acrossRib(lower, lowerMm), ...cut }
+      : { ...lower, centreMm: lowerMm, ...cut },
+    flatRib('waist', cBout),
+    choice.upperRib === 'one-piece'
+      ? { ...acrossRib(upper, upperMm), ...cut }
+      : { ...upper, centreMm: upperMm, ...cut },
+  ].map((flat) => stripDrawing(flat, parts));
 }
 
 function flatRib(which: Which, rib: RibLength): FlatRib {
@@ -55,31 +72,34 @@ function flatRib(which: Which, rib: RibLength): FlatRib {
   };
 }
 
-/** The lower rib from corner to corner, its middle at 0: the treble half and its mirror image. */
-function acrossRib(rib: RibLength): FlatRib {
-  const half = flatRib('lower', rib);
-  const { to } = rib.piece;
-  const mirrored = half.stretches.toReversed().map((stretch) => ({
+/** A rib from corner to corner, its middle at 0: the treble half, shifted so that its centre line lies there, and its mirror image. */
+function acrossRib(half: FlatRib, centreMm: number): FlatRib {
+  const shifted = half.stretches.map((stretch) => ({
     ...stretch,
-    fromMm: -stretch.toMm,
-    toMm: -stretch.fromMm,
+    fromMm: stretch.fromMm - centreMm,
+    toMm: stretch.toMm - centreMm,
   }));
+  const mirrored = shifted
+    .toReversed()
+    .map((stretch) => ({ ...stretch, fromMm: -stretch.toMm, toMm: -stretch.fromMm }));
+  const edge = half.edge.map(({ x, y }) => ({ x: x - centreMm, y }));
+  const across = edge.toReversed().map(({ x, y }) => ({ x: -x, y }));
+  // The lower rib runs from the centre line out, the upper one up to it.
+  const isOut = centreMm === 0;
+  const corner = half.cuts[isOut ? 1 : 0];
+  const cut = { outerMm: (corner?.outerMm ?? 0) - centreMm, innerMm: (corner?.innerMm ?? 0) - centreMm };
+  const other = { outerMm: -cut.outerMm, innerMm: -cut.innerMm };
   return {
     ...half,
-    // The arc that crosses the centre line is one bend.
-    stretches: joinedAtMiddle(mirrored, half.stretches),
-    edge: [
-      ...half.edge
-        .slice(1)
-        .toReversed()
-        .map(({ x, y }) => ({ x: -x, y })),
-      ...half.edge,
-    ],
-    cuts: [{ outerMm: -to.outerMm, innerMm: -to.innerMm }, to],
+    stretches: isOut ? joinedAtMiddle(mirrored, shifted) : joinedAtMiddle(shifted, mirrored),
+    edge: isOut ? [...across.slice(0, -1), ...edge] : [...edge, ...across.slice(1)],
+    cuts: isOut ? [other, cut] : [cut, other],
     isAcross: true,
+    centreMm: 0,
   };
 }
 
+/** The arc that crosses the centre line is one bend. */
 function joinedAtMiddle(before: readonly RibStretch[], after: readonly RibStretch[]): readonly RibStretch[] {
   const [last, first] = [before.at(-1), after[0]];
   if (!last || !first) return [...before, ...after];
@@ -104,6 +124,7 @@ function stripDrawing(flat: FlatRib, parts: PlanParts): Drawing {
         .map(({ innerMm }) => drawnLine('draw', upright(flat, innerMm))),
       ...stretches.slice(0, -1).map(({ toMm }): DrawnLine => drawnLine('draw', upright(flat, toMm))),
       ...(isAcross ? [{ ...drawnLine('draw', upright(flat, 0)), centreLine: true }] : []),
+      ...openingLines(flat).map((chain) => drawnLine('draw', chain)),
     ],
     lettering: [
       ...stretches.flatMap((stretch) => figure(stretch, scale, flat)),
@@ -112,11 +133,14 @@ function stripDrawing(flat: FlatRib, parts: PlanParts): Drawing {
           `${which.toUpperCase()} RIB · ${wordsOfSide}`,
           parts.name,
           `${RUNS[isAcross ? 'across' : which]} ${mm(lengthOf(flat))}, ${mm(trimMm)} more at either end; ${heights(flat)} high`,
-          'seen from outside, neck to the right; the lower edge is level',
+          isAcross
+            ? `seen from outside, ${which === 'lower' ? 'treble side to the right' : 'bass side to the right'}; the lower edge is level`
+            : 'seen from outside, neck to the right; the lower edge is level',
           ...(cuts.some(({ outerMm, innerMm }) => Math.abs(outerMm - innerMm) > ONE_CUT_MM)
             ? ['at the ends: the line across is cut on the outer face, the one beside it on the inner face']
             : []),
           'at each stretch: the radius inside its bend; ) ( hollow to the body',
+          ...openingWords(flat),
         ],
         box.min,
         { scale, mostMm: box.max.x - box.min.x },
@@ -157,6 +181,51 @@ function stripOf({ edge, trimMm }: FlatRib): Chain<'drawing'> {
   return { closed: true, vertices: corners.map((at) => ({ ...at, bulge: 0 })) };
 }
 
+/** Sides of the mortise in the upper rib, the hole of the end button in the lower one: half of it where two ribs meet on it. */
+function openingLines(flat: FlatRib): readonly Chain<'drawing'>[] {
+  const { which, isAcross, centreMm = 0, openings } = flat;
+  if (!openings || which === 'waist') return [];
+  if (which === 'upper') {
+    const { atTop, atBack } = openings.mortise;
+    const back = centreMm - atBack.takenMm;
+    const top = centreMm - atTop.takenMm;
+    const side = (sign: 1 | -1): Chain<'drawing'> => ({
+      closed: false,
+      vertices: [
+        { x: sign * back, y: 0, bulge: 0 },
+        { x: sign * top, y: heightAt(flat, top), bulge: 0 },
+      ],
+    });
+    return isAcross ? [side(1), side(-1)] : [side(1)];
+  }
+  const { diameterMm, upMm } = openings.endpin;
+  const [low, high] = [upMm - diameterMm / 2, upMm + diameterMm / 2];
+  const half = bulgeOfSweep(Math.PI);
+  return [
+    {
+      closed: isAcross,
+      vertices: [
+        { x: centreMm, y: low, bulge: half },
+        { x: centreMm, y: high, bulge: isAcross ? half : 0 },
+      ],
+    },
+  ];
+}
+
+function openingWords({ which, isAcross, openings }: FlatRib): readonly string[] {
+  if (!openings || which === 'waist') return [];
+  if (which === 'upper') {
+    const { atTop, atBack } = openings.mortise;
+    return [
+      `slanting ${isAcross ? 'lines: sides' : 'line: side'} of the mortise; ${mm(atBack.takenMm)} (back) to ${mm(atTop.takenMm)} (top) from the centre line go`,
+    ];
+  }
+  const { diameterMm, upMm } = openings.endpin;
+  return [
+    `${isAcross ? 'circle' : 'half circle'}: hole of the end button, ${mm(diameterMm)}, its middle ${mm(upMm)} up from the back`,
+  ];
+}
+
 function heightAt({ edge }: FlatRib, xMm: number): number {
   const [first, last] = [edge[0], edge.at(-1)];
   if (!first || !last || xMm <= first.x) return first?.y ?? 0;
@@ -193,12 +262,13 @@ function figure(
   return [{ text, at, heightMm, turnRad: Math.PI / 2, anchor: 'start' }];
 }
 
-function notes({ which, rib, isAcross }: FlatRib, parts: PlanParts): readonly string[] {
+function notes(flat: FlatRib, parts: PlanParts): readonly string[] {
+  const { rib, isAcross } = flat;
   const { bend } = rib;
   return [
     `Its length is that of the middle of its thickness, which bending leaves as it is. Plane strips ${mm(parts.ribs.stripWidthMm)} wide first; the tapered edge is planed to the line when the garland stands.${isAcross ? '' : ' Turn the sheet over for the bass side.'}`,
     ribJointNote(parts.ribs),
-    ...endNotes(which, isAcross),
+    ...endNotes(flat),
     ...(bend.needsStrap
       ? [
           `Tightest bend ${mm(bend.tightestMm)}, ${(100 * bend.stretch).toFixed(1)} % stretch outside it: hold a metal strap against the outside (beyond 3 %, from memory).`,
@@ -208,16 +278,24 @@ function notes({ which, rib, isAcross }: FlatRib, parts: PlanParts): readonly st
   ];
 }
 
-function endNotes(which: Which, isAcross: boolean): readonly string[] {
+function endNotes({ which, isAcross, openings }: FlatRib): readonly string[] {
   if (which === 'lower')
     return [
       isAcross
         ? 'In one piece from corner to corner: bend its middle first, glue it to the lower block on the centre line, then work out to both corners.'
         : 'Two ribs meet on the centre line of the lower block: trim both square there on a shooting board, so that the joint closes without force.',
+      ...(openings ? [endpinNote(openings.endpin)] : []),
     ];
   if (which === 'upper')
     return [
-      'The joint on the centre line of the upper block is cut away by the mortise of the neck; a small gap there does not show.',
+      isAcross
+        ? 'In one piece from corner to corner: bend its middle first, glue it to the upper block on the centre line, then work out to both corners. The mortise of the neck cuts it through later.'
+        : `The joint on the centre line of the upper block is cut away by the mortise of the neck: a gap there does not show${openings ? `, and each rib may end up to ${mm(openings.mortise.shortOfCentreMm)} short of the centre line` : ''}.`,
+      ...(openings
+        ? [
+            'Do not cut the ribs along the mortise beforehand: it is knifed and sawn through top, ribs and block together, from the root of the neck that was cut.',
+          ]
+        : []),
     ];
   return [];
 }

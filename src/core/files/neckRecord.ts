@@ -6,7 +6,7 @@ import { chainToDocument, toFile } from './chainDocument.ts';
  * degrees. Chains of the neck: x from the nut along the gluing face of the board, y over it; sections: x across.
  */
 export function neckRecord({ sizes, set, mortise, rootAngleRad, bodyHeightMm, ...neck }: Neck) {
-  const { shape, button, block, scoop, hollow } = neck;
+  const { shape, button, block, inRibs, scoop, hollow } = neck;
   const degrees = (rad: number): number => toFile((rad * 180) / Math.PI);
   return {
     neckStop: toFile(sizes.neckStopMm),
@@ -54,6 +54,12 @@ export function neckRecord({ sizes, set, mortise, rootAngleRad, bodyHeightMm, ..
       height: toFile(bodyHeightMm),
       blockBehind: toFile(block.behindMm),
       blockBeside: toFile(block.besideMm),
+      // From the centre line, and what goes of an upper rib that runs to it, laid flat.
+      inRibs: {
+        atTop: { aside: toFile(inRibs.atTop.asideMm), taken: toFile(inRibs.atTop.takenMm) },
+        atBack: { aside: toFile(inRibs.atBack.asideMm), taken: toFile(inRibs.atBack.takenMm) },
+        shortOfCentre: toFile(inRibs.shortOfCentreMm),
+      },
     },
     board: {
       length: toFile(sizes.board.lengthMm),

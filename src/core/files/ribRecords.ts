@@ -15,6 +15,7 @@ export function ribJointRecord({ plan: { ribs } }: Instrument) {
     joint: ribs.choice.joint,
     corners: ribs.choice.corners,
     lowerRib: ribs.choice.lowerRib,
+    upperRib: ribs.choice.upperRib,
     count: ribs.count,
     lower: corner(ribs.joints.lower),
     upper: corner(ribs.joints.upper),

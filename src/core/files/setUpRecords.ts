@@ -52,6 +52,13 @@ export function setUpRecords({ setUp, design }: Instrument) {
       saddle: { fromBridge: toFile(setUp.saddle.fromBridgeMm), overEdge: toFile(setUp.saddle.overEdgeMm) },
       afterLength: toFile(setUp.afterLengthMm),
       longestTailpiece: toFile(setUp.tailpieceMostMm),
+      // On the centre line; up counts from the edge of the ribs toward the back.
+      endpinHole: {
+        diameter: toFile(setUp.endpin.diameterMm),
+        inside: toFile(setUp.endpin.insideMm),
+        up: toFile(setUp.endpin.upMm),
+        drill: toFile(setUp.endpin.drillMm),
+      },
     },
   };
 }

@@ -87,7 +87,7 @@ export function deriveInstrument(given: Design): Checked<Instrument> {
   const neck = neckPart(design, top.value, {
     outline: body,
     blocks: plan.value.blocks,
-    innerInsetMm: plan.value.ribs.inner.insetMm,
+    ribs: plan.value.ribs,
   });
   if (!neck.ok) return neck;
   const strung = setUpOfDesign(design, neck.value, top.value);

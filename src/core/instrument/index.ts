@@ -77,6 +77,7 @@ export { wrapEdge } from './head/wrapBand.ts';
 export type { Lining, LiningMortise, LiningParts } from './linings/lining.ts';
 export { type BoardSizes, boardThickness, boardWidth } from './neck/boardSection.ts';
 export { upperEdge } from './neck/button.ts';
+export type { MortiseInRibs } from './neck/mortiseInRibs.ts';
 export type { SetNeck } from './neck/neckOfDesign.ts';
 export type { Neck } from './neck/neckPart.ts';
 export type { NeckSection } from './neck/neckSection.ts';
@@ -117,6 +118,7 @@ export { STRETCH_WITH_STRAP, STRETCH_WITHOUT_STRAP, thicknessForBend } from './r
 export { type RibLength, type RibLines } from './ribs/ribLines.ts';
 export { type BarPlace, type BarShape, bevelRad } from './setup/barShape.ts';
 export { type BridgeShape, bridgeShape } from './setup/bridgeShape.ts';
+export type { EndpinHole } from './setup/endpinHole.ts';
 export { nutCrown } from './setup/nutShape.ts';
 export { type PostEnd, type PostShape } from './setup/postShape.ts';
 export type { SetUp, SetupLoad } from './setup/setUp.ts';

@@ -170,7 +170,12 @@ function ribEntries({ ribs }: Omit<PlanParts, 'registerEntries'>): RegisterEntry
       'ribs.count',
       ribs.count,
       ['outline'],
-      ribs.count === 5 ? 'the lower rib in one piece' : 'two on every bout',
+      [
+        ribs.choice.lowerRib === 'one-piece' ? 'the lower rib in one piece' : '',
+        ribs.choice.upperRib === 'one-piece' ? 'the upper rib in one piece' : '',
+      ]
+        .filter((words) => words !== '')
+        .join(', ') || 'two on every bout',
       'count',
     ),
   ];

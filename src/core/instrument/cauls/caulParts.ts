@@ -89,7 +89,10 @@ export function caulParts(
     ['lower block', lowerBout, at(lowerBout, inner.lowerBout, blocks.lower.onBout) + beyond],
     ['upper block', upperBout, at(upperBout, inner.upperBout, blocks.upper.onBout) - beyond],
   ] as const;
-  const grooved = { 'lower block': ribs.choice.lowerRib === 'two-pieces', 'upper block': true };
+  const grooved = {
+    'lower block': ribs.choice.lowerRib === 'two-pieces',
+    'upper block': ribs.choice.upperRib === 'two-pieces',
+  };
   add('lower block', endFace(...ends[0], values.caulFacing, grooved['lower block']), 1);
   for (const [name, section, fromMm, toMm] of wanted)
     add(name, faceOf(section, fromMm, toMm, values.caulFacing), 2);

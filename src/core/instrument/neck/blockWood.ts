@@ -1,5 +1,6 @@
 import type { BlockParts } from '../blocks/blockParts.ts';
 import type { BodyOutline } from '../outline/bodyOutline.ts';
+import type { RibLines } from '../ribs/ribLines.ts';
 import type { SetNeck } from './neckOfDesign.ts';
 import type { NeckRoot } from './neckShape.ts';
 
@@ -7,8 +8,7 @@ import type { NeckRoot } from './neckShape.ts';
 export interface NeckBody {
   readonly outline: BodyOutline;
   readonly blocks: BlockParts;
-  /** Edge of the plate to the inside of the ribs. */
-  readonly innerInsetMm: number;
+  readonly ribs: RibLines;
 }
 
 /** What the mortise leaves of the upper block, mm. */
@@ -25,8 +25,10 @@ export interface BlockWood {
 export function blockWood(
   { mortise }: SetNeck,
   root: NeckRoot,
-  { outline, blocks, innerInsetMm }: NeckBody,
+  { outline, blocks, ribs }: NeckBody,
 ): BlockWood {
+  // Edge of the plate to the inside of the ribs.
+  const innerInsetMm = ribs.inner.insetMm;
   const fromEdgeMm = outline.bodyLengthMm - blocks.upper.faceStationMm;
   return {
     intoAtTopMm: mortise.depthAtTopMm - innerInsetMm,

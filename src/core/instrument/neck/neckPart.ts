@@ -6,6 +6,7 @@ import { type BlockWood, blockWood, type NeckBody } from './blockWood.ts';
 import { type BoardHollow, boardHollow } from './boardHollow.ts';
 import { type BoardScoop, boardScoop } from './boardScoop.ts';
 import { type Button, buttonOf } from './button.ts';
+import { type MortiseInRibs, mortiseInRibs } from './mortiseInRibs.ts';
 import { neckFindings } from './neckFindings.ts';
 import { neckOfDesign, type SetNeck } from './neckOfDesign.ts';
 import { neckEntries } from './neckRegister.ts';
@@ -16,6 +17,7 @@ export interface Neck extends SetNeck {
   readonly shape: NeckShape;
   readonly button: Button;
   readonly block: BlockWood;
+  readonly inRibs: MortiseInRibs;
   readonly scoop: BoardScoop;
   /** Null where the board is no thicker than the roof that is asked for. */
   readonly hollow: BoardHollow | null;
@@ -44,13 +46,14 @@ export function neckPart(design: Design, top: PlateArch, body: NeckBody): Checke
     value('buttonHeight'),
   );
   if (!shape.ok) return shape;
-  if (!button)
+  const inRibs = mortiseInRibs(set.value, shape.value.root, body.ribs);
+  if (!button || !inRibs)
     return refuse({
       code: 'neck.button',
       at: 'buttonWidth',
-      found: `a button ${value('buttonWidth')} mm wide`,
-      need: 'a button narrower than the upper end of the body',
-      remedy: 'correct the width of the button',
+      found: `a button ${value('buttonWidth')} mm wide and a root ${shape.value.root.edgeWidthMm.toFixed(1)} mm wide at the edge of the top`,
+      need: 'both narrower than the upper end of the body',
+      remedy: 'correct the width of the button, or those of the fingerboard that the root follows',
     });
   const { board, neckStopMm } = set.value.sizes;
   const parts = {
@@ -58,6 +61,7 @@ export function neckPart(design: Design, top: PlateArch, body: NeckBody): Checke
     shape: shape.value,
     button,
     block: blockWood(set.value, shape.value.root, body),
+    inRibs,
     scoop: boardScoop(board, value('boardScoopBass'), value('boardScoopTreble')),
     hollow: boardHollow(board, neckStopMm, value('boardRoof')),
   };

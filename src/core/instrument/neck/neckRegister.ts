@@ -4,6 +4,7 @@ import type { BlockWood } from './blockWood.ts';
 import type { BoardHollow } from './boardHollow.ts';
 import type { BoardScoop } from './boardScoop.ts';
 import { boardThickness } from './boardSection.ts';
+import type { MortiseInRibs } from './mortiseInRibs.ts';
 import type { SetNeck } from './neckOfDesign.ts';
 import type { NeckShape } from './neckShape.ts';
 
@@ -14,6 +15,7 @@ const STRINGS = ['stringNutBass', 'stringNutTreble', 'stringEndBass', 'stringEnd
 interface Parts extends SetNeck {
   readonly shape: NeckShape;
   readonly block: BlockWood;
+  readonly inRibs: MortiseInRibs;
   readonly scoop: BoardScoop;
   readonly hollow: BoardHollow | null;
   /** Names of the widths of the root that were given. */
@@ -121,7 +123,7 @@ function setEntries({ sizes, set, mortise, questions }: SetNeck): readonly Regis
   ];
 }
 
-function shapeEntries({ shape, block, rootGiven }: Parts): readonly RegisterEntry[] {
+function shapeEntries({ shape, block, inRibs, rootGiven }: Parts): readonly RegisterEntry[] {
   const { root, heel, sections } = shape;
   const rootFrom = [
     'neck.angle',
@@ -200,6 +202,22 @@ function shapeEntries({ shape, block, rootGiven }: Parts): readonly RegisterEntr
       'mm',
       ['neck.rootWidthEdge', 'upperBlockWidth'],
       'wood of the block on either side of the mortise, at the top',
+    ),
+    ...(['Top', 'Back'] as const).map((edge) =>
+      entry(
+        `neck.ribTakenAt${edge}`,
+        inRibs[`at${edge}`].takenMm,
+        'mm',
+        ['neck.rootWidthEdge', 'overhang', 'outline', 'ribThickness', 'buttonWidth'],
+        `what the mortise takes of an upper rib that runs to the centre line, laid flat, at its edge toward the ${edge.toLowerCase()}`,
+      ),
+    ),
+    entry(
+      'neck.ribShortOfCentre',
+      inRibs.shortOfCentreMm,
+      'mm',
+      ['neck.ribTakenAtTop', 'neck.ribTakenAtBack'],
+      'how far the upper ribs may stop short of the centre line: 3 mm inside the mortise, common practice',
     ),
   ];
 }

@@ -53,9 +53,9 @@ export interface RibLines {
   readonly thicknessMm: number;
   /** How the ribs meet at the treble corners; the bass ones are their mirror images. */
   readonly joints: { readonly lower: CornerJoint; readonly upper: CornerJoint };
-  readonly choice: Required<Pick<RibChoice, 'joint' | 'corners' | 'lowerRib'>>;
-  /** How many ribs: six, or five with the lower one in one piece. */
-  readonly count: 5 | 6;
+  readonly choice: Required<Pick<RibChoice, 'joint' | 'corners' | 'lowerRib' | 'upperRib'>>;
+  /** How many ribs: six, and one less for the lower and for the upper one in one piece. */
+  readonly count: 4 | 5 | 6;
   /** Height at each place along the body. */
   readonly heightAtMm: (yMm: number) => number;
   readonly findings: readonly Finding[];
@@ -82,7 +82,12 @@ export function ribLines(
     PlanValues,
     'overhang' | 'cornerOverhang' | 'ribThickness' | 'ribHeightNeck' | 'ribHeightTail'
   >,
-  { joint = 'bouts-over', corners = 'drawn-together', lowerRib = 'two-pieces' }: RibChoice = {},
+  {
+    joint = 'bouts-over',
+    corners = 'drawn-together',
+    lowerRib = 'two-pieces',
+    upperRib = 'two-pieces',
+  }: RibChoice = {},
 ): Checked<RibLines> {
   const lines = garlandLines(outline, values, corners);
   if (!lines.ok) return lines;
@@ -107,8 +112,8 @@ export function ribLines(
     besideCornerMm,
     thicknessMm: values.ribThickness,
     joints,
-    choice: { joint, corners, lowerRib },
-    count: lowerRib === 'one-piece' ? 5 : 6,
+    choice: { joint, corners, lowerRib, upperRib },
+    count: countOf(lowerRib === 'one-piece', upperRib === 'one-piece'),
     heightAtMm: heightAt,
     lowerBout: boutRib(lower, lowerBend, lowerFlat, pieces.lowerBout),
     cBout: {
@@ -179,6 +184,11 @@ function heightAlong(
 ): (yMm: number) => number {
   const [fromMm, toMm] = [lowerBout.vertices[0]?.y ?? 0, upperBout.vertices.at(-1)?.y ?? 1];
   return (yMm) => ribHeightTail + ((ribHeightNeck - ribHeightTail) * (yMm - fromMm)) / (toMm - fromMm);
+}
+
+function countOf(lowerAcross: boolean, upperAcross: boolean): RibLines['count'] {
+  if (lowerAcross && upperAcross) return 4;
+  return lowerAcross || upperAcross ? 5 : 6;
 }
 
 function boutRib(lengthMm: number, bend: RibBend, developed: DevelopedRib, piece: RibPiece): RibLength {

@@ -4,6 +4,7 @@ import type { FittedCircle } from '../../numeric/index.ts';
 import type { SaddlePlace, StringBreak } from '../neck/stringBreak.ts';
 import type { BridgeLoad } from '../strings/bridgeLoad.ts';
 import type { StringSet } from '../strings/stringSet.ts';
+import type { EndpinHole } from './endpinHole.ts';
 import type { StringPlace } from './stringPlaces.ts';
 
 /** The load of the strings on the bridge, and how it comes down on its two feet. */
@@ -35,5 +36,6 @@ export interface SetUp {
   readonly bridgeToSaddleMm: number;
   /** The longest tailpiece, fret to end, that leaves its gap before the saddle. */
   readonly tailpieceMostMm: number;
+  readonly endpin: EndpinHole;
   readonly findings: readonly Finding[];
 }

@@ -8,6 +8,7 @@ import { type SaddlePlace, type StringBreak, stringBreak } from '../neck/stringB
 import { bridgeLoad } from '../strings/bridgeLoad.ts';
 import { type StringSet, stringSet } from '../strings/stringSet.ts';
 import { crownArcs } from './crownArcs.ts';
+import { endpinHole } from './endpinHole.ts';
 import type { SetUp, SetupLoad } from './setUp.ts';
 import { setupFindings } from './setupFindings.ts';
 import { SLOT_SHARE, type StringPlace, stringPlaces } from './stringPlaces.ts';
@@ -95,6 +96,7 @@ export function setUpOfDesign(design: Design, neck: SetNeck, top: PlateArch): Ch
     afterLengthMm,
     bridgeToSaddleMm,
     tailpieceMostMm: bridgeToSaddleMm - afterLengthMm - value('tailGutGap'),
+    endpin: endpinHole(design),
   };
   return accept({
     ...parts,

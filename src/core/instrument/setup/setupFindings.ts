@@ -30,6 +30,7 @@ export function setupFindings(
     ...bowFindings(design, neck, setUp),
     ...tailpieceFindings(design, setUp),
     ...seatFindings(design, edgeHeightMm),
+    ...endpinFindings(setUp),
   ];
 }
 
@@ -187,6 +188,33 @@ function tailpieceFindings(design: Design, setUp: Omit<SetUp, 'findings'>): read
       remedy: 'take a shorter tailpiece, or a shorter after-length',
     },
   ];
+}
+
+/** No unit. Least wood of the lower block on either side of the hole of the end button, over its diameter; chosen by us. */
+const BESIDE_ENDPIN = 0.5;
+
+function endpinFindings({ endpin }: Omit<SetUp, 'findings'>): readonly Finding[] {
+  const { diameterMm, insideMm, besideMm } = endpin;
+  const findings: Finding[] = [];
+  if (!(insideMm > 0))
+    findings.push({
+      code: 'setup.endpin-taper',
+      weight: 'contradiction',
+      at: 'endpinDiameter, endpinTaper',
+      found: `an end button ${diameterMm.toFixed(1)} mm thick at the ribs that tapers to nothing inside the lower block`,
+      need: 'a pin that comes through ribs and block',
+      remedy: 'correct its diameter or its taper: 17 stands for 1 mm of diameter in 17 mm of length',
+    });
+  if (besideMm < BESIDE_ENDPIN * diameterMm)
+    findings.push({
+      code: 'setup.endpin-block',
+      weight: 'caution',
+      at: 'endpinDiameter, lowerBlockWidth',
+      found: `${besideMm.toFixed(1)} mm of the lower block on either side of a hole of ${diameterMm.toFixed(1)} mm`,
+      need: 'half of its diameter or more (chosen by us), or the block splits when the pin is pressed in',
+      remedy: 'make the lower block wider, or the end button thinner',
+    });
+  return findings;
 }
 
 /** The saddle must rest on the lower block, and stand out over the edge. */

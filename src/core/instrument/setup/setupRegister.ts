@@ -152,6 +152,20 @@ export function setupEntries(setUp: SetUp, hasAfterLength: boolean): readonly Re
       ['strings.afterLength', 'strings.rearAngle', 'tailGutGap', 'saddleCrest'],
       'fret to end, so that its gap before the saddle is left',
     ),
+    entry(
+      'endpin.up',
+      setUp.endpin.upMm,
+      'mm',
+      ['ribHeightTail'],
+      'middle of the hole over the edge of the ribs toward the back: half way up, common practice',
+    ),
+    entry(
+      'endpin.inside',
+      setUp.endpin.insideMm,
+      'mm',
+      ['endpinDiameter', 'endpinTaper', 'ribThickness', 'lowerBlockDepth'],
+      'diameter of the reamed hole at the inside of the lower block',
+    ),
   ];
 }
 

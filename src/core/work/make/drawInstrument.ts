@@ -59,7 +59,7 @@ export function drawInstrument(
   return accept([
     ...formDrawings(plan),
     ...outlineDrawings(plan),
-    ...blockDrawings(plan),
+    ...blockDrawings(plan, { neck: instrument.neck, endpin: instrument.setUp.endpin }),
     ...drawRibs(instrument),
     ...cornerTemplateDrawings(plan),
     ...drawEdgeSteps(instrument),

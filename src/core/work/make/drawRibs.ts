@@ -13,10 +13,10 @@ import {
 import type { Instrument } from '../../instrument/index.ts';
 
 /** Everything for the garland: schedule, ribs and linings laid flat, joints, gauges of blocks and height, cauls. */
-export function drawRibs({ plan }: Instrument): readonly Drawing[] {
+export function drawRibs({ plan, neck, setUp }: Instrument): readonly Drawing[] {
   return [
     ribScheduleDrawing(plan),
-    ...ribStripDrawings(plan),
+    ...ribStripDrawings(plan, { mortise: neck.inRibs, endpin: setUp.endpin }),
     cornerJointDrawing(plan),
     ...blockGaugeDrawings(plan),
     ...liningDrawings(plan),
