@@ -169,7 +169,8 @@ function letteredPlace(
     return {
       anchor: 'middle',
       x: blank.acrossMm / 2,
-      firstY,
+      // Two lines, not three: clear of the mortise of the neck.
+      firstY: faceAbove ? firstY : below(margin + line),
       sign: { x: signIn * scale, y: below(signIn) },
       scale,
     };
