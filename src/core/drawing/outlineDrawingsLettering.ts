@@ -128,10 +128,17 @@ function fitted(
   return [{ text, at, heightMm, turnRad: 0, anchor: sign < 0 ? 'end' : 'start' }];
 }
 
+/** Levels at which room is looked for: close enough that no round of a hole comes between. */
+const LEVELS = 12;
+
+/** mm. Lettering stays so far under and over holes and edges. */
+const CLEAR_MM = 0.5;
+
 /** How far lettering of this height can run from a place before it meets a hole or the edge. */
 function roomBeside(at: Point<'drawing'>, sign: number, heightMm: number, piece: LetteredPiece): number {
   const reach = 2 * Math.max(...piece.edge.vertices.map((vertex) => Math.abs(vertex.x)));
-  const levels = [-0.3, 0, 0.25, 0.5, 0.75, 1].map((share) => at.y + share * heightMm);
+  const [low, high] = [at.y - TAIL * heightMm - CLEAR_MM, at.y + heightMm + CLEAR_MM];
+  const levels = Array.from({ length: LEVELS }, (_, step) => low + ((high - low) * step) / (LEVELS - 1));
   const rooms = levels.map((y) => {
     const [first] = insideLine({ x: at.x, y }, { x: at.x + sign * reach, y }, piece.edge, piece.holes);
     const [start, end] = first?.vertices ?? [];
