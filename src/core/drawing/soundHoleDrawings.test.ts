@@ -3,7 +3,7 @@ import { letteringFaults } from '../../../test/laws/lettering.ts';
 import { drawingFaults } from '../../../test/laws/parts.ts';
 import { nearestOn, sampleChain } from '../curve/index.ts';
 import type { Instrument } from '../instrument/index.ts';
-import { flatHole } from '../instrument/index.ts';
+import { holeLaidFlat } from '../instrument/index.ts';
 import { derive, draft } from '../work/index.ts';
 import { soundHoleDrawings } from './soundHoleDrawings.ts';
 
@@ -46,8 +46,8 @@ test.each([
 
 test('laid flat, the stem is wider by what the arch slopes there, and the opening larger', () => {
   const instrument = made('violin', 355);
-  const { plates, plan, soundHoles } = instrument;
-  const flat = flatHole(plates.top, plan.outline.chain, soundHoles);
+  const { soundHoles } = instrument;
+  const flat = holeLaidFlat(instrument);
   if (!flat) throw new Error('not laid flat');
   // The slope across the stem, by heights taken on both sides of it.
   const gain = flat.stemMm / flat.planStemMm;

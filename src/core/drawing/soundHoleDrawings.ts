@@ -1,5 +1,5 @@
 import { boundsOf, type Chain, circleChain, placeChain, reverseChain } from '../curve/index.ts';
-import { type FlatHole, flatHole, type Instrument } from '../instrument/index.ts';
+import { type FlatHole, holeLaidFlat, type Instrument, MOST_STRAIN } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
 import type { Drawing, Lettering } from './drawing.ts';
 import { blockHeightMm, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
@@ -21,7 +21,7 @@ const PRICK_MM = 1.6;
 
 /** Templates of the sound holes in plan and laid flat, the plate that their eyes are drilled by, and their plan on the top. */
 export function soundHoleDrawings(instrument: Instrument): readonly Drawing[] {
-  const flat = flatHole(instrument.plates.top, instrument.plan.outline.chain, instrument.soundHoles);
+  const flat = holeLaidFlat(instrument);
   return [
     planTemplate(instrument, flat),
     ...(flat ? [flatTemplate(instrument, flat)] : []),
@@ -159,8 +159,6 @@ function flatTemplate(instrument: Instrument, flat: FlatHole): Drawing {
 
 /** mm. A line that bows by less is as good as straight. */
 const STRAIGHT_MM = 0.05;
-/** No unit. A sheet creases beyond this (from memory). */
-const MOST_STRAIN = 0.01;
 
 /** How far a line leaves the straight one between its ends. */
 function bent({ vertices }: Chain<'section'>): number {

@@ -1,8 +1,10 @@
-import type { Instrument } from '../instrument/index.ts';
+import { holeLaidFlat, type Instrument } from '../instrument/index.ts';
 import { chainToDocument, toFile } from './chainDocument.ts';
 
 /** The sound holes for other programs, in plan, body frame, mm. */
-export function soundHoleRecord({ soundHoles }: Instrument) {
+export function soundHoleRecord(instrument: Instrument) {
+  const { soundHoles } = instrument;
+  const flat = holeLaidFlat(instrument);
   const { hole, treble, bass, upperEye, lowerEye, innerNick, outerNick } = soundHoles;
   const pair = ({ x, y }: { readonly x: number; readonly y: number }) => [toFile(x), toFile(y)];
   const eye = ({ centre, diameterMm, toEdgeMm }: typeof upperEye) => ({
@@ -23,6 +25,15 @@ export function soundHoleRecord({ soundHoles }: Instrument) {
     outerNick: pair(outerNick),
     area: toFile(hole.areaMm2),
     perimeter: toFile(hole.perimeterMm),
+    // The treble hole laid flat from the arch: x from the centre line, y from the bridge line.
+    flat: flat && {
+      treble: chainToDocument(flat.chain),
+      centreLine: chainToDocument(flat.centreLine),
+      area: toFile(flat.areaMm2),
+      offPlan: toFile(flat.offPlanMm),
+      strainMost: flat.strainMost,
+      strainRms: flat.strainRms,
+    },
     nearestEdge: { at: pair(soundHoles.nearestEdge.at), distance: toFile(soundHoles.nearestEdge.distanceMm) },
   };
 }

@@ -28,6 +28,8 @@ import { type PostShape, postShape } from './setup/postShape.ts';
 import type { SetUp } from './setup/setUp.ts';
 import { setUpOfDesign } from './setup/setUpOfDesign.ts';
 import { setupEntries } from './setup/setupRegister.ts';
+import { type FlatHole, flatHole } from './soundHoles/flatHole.ts';
+import { flatEntries, flatFindings } from './soundHoles/flatRegister.ts';
 import { soundHoleEntries } from './soundHoles/soundHoleRegister.ts';
 import { type SoundHoles, soundHolesOfDesign } from './soundHoles/soundHoles.ts';
 
@@ -153,11 +155,13 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
     liningThicknessMm: value('liningThickness'),
     liningWidthMm: value('liningWidth'),
   });
+  const flat = holeLaidFlat(instrument);
   const register = makeRegister([
     ...instrument.register.entries,
     ...box.registerEntries,
     ...fitEntries(fittedBar(instrument), fittedPost(instrument)),
     ...leastEntries(design),
+    ...flatEntries(flat),
   ]);
   if (!register.ok) return register;
   return accept({
@@ -167,9 +171,22 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
     findings: [
       ...instrument.findings,
       ...box.findings,
+      ...flatFindings(flat),
       ...leastFindings(design, plan.outline, { back: box.back.survey, top: box.top.survey }),
     ],
   });
+}
+
+/** Holes already laid flat: sheets, register and file ask for the same. */
+const FLAT = new WeakMap<SoundHoles, FlatHole | null>();
+
+/** The treble sound hole laid flat from the arch; null where it lies too near to the edge. Dear, and done once an instrument. */
+export function holeLaidFlat({ plates, plan, soundHoles }: Instrument): FlatHole | null {
+  const known = FLAT.get(soundHoles);
+  if (known !== undefined) return known;
+  const flat = flatHole(plates.top, plan.outline.chain, soundHoles);
+  FLAT.set(soundHoles, flat);
+  return flat;
 }
 
 /** The bass bar as it is fitted to the inside of the top: dear, so that only those who draw it or show its numbers ask. */

@@ -55,7 +55,14 @@ export type { CornerBlock } from './blocks/cornerBlock.ts';
 export type { EndBlock } from './blocks/endBlock.ts';
 export type { Caul, CaulName, CaulParts, ClampReach } from './cauls/caul.ts';
 export { type FormedPiece, formedPiece } from './cauls/formedPiece.ts';
-export { deriveInstrument, fittedBar, fittedPost, type Instrument, weighed } from './deriveInstrument.ts';
+export {
+  deriveInstrument,
+  fittedBar,
+  fittedPost,
+  holeLaidFlat,
+  type Instrument,
+  weighed,
+} from './deriveInstrument.ts';
 export type { ClampHole } from './form/clampHoles.ts';
 export type { CheckWidth, FormParts, PinHole } from './form/formParts.ts';
 export {
@@ -125,7 +132,8 @@ export type { SetUp, SetupLoad } from './setup/setUp.ts';
 export { SLOT_SHARE, type StringPlace } from './setup/stringPlaces.ts';
 export type { DraftedHole } from './soundHoles/draftHole.ts';
 export { type FittedHole, fitHole, type HoleMisfit, type TracedHole } from './soundHoles/fitHole.ts';
-export { type FlatHole, flatHole } from './soundHoles/flatHole.ts';
+export type { FlatHole } from './soundHoles/flatHole.ts';
+export { MOST_STRAIN } from './soundHoles/flatRegister.ts';
 export type { PlacedEye } from './soundHoles/placedHoles.ts';
 export type { SoundHoles } from './soundHoles/soundHoles.ts';
 export type { StringSet, TunedString } from './strings/stringSet.ts';

@@ -1,5 +1,5 @@
 import { Bug } from '../base/index.ts';
-import { factorBanded, solveFactored, zeroBanded } from '../numeric/index.ts';
+import { type BandedFactor, factorBanded, solveFactored, zeroBanded } from '../numeric/index.ts';
 import { besideEachOther, type Tie } from './flattenTies.ts';
 import type { HeightField } from './heightField.ts';
 
@@ -21,15 +21,17 @@ export interface FlatPatch extends Omit<HeightField, 'zMm'> {
 
 /** No unit. Weight that holds each place where it is in a round: keeps the patch from floating away, and changes nothing that shows. */
 const HOLD = 0.000_000_1;
-/** No unit. Rounds end once no place moves by more than this share of a step. */
-const SETTLED = 0.000_000_01;
+/** No unit. Rounds end once no place moves by more than this share of a step: on the next they would move by a hundredth of that. */
+const SETTLED = 0.000_01;
 const MOST_ROUNDS = 40;
+/** Rounds in which the ties are weighed anew; later ones find the same directions but for a thousandth. */
+const WEIGHED_ROUNDS = 2;
 
 /**
  * Lays a patch of a surface flat so that it is stretched and pressed as little as can be.
  *
  * Method: along the sides and both diagonals of every cell the flat length is drawn to that on the surface, squared misses
- * summed and brought to their least by Gauss-Newton from the plan. A side counts in each of its cells as much as a diagonal: so
+ * summed and brought to their least by Gauss-Newton from the plan, the matrix of the second round kept for those after it. A side counts in each of its cells as much as a diagonal: so
  * the patch resists alike in every direction, as a sheet of one stuff with a Poisson's ratio of a third. Chords stand for
  * lengths on the surface: at steps of 2 mm and a radius of 60 mm they are short by 5 parts in 100 000.
  */
@@ -38,8 +40,11 @@ export function flattenPatch(field: HeightField): FlatPatch {
   if (ties.length === 0) throw new Bug('no cell of the patch has a height at all its corners');
   const plan = planPlaces(field);
   const at = Float64Array.from(plan);
-  for (let round = 0; round < MOST_ROUNDS; round++)
-    if (drawTogether(at, ties, field.columns) < SETTLED * field.stepMm) break;
+  let factor: BandedFactor | undefined;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    if (factor === undefined || round < WEIGHED_ROUNDS) factor = factorOf(at, ties, field.columns);
+    if (drawTogether(at, ties, factor) < SETTLED * field.stepMm) break;
+  }
   const known = new Set(ties.flatMap(({ from, to }) => [from, to]));
   setBack(at, plan, [...known]);
   const strains = ties.map(({ from, to, lengthMm }) => flatLength(at, from, to) / lengthMm - 1);
@@ -71,36 +76,58 @@ function planPlaces({ columns, rows, stepMm, fromXMm, fromYMm }: HeightField): F
   return at;
 }
 
-/** One round of Gauss-Newton; gives how far the place moved that moved most, mm. */
-function drawTogether(at: Float64Array, ties: readonly Tie[], columns: number): number {
+/** How the ties hold the places where they are now, taken apart to be solved. */
+function factorOf(at: Float64Array, ties: readonly Tie[], columns: number): BandedFactor {
   const band = 2 * (columns + 1) + 1;
   const matrix = zeroBanded(at.length, band);
-  const right = new Float64Array(at.length);
+  const { entries } = matrix;
+  const width = band + 1;
+  // Entry (row, column), the column not beyond the row.
   const add = (row: number, column: number, value: number): void => {
-    if (column > row) return;
-    const index = row * (band + 1) + band - (row - column);
-    matrix.entries[index] = (matrix.entries[index] as number) + value;
+    entries[row * width + band - row + column] += value;
   };
   for (let index = 0; index < at.length; index++) add(index, index, HOLD);
-  for (const { from, to, lengthMm, weight } of ties) {
+  for (const { from, to, weight } of ties) {
     const flat = flatLength(at, from, to);
     const x = ((at[2 * to] as number) - (at[2 * from] as number)) / flat;
     const y = ((at[2 * to + 1] as number) - (at[2 * from + 1] as number)) / flat;
-    const ends = [2 * from, 2 * from + 1, 2 * to, 2 * to + 1];
-    const slopes = [-x, -y, x, y];
-    const miss = weight * (flat - lengthMm);
-    for (const [one, row] of ends.entries()) {
-      const slope = slopes[one] as number;
-      right[row] = (right[row] as number) - slope * miss;
-      for (const [other, column] of ends.entries())
-        add(row, column, weight * slope * (slopes[other] as number));
+    const [xx, xy, yy] = [weight * x * x, weight * x * y, weight * y * y];
+    for (const end of [2 * from, 2 * to]) {
+      add(end, end, xx);
+      add(end + 1, end, xy);
+      add(end + 1, end + 1, yy);
     }
+    const [near, far] = from < to ? [2 * from, 2 * to] : [2 * to, 2 * from];
+    add(far, near, -xx);
+    add(far, near + 1, -xy);
+    add(far + 1, near, -xy);
+    add(far + 1, near + 1, -yy);
   }
   const factor = factorBanded(matrix);
   if (factor === undefined) throw new Bug('the ties of a patch do not hold it together');
+  return factor;
+}
+
+/** One round of Gauss-Newton; gives how far the place moved that moved most, mm. */
+function drawTogether(at: Float64Array, ties: readonly Tie[], factor: BandedFactor): number {
+  const right = new Float64Array(at.length);
+  for (const { from, to, lengthMm, weight } of ties) {
+    const flat = flatLength(at, from, to);
+    const pull = (weight * (flat - lengthMm)) / flat;
+    const x = pull * ((at[2 * to] as number) - (at[2 * from] as number));
+    const y = pull * ((at[2 * to + 1] as number) - (at[2 * from + 1] as number));
+    right[2 * from] += x;
+    right[2 * from + 1] += y;
+    right[2 * to] -= x;
+    right[2 * to + 1] -= y;
+  }
   const move = solveFactored(factor, right);
-  for (let index = 0; index < at.length; index++) at[index] = (at[index] as number) + (move[index] as number);
-  return move.reduce((most, by) => Math.max(most, Math.abs(by)), 0);
+  let most = 0;
+  for (let index = 0; index < at.length; index++) {
+    at[index] = (at[index] as number) + (move[index] as number);
+    most = Math.max(most, Math.abs(move[index] as number));
+  }
+  return most;
 }
 
 /** Turns and shifts the places so that they lie as near to the plan as can be: the least sum of squared distances. */
