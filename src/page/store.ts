@@ -2,7 +2,7 @@ import { computed, effect, signal } from '@preact/signals';
 import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
 import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
-import { copySteps, keepSitting, type Sitting, stepsOf } from './keeping/session.ts';
+import { copySteps, keepSitting, type PlacedStep, type Sitting, stepsOf } from './keeping/session.ts';
 import { type Step, stepBetween, withStep } from './keeping/step.ts';
 import type { Stop } from './way/stops.ts';
 
@@ -93,24 +93,41 @@ export function putInFile(name: string): void {
   void keep(null);
 }
 
-async function keep(newest: Step | null): Promise<void> {
-  if (design.value === null) return;
-  try {
-    await keepSitting(
-      {
-        id: sittingId,
-        design: design.value,
-        done: done.value,
-        savedAs: savedAs.value,
-        savedDesign: savedDesign.value && JSON.stringify(savedDesign.value),
-        touchedAt: Date.now(),
-      },
-      newest,
-    );
-    keptAt.value = Date.now();
-  } catch {
-    // A browser may refuse storage, in a private window for one: the page says so and goes on.
-    keptAt.value = false;
+/** What is still to be put on the shelf, by sitting. */
+const unkept = new Map<string, { readonly sitting: Sitting; readonly steps: readonly PlacedStep[] }>();
+let keeping: Promise<void> | null = null;
+
+/** Edits that come while the shelf is written to go there together afterwards. */
+function keep(newest: Step | null): Promise<void> {
+  if (design.value === null) return Promise.resolve();
+  const before = unkept.get(sittingId)?.steps ?? [];
+  unkept.set(sittingId, {
+    sitting: {
+      id: sittingId,
+      design: design.value,
+      done: done.value,
+      savedAs: savedAs.value,
+      savedDesign: savedDesign.value && JSON.stringify(savedDesign.value),
+      touchedAt: Date.now(),
+    },
+    steps: newest === null ? before : [...before, { n: done.value - 1, step: newest }],
+  });
+  keeping ??= keepAll().finally(() => {
+    keeping = null;
+  });
+  return keeping;
+}
+
+async function keepAll(): Promise<void> {
+  for (const [id, { sitting, steps: newest }] of unkept) {
+    unkept.delete(id);
+    try {
+      await keepSitting(sitting, newest);
+      keptAt.value = Date.now();
+    } catch {
+      // A browser may refuse storage, in a private window for one: the page says so and goes on.
+      keptAt.value = false;
+    }
   }
 }
 

@@ -215,7 +215,7 @@ function Gauge({
     <g
       class="gauge"
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-label={`${said.groups.fullness}, ${nameOf(name)}`}
       aria-valuenow={station.fullness}
       aria-valuetext={print(station.fullness, HUNDREDTHS)}

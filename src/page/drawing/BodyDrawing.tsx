@@ -177,7 +177,9 @@ function Width({
     const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
     if (way === undefined) return;
     event.preventDefault();
-    const mm = widthMm + way * (event.shiftKey ? 1 : 0.1);
+    // From the design as it stands, which may be ahead of what is drawn.
+    const standing = design.value?.values[name]?.value ?? widthMm;
+    const mm = (isTraced ? widthMm : standing) + way * (event.shiftKey ? 1 : 0.1);
     const after = to(mm);
     if (after) edit(says(mm), after);
   };
@@ -212,13 +214,13 @@ function Width({
           height="44"
           {...(side === 1
             ? {
-                tabIndex: 0,
+                tabindex: 0,
                 role: 'slider',
                 'aria-label': nameOf(name),
                 'aria-valuenow': widthMm,
                 'aria-valuetext': `${print(widthMm)} mm`,
               }
-            : { 'aria-hidden': true })}
+            : { 'aria-hidden': true, tabindex: -1 })}
           onPointerDown={(event) => pull(event, side)}
           onPointerMove={drag}
           onPointerUp={letGo}

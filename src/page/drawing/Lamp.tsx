@@ -42,7 +42,7 @@ export function Lamp({ lamp, set }: { readonly lamp: LampStand; readonly set: (l
         height="150"
         viewBox="-75 -75 150 150"
         role="slider"
-        tabIndex={0}
+        tabindex={0}
         aria-label={said.name}
         aria-valuenow={Math.round((lamp.heightRad * 180) / Math.PI)}
         aria-valuetext={lampWords(lamp)}

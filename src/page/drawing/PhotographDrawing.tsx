@@ -140,7 +140,7 @@ function Wear({ wear, x, y }: { readonly wear: ShownWear; readonly x: number; re
     <g
       class={isTouched ? 'wear touched' : 'wear'}
       role="button"
-      tabIndex={0}
+      tabindex={0}
       aria-label={`${words().see.sides[wear.side]}, ${words().see.sections[wear.section] ?? wear.section}, ${print(wear.depthMm)} mm`}
       onClick={() => {
         touched.value = isTouched ? null : name;

@@ -33,16 +33,20 @@ function shelf(): Promise<IDBPDatabase<Shelf>> {
   return opened;
 }
 
-/** Puts a sitting on the shelf with its newest step; steps that were taken back and left are dropped. */
-export async function keepSitting(sitting: Sitting, newest: Step | null): Promise<void> {
+/** A step at its place among those of its sitting. */
+export interface PlacedStep {
+  readonly n: number;
+  readonly step: Step;
+}
+
+/** Puts a sitting on the shelf with its newest steps, in the order they were made; steps that were taken back and left are dropped. */
+export async function keepSitting(sitting: Sitting, newest: readonly PlacedStep[]): Promise<void> {
   const written = (await shelf()).transaction(['sittings', 'steps'], 'readwrite');
   await written.objectStore('sittings').put(sitting);
-  if (newest !== null) {
-    const steps = written.objectStore('steps');
-    await steps.delete(
-      IDBKeyRange.bound([sitting.id, sitting.done - 1], [sitting.id, Number.MAX_SAFE_INTEGER]),
-    );
-    await steps.put({ id: sitting.id, n: sitting.done - 1, step: newest });
+  const steps = written.objectStore('steps');
+  for (const { n, step } of newest) {
+    await steps.delete(IDBKeyRange.bound([sitting.id, n], [sitting.id, Number.MAX_SAFE_INTEGER]));
+    await steps.put({ id: sitting.id, n, step });
   }
   await written.done;
 }

@@ -10,10 +10,12 @@ const COARSE = 10;
 /** A field for a number of the maker's own; arrow keys nudge it, Enter uses it, Escape leaves it as it was. */
 export function NumberField({
   entry,
+  takesFocus,
   give,
   leave,
 }: {
   readonly entry: RegisterEntry;
+  readonly takesFocus: boolean;
   readonly give: (value: number) => void;
   readonly leave: () => void;
 }) {
@@ -21,9 +23,10 @@ export function NumberField({
   const [text, setText] = useState(numberText(entry));
   const [isTyped, setTyped] = useState(false);
   useEffect(() => {
+    if (!takesFocus) return;
     field.current?.focus();
     field.current?.select();
-  }, [entry.name]);
+  }, [entry.name, takesFocus]);
   useEffect(() => {
     if (!isTyped) setText(numberText(entry));
   }, [entry.value]);

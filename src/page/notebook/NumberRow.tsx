@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import {
   dependsOn,
   type Finding,
@@ -31,6 +32,11 @@ export function NumberRow({
   const given = (held.value ?? design.value)?.values[derived.name as ValueName];
   const entry: RegisterEntry = given ? { name: derived.name, ...given } : derived;
   const isTouched = touched.value === entry.name;
+  // A number touched in the drawing keeps the focus there; one touched here is going to be typed.
+  const [isTouchedHere, setTouchedHere] = useState(false);
+  useEffect(() => {
+    if (!isTouched) setTouchedHere(false);
+  }, [isTouched]);
   const proposal = isGiven ? design.value?.overruled?.[entry.name as ValueName] : undefined;
   const give = (value: number) => {
     if (design.value === null || value === entry.value) return;
@@ -49,6 +55,7 @@ export function NumberRow({
           class="row-name"
           aria-expanded={isTouched}
           onClick={() => {
+            setTouchedHere(true);
             touched.value = isTouched ? null : entry.name;
           }}
         >
@@ -86,6 +93,7 @@ export function NumberRow({
           {isGiven && (
             <NumberField
               entry={entry}
+              takesFocus={isTouchedHere}
               give={give}
               leave={() => {
                 touched.value = null;
