@@ -21,6 +21,7 @@ const READERS = [
   ['opencv-doc', 'test', ['-e', '/usr/share/doc/opencv-doc/examples/data/left01.jpg']],
   ['visp-images-data', 'test', ['-e', '/usr/share/visp-images-data/ViSP-images/calibration/grid36-01.pgm']],
   ['chromium', 'chromium', ['--version']],
+  ['firefox-esr', 'firefox-esr', ['--version']],
   ['tuxpaint-stamps-default', 'test', ['-e', '/usr/share/tuxpaint/stamps/hobbies/music/string/cello.png']],
 ];
 

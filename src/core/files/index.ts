@@ -5,6 +5,7 @@ export { hintsFrom, hintsToFile, type PhotographHints, readHints } from './hints
 export { instrumentDocument } from './instrumentDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';
 export { preflight } from './preflight.ts';
+export { settledDigits } from './settledDigits.ts';
 export { svgPath } from './svgPath.ts';
 export { type HoleDocument, readTrace, type TraceDocument } from './traceDocument.ts';
 export { write3mf } from './write3mf.ts';

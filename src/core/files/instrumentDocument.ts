@@ -54,21 +54,14 @@ export function instrumentDocument(instrument: Instrument) {
     scroll: headRecord(instrument),
     register: register.entries.map((entry) => ({
       name: entry.name,
-      value: settled(entry.value),
+      value: entry.value,
       unit: entry.unit,
       origin: entry.origin.kind,
       source: originText(entry.origin),
-      ...(entry.plusMinus !== undefined && { plusMinus: settled(entry.plusMinus) }),
+      ...(entry.plusMinus !== undefined && { plusMinus: entry.plusMinus }),
       dependsOn: [...dependsOn(entry)],
     })),
   };
-}
-
-/** Digits of a number of the register. The last of a double differ from engine to engine, and files are to be the same everywhere. */
-const REGISTER_DIGITS = 10;
-
-function settled(value: number): number {
-  return Number(value.toPrecision(REGISTER_DIGITS));
 }
 
 /** A mitre on the treble side; the bass one is its mirror image. */

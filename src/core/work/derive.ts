@@ -1,7 +1,7 @@
 import type { Checked, Finding } from '../base/index.ts';
 import { checkInstrument } from '../checks/index.ts';
 import type { Design } from '../design/index.ts';
-import { documentText, instrumentDocument } from '../files/index.ts';
+import { documentText, instrumentDocument, settledDigits } from '../files/index.ts';
 import { deriveInstrument, type Instrument, weighed } from '../instrument/index.ts';
 
 /** Every part and number of a design. Faults: those of the parts. */
@@ -12,7 +12,7 @@ export function derive(design: Design): Checked<Instrument> {
 
 /** The derived instrument as the text of its document. */
 export function instrumentText(instrument: Instrument): string {
-  return documentText(instrumentDocument(instrument));
+  return documentText(settledDigits(instrumentDocument(instrument)));
 }
 
 /** Everything in a design that contradicts itself, is risky or is unusual, heaviest first. */

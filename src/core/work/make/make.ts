@@ -1,17 +1,9 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
 import { type Drawing, layoutPages, pieceSizeMm } from '../../drawing/index.ts';
-import {
-  documentText,
-  instrumentDocument,
-  type PackFile,
-  packManifest,
-  preflight,
-  writeDxf,
-  writePdf,
-  writeSvg,
-} from '../../files/index.ts';
+import { type PackFile, packManifest, preflight, writeDxf, writePdf, writeSvg } from '../../files/index.ts';
 import { deriveInstrument, type Instrument, weighed } from '../../instrument/index.ts';
+import { instrumentText } from '../derive.ts';
 import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
 import type { MakeOptions } from './makeOptions.ts';
@@ -134,7 +126,7 @@ function documents(instrument: Instrument): readonly PackFile[] {
       path: 'instrument.json',
       kind: 'data',
       parts: [],
-      bytes: bytesOf(documentText(instrumentDocument(instrument))),
+      bytes: bytesOf(instrumentText(instrument)),
     },
   ];
 }
