@@ -1,4 +1,4 @@
-import { BODY_LENGTH_MM, EDGE_HEIGHT_MM, foundOutline, unwornOutline } from '../villageFiddle.ts';
+import { BODY_LENGTH_MM, EDGE_HEIGHT_MM, foundHole, foundOutline, unwornOutline } from '../villageFiddle.ts';
 import { distanceField } from './field.ts';
 import type { Face, Scene } from './scene.ts';
 import { fromBytes, noise, scaleTone, type Tone } from './tone.ts';
@@ -23,6 +23,7 @@ export function fiddleScene(face: Face, sheetTone: SheetTone, widthMm: number, h
     body: {
       found: distanceField(foundOutline(0.3)),
       unworn: distanceField(unwornOutline(0.3)),
+      holes: (['bass', 'treble'] as const).map((side) => distanceField(foundHole(side, 0.1))),
       lengthMm: BODY_LENGTH_MM,
     },
     edgeHeightMm: EDGE_HEIGHT_MM,

@@ -7,6 +7,8 @@ export type Face = 'top' | 'back';
 export interface Body {
   readonly found: Field;
   readonly unworn: Field;
+  /** The two sound holes as found; only a top has them. */
+  readonly holes: readonly Field[];
   readonly lengthMm: number;
 }
 
@@ -50,7 +52,7 @@ export function lightAlong(scene: Scene, onPlane: (z: number) => readonly [numbe
   const near = onPlane(scene.edgeHeightMm);
   const [bx, by] = toBody(scene, near[0], near[1]);
   const edge = scene.body.found.distanceAt(bx, by);
-  if (edge <= 0) return plateTone(scene, bx, by);
+  if (edge <= 0) return plateTone(scene, bx, by, holeSeen(scene, onPlane, bx, by));
   const wall = ribTone(scene, onPlane);
   if (wall) return wall;
   const far = onPlane(PLATE_MM / 2);
@@ -60,8 +62,29 @@ export function lightAlong(scene: Scene, onPlane: (z: number) => readonly [numbe
   return scaleTone(scene.ground(gx, gy), AMBIENT + (1 - AMBIENT) * windowSeen(scene, gx, gy));
 }
 
+/** mm. Beyond this from a hole its height on the arch makes no difference to what is seen. */
+const NEAR_HOLE_MM = 3;
+
+/** Distance of what a ray sees from the nearest sound hole, which lies as high as the arch is there; negative in it. */
+function holeSeen(
+  scene: Scene,
+  onPlane: (z: number) => readonly [number, number],
+  x: number,
+  y: number,
+): number {
+  const fromHole = (u: number, v: number): number =>
+    Math.min(...scene.body.holes.map((hole) => hole.distanceAt(u, v)));
+  if (scene.face === 'back' || fromHole(x, y) > NEAR_HOLE_MM) return NEAR_HOLE_MM;
+  let [u, v] = [x, y];
+  for (let round = 0; round < 3; round++) {
+    const [wx, wy] = onPlane(scene.edgeHeightMm + archRise(-scene.body.found.distanceAt(u, v)));
+    [u, v] = toBody(scene, wx, wy);
+  }
+  return fromHole(u, v);
+}
+
 /** The near plate: its arch catches the light, its purfling runs along the edge that once was. */
-function plateTone(scene: Scene, x: number, y: number): Tone {
+function plateTone(scene: Scene, x: number, y: number, fromHole: number): Tone {
   const { found, unworn } = scene.body;
   const inside = -found.distanceAt(x, y);
   const step = 0.4;
@@ -81,7 +104,9 @@ function plateTone(scene: Scene, x: number, y: number): Tone {
   const purfling = -unworn.distanceAt(x, y);
   const black = Math.max(band(purfling, 3.7, 4.1), band(purfling, 4.7, 5.1));
   tone = mixTone(tone, fromBytes(40, 26, 18), black * 0.9);
-  if (scene.face === 'top') tone = mixTone(tone, fromBytes(20, 14, 10), soundHole(scene.body.lengthMm, x, y));
+  // The rim of a hole is rubbed a little lighter, as hands and dust leave it; its inside is dark.
+  tone = mixTone(tone, fromBytes(168, 118, 66), 0.3 * smoothStep(0.5, 0.1, fromHole));
+  tone = mixTone(tone, fromBytes(20, 14, 10), smoothStep(0.1, -0.1, fromHole));
   const rubbed = smoothStep(0.6, 0, Math.abs(inside - 0.4));
   tone = mixTone(tone, fromBytes(224, 180, 120), 0.35 * rubbed);
   const shine = Math.max(0, facing) ** 40 * 0.12;
@@ -93,6 +118,19 @@ function archSlope(inside: number): number {
   if (inside < 1.4) return 1.6 * (1 - inside / 1.4);
   if (inside < 6.5) return -0.3 * Math.sin((Math.PI * (inside - 1.4)) / 5.1);
   return 0.34 * Math.sin(Math.min(1, (inside - 6.5) / 48) * Math.PI);
+}
+
+/** Height of the arch over its edge, mm: its slope summed from the edge inward. */
+function archRise(inside: number): number {
+  if (inside <= 0) return 0;
+  const round = Math.min(inside, 1.4);
+  const scoop = Math.min(Math.max(inside - 1.4, 0), 5.1);
+  const arch = Math.min(Math.max(inside - 6.5, 0), 48);
+  return (
+    1.6 * (round - round ** 2 / 2.8) -
+    ((0.3 * 5.1) / Math.PI) * (1 - Math.cos((Math.PI * scoop) / 5.1)) +
+    ((0.34 * 48) / Math.PI) * (1 - Math.cos((Math.PI * arch) / 48))
+  );
 }
 
 function band(at: number, from: number, to: number): number {
@@ -110,16 +148,6 @@ function mapleTone(x: number, y: number): Tone {
   const flame = noise((y + 0.32 * Math.abs(x)) / 4.6, x / 38, 11);
   const dirt = noise(x / 40, y / 55, 13);
   return scaleTone(MAPLE, 0.9 + 0.2 * flame + 0.08 * dirt + 0.05 * noise(x * 2, y / 5, 17));
-}
-
-/** A dark stroke for the sound hole: two eyes and a stem between, invented proportions. */
-function soundHole(length: number, x: number, y: number): number {
-  const lower = Math.hypot(Math.abs(x) - 58, y - 0.405 * length) - 4.3;
-  const upper = Math.hypot(Math.abs(x) - 27, y - 0.575 * length) - 3.2;
-  const t = Math.min(1, Math.max(0, (y - 0.41 * length) / (0.165 * length)));
-  const stemX = 56 - 27 * (t - 0.16 * Math.sin(2 * Math.PI * t));
-  const stem = t > 0 && t < 1 ? Math.abs(Math.abs(x) - stemX) - 2.6 : 9;
-  return 1 - smoothStep(-0.1, 0.2, Math.min(lower, upper, stem));
 }
 
 /** The side wall, met between the two plates. */
