@@ -1,10 +1,11 @@
 import type { Point } from '../base/index.ts';
 import { arcOf, headingOn, type Segment, segments } from '../curve/index.ts';
-import type { EdgedShape } from '../solid/index.ts';
+import type { EdgedShape, HollowedShape } from '../solid/index.ts';
 import { patchBorder, type SpacePlace } from '../surface/index.ts';
 import { type StepEntities, stepNumber } from './stepEntities.ts';
 import { stepFile } from './stepFile.ts';
 import { stepAxes, stepFace, stepLevelFace, stepOriented, stepVertex } from './stepGeometry.ts';
+import { stepHollow } from './stepHollow.ts';
 import { stepSpaceCurve, stepSplinePatch, stepSplineSurface } from './stepSplines.ts';
 import { type StepWalls, stepEdgeAlong, stepWalls } from './stepWalls.ts';
 
@@ -12,10 +13,11 @@ import { type StepWalls, stepEdgeAlong, stepWalls } from './stepWalls.ts';
 const UNCERTAINTY = '5.E-04';
 
 /**
- * The finished outside of a plate, flat below, as a STEP file (ISO 10303-21, AP 214): one solid. Walls, gluing face and the round
- * of the edge are exact planes, cylinders and tori, scoop and arch bicubic B-spline surfaces, in millimetres.
+ * The finished outside of a plate over its gluing face, flat below or with its hollow, as a STEP file (ISO 10303-21, AP 214): one
+ * solid. Walls, gluing face and the round of the edge are exact planes, cylinders and tori; scoop and arch, ramp and floor of the
+ * hollow bicubic B-spline surfaces, in millimetres.
  */
-export function writeEdgedStep(title: string, shape: EdgedShape): string {
+export function writeEdgedStep(title: string, shape: EdgedShape, hollow?: HollowedShape): string {
   return stepFile(title, UNCERTAINTY, (file) => {
     const { outline, edgeHeightMm, crestInsetMm } = shape;
     const walls = stepWalls(file, outline, 0, edgeHeightMm - crestInsetMm, 'outer');
@@ -23,8 +25,10 @@ export function writeEdgedStep(title: string, shape: EdgedShape): string {
     const rounds = roundFaces(file, shape, walls, crest);
     const { scoops, channel } = scoopFaces(file, shape, crest);
     const dome = stepFace(file, stepSplineSurface(file, shape.arch), '.T.', [channel]);
-    const gluing = stepLevelFace(file, 0, '.F.', [walls.bottomLoop]);
-    return file.add(`CLOSED_SHELL('',(${[...walls.faces, ...rounds, ...scoops, dome, gluing].join(',')}))`);
+    const { faces, borders } = hollow ? stepHollow(file, hollow) : { faces: [], borders: [] };
+    const gluing = stepLevelFace(file, 0, '.F.', [walls.bottomLoop, ...borders]);
+    const skin = [...walls.faces, ...rounds, ...scoops, dome, gluing, ...faces];
+    return file.add(`CLOSED_SHELL('',(${skin.join(',')}))`);
   });
 }
 

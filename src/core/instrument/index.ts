@@ -106,6 +106,8 @@ export {
   areaChain,
   type BarAndPost,
   type BoxNumbers,
+  continuedDepthAt,
+  fullDepthAt,
   type HollowHole,
   type HollowPlate,
   hollowHoles,

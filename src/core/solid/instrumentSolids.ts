@@ -1,16 +1,17 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../base/index.ts';
 import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.ts';
-import type { Instrument, PlateArch } from '../instrument/index.ts';
+import type { HollowPlate, Instrument } from '../instrument/index.ts';
 import { type ArchedShape, archedShape } from './archedShape.ts';
 import type { Board } from './board.ts';
 import { type EdgedShape, edgedShape } from './edgedShape.ts';
+import { type HollowedShape, hollowedShape } from './hollowedShape.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
-import { PLATE_CHORD_MM, type PlateSolidPlan, plateSolid } from './plateSolid.ts';
+import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
 import { prism } from './prism.ts';
 import { type RibHeights, ribHeightAt, ribSolid } from './ribSolid.ts';
 
-/** One part as a solid: its skin, and what of it true surfaces can hold: boards, and plates that are flat below. */
+/** One part as a solid: its skin, and what of it true surfaces can hold: boards and plates. */
 export interface NamedSolid {
   /** File-safe: lower case letters and hyphens. */
   readonly name: string;
@@ -19,6 +20,8 @@ export interface NamedSolid {
   readonly board?: Board;
   readonly arched?: ArchedShape;
   readonly edged?: EdgedShape;
+  /** Of a plate that has `edged` too. */
+  readonly hollowed?: HollowedShape;
   /** What it could not be given. */
   readonly findings: readonly Finding[];
 }
@@ -101,30 +104,36 @@ const PLATE_STAGES = [
 
 function plateSolids({ hollows, plan }: Instrument): readonly Checked<NamedSolid>[] {
   const outline = plan.outline.chain;
-  return (['back', 'top'] as const).flatMap((plate) =>
-    PLATE_STAGES.map(({ name, words, plan: stage }): Checked<NamedSolid> => {
+  return (['back', 'top'] as const).flatMap((plate) => {
+    const surfaces = trueSurfaces(hollows[plate], outline);
+    return PLATE_STAGES.map(({ name, words, plan: stage }): Checked<NamedSolid> => {
       const mesh = plateSolid(hollows[plate], outline, stage);
       if (!mesh.ok) return mesh;
       const title = `${plate === 'back' ? 'Back' : 'Top'}, ${words}`;
-      const solid = { name: `${plate}-${name}`, title, mesh: mesh.value };
-      return accept({ ...solid, ...trueSurfaces(hollows[plate].arch, outline, stage) });
-    }),
-  );
+      return accept({ name: `${plate}-${name}`, title, mesh: mesh.value, ...surfaces[name] });
+    });
+  });
 }
 
-/** The true surfaces of a plate that is flat below; where they cannot be made, why. */
+type TrueSurfaces = Pick<NamedSolid, 'arched' | 'edged' | 'hollowed' | 'findings'>;
+
+/** The true surfaces of a plate at each stage; where they cannot be made, why. */
 function trueSurfaces(
-  arch: PlateArch,
+  plate: HollowPlate,
   outline: Chain<'body'>,
-  { state, hollowed }: PlateSolidPlan,
-): Pick<NamedSolid, 'arched' | 'edged' | 'findings'> {
-  if (hollowed) return { findings: [] };
-  const arched = state === 'arched' ? archedShape(arch, outline) : null;
-  const edged = state === 'finished' ? edgedShape(arch, outline) : null;
-  const faults = [arched, edged].flatMap((shape) => (shape && !shape.ok ? shape.faults : []));
+): Readonly<Record<(typeof PLATE_STAGES)[number]['name'], TrueSurfaces>> {
+  const arched = archedShape(plate.arch, outline);
+  const edged = edgedShape(plate.arch, outline);
+  // Without an outside there is nothing to hollow: what it lacks is told once.
+  const hollowed = edged.ok ? hollowedShape(plate) : null;
+  const lacking = (shape: Checked<unknown> | null): readonly Finding[] =>
+    shape === null || shape.ok ? [] : shape.faults.map((fault) => ({ ...fault, weight: 'caution' }));
   return {
-    ...(arched?.ok && { arched: arched.value }),
-    ...(edged?.ok && { edged: edged.value }),
-    findings: faults.map((fault) => ({ ...fault, weight: 'caution' })),
+    arched: { ...(arched.ok && { arched: arched.value }), findings: lacking(arched) },
+    outside: { ...(edged.ok && { edged: edged.value }), findings: lacking(edged) },
+    finished: {
+      ...(edged.ok && hollowed?.ok && { edged: edged.value, hollowed: hollowed.value }),
+      findings: lacking(hollowed),
+    },
   };
 }

@@ -47,12 +47,13 @@ export function splinePatchAt(
   return [axis(coefficients[0]), axis(coefficients[1]), axis(coefficients[2])];
 }
 
-/** A border of a patch: along v where u starts, or along u where v starts. */
-export function patchBorder(patch: SplinePatch, border: 'uStart' | 'vStart'): SpaceCurve {
+/** A border of a patch: along v where u starts or ends, or along u where v starts. */
+export function patchBorder(patch: SplinePatch, border: 'uStart' | 'uEnd' | 'vStart'): SpaceCurve {
   const { knotsU, knotsV } = patch;
-  if (border === 'uStart') {
+  if (border !== 'vStart') {
+    const column = border === 'uStart' ? 0 : knotsU.length - 5;
     const coefficients = Array.from({ length: knotsV.length - 4 }, (_, row) =>
-      patchCoefficient(patch, 0, row),
+      patchCoefficient(patch, column, row),
     );
     return { knots: knotsV, coefficients };
   }

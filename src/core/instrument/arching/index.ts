@@ -22,6 +22,8 @@ export { plateField } from './plateField.ts';
 export { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
 export {
   continuedArchHeight,
+  continuedArchSlopes,
+  isBeyondChannel,
   nearPlateHeight,
   nearPlateSlopes,
   plateHeight,

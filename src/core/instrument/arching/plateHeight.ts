@@ -86,6 +86,26 @@ export function continuedArchHeight(arch: PlateArch, xMm: number, yMm: number): 
   return heightAtFoot(arch, mirrored.x, mirrored.y, over, 'finished');
 }
 
+/** Whether a place lies outside the channel, where an arch is carried on. */
+export function isBeyondChannel(arch: PlateArch, xMm: number, yMm: number): boolean {
+  return !isLeft(arch.channel.line, Math.abs(xMm), yMm);
+}
+
+/** mm to either side over which the slope of an arch that is carried on is taken. */
+const SLOPE_STEP_MM = 0.01;
+
+/** {@link continuedArchHeight} with its slopes; inside the channel {@link plateSlopes}. */
+export function continuedArchSlopes(arch: PlateArch, xMm: number, yMm: number): SurfacePoint {
+  if (!isBeyondChannel(arch, xMm, yMm)) return plateSlopes(arch, xMm, yMm);
+  const heightAt = (x: number, y: number): number => continuedArchHeight(arch, x, y);
+  const step = SLOPE_STEP_MM;
+  return {
+    zMm: heightAt(xMm, yMm),
+    slopeX: (heightAt(xMm + step, yMm) - heightAt(xMm - step, yMm)) / (2 * step),
+    slopeY: (heightAt(xMm, yMm + step) - heightAt(xMm, yMm - step)) / (2 * step),
+  };
+}
+
 /**
  * Loft and correction, less the few thousandths that they miss at the channel: height and slope at the foot, faded out.
  * Above the channel, so that it is exactly level with the scoop there.

@@ -7,15 +7,21 @@ import {
   spansContain,
   spansOf,
 } from '../../curve/index.ts';
-import { upwardNormal } from '../../surface/index.ts';
-import { nearPlateSlopes, type PlateArch, plateSlopes } from '../arching/index.ts';
+import { type SurfacePoint, upwardNormal } from '../../surface/index.ts';
+import {
+  continuedArchSlopes,
+  isBeyondChannel,
+  nearPlateSlopes,
+  type PlateArch,
+  plateSlopes,
+} from '../arching/index.ts';
 import { type ThicknessMap, thicknessAt } from './thicknessMap.ts';
 
 /** A plate hollowed out: its outside, how thick it is left, and where its gluing face ends. Heights above that face. */
 export interface HollowPlate {
   readonly arch: PlateArch;
   readonly thickness: ThicknessMap;
-  /** The line inside which the plate is hollowed: inside linings and blocks. Closed, body frame. */
+  /** The line inside which the plate is hollowed: inside linings and blocks, its corners rounded. Closed, body frame. */
   readonly line: Chain<'body'>;
   /** That line made ready to be asked many times. */
   readonly lineSpans: readonly Span<'body'>[];
@@ -25,6 +31,13 @@ export interface HollowPlate {
 
 /** Share of the body length, 3 mm on a violin, over which the hollow goes down to its depth: a thumb plane's radius. */
 const RAMP_SHARE = 3 / 355;
+
+/**
+ * Shares of the body length to which the hollow is rounded: 4 mm on a violin where lining meets block, so that its foot, a ramp
+ * farther in, is still round; 1 mm over the tips of blocks. No gouge leaves sharper ones.
+ */
+const POCKET_SHARE = 4 / 355;
+const TIP_SHARE = 1 / 355;
 
 /**
  * A plate with the map of its thickness and the edge of the form, whose recesses are the blocks; linings stand inside it.
@@ -38,7 +51,8 @@ export function hollowPlate(
   liningMm: number,
 ): Checked<HollowPlate> {
   const isThick = liningMm > 0 && Number.isFinite(liningMm);
-  const [line] = isThick ? offsetChain(formEdge, -liningMm, { join: 'mitre' }) : [];
+  const [sharp] = isThick ? offsetChain(formEdge, -liningMm, { join: 'mitre' }) : [];
+  const line = sharp && rounded(sharp, POCKET_SHARE * arch.bodyLengthMm, TIP_SHARE * arch.bodyLengthMm);
   if (!line)
     return refuse({
       code: 'hollow.linings',
@@ -48,6 +62,14 @@ export function hollowPlate(
       remedy: 'correct it',
     });
   return accept({ arch, thickness, line, lineSpans: spansOf(line), rampMm: RAMP_SHARE * arch.bodyLengthMm });
+}
+
+/** A closed line with its corners rounded, those that go in and those that stand in; as it is where that would part it. */
+function rounded(line: Chain<'body'>, pocketMm: number, tipMm: number): Chain<'body'> {
+  let loops: readonly Chain<'body'>[] = [line];
+  for (const mm of [-pocketMm, pocketMm + tipMm, -tipMm])
+    loops = loops.flatMap((loop) => offsetChain(loop, mm, { join: 'round' }));
+  return loops.length === 1 ? (loops[0] ?? line) : line;
 }
 
 /** A place of the inside surface and the place of the outside that it is measured from. */
@@ -65,9 +87,30 @@ const MOST_ROUNDS = 40;
  * square to the outside. NaN where the thickness is more than the outside is rounded, so that no such place is found.
  */
 export function fullDepthAt({ arch, thickness }: HollowPlate, xMm: number, yMm: number): InsidePlace {
+  return depthUnder((x, y) => plateSlopes(arch, x, y), thickness, xMm, yMm);
+}
+
+/**
+ * {@link fullDepthAt} under the arch alone, carried on beyond its channel: the same well inside the channel, and smooth
+ * outside it, so that a surface can be fitted through it.
+ */
+export function continuedDepthAt({ arch, thickness }: HollowPlate, xMm: number, yMm: number): number {
+  const { zMm } = depthUnder((x, y) => continuedArchSlopes(arch, x, y), thickness, xMm, yMm);
+  // Where what is carried on gets level, with a step, it may have no inside; nothing is cut there.
+  return Number.isNaN(zMm) && isBeyondChannel(arch, xMm, yMm)
+    ? arch.channelZMm - thicknessAt(thickness, xMm, yMm)
+    : zMm;
+}
+
+function depthUnder(
+  slopesAt: (xMm: number, yMm: number) => SurfacePoint,
+  thickness: ThicknessMap,
+  xMm: number,
+  yMm: number,
+): InsidePlace {
   let [x, y] = [xMm, yMm];
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const shape = plateSlopes(arch, x, y);
+    const shape = slopesAt(x, y);
     const [normalX, normalY, normalZ] = upwardNormal(shape);
     const t = thicknessAt(thickness, x, y);
     const [missX, missY] = [xMm - (x - t * normalX), yMm - (y - t * normalY)];

@@ -1,7 +1,7 @@
 export { type BarAndPost, barAndPost, barHeightAt, barVolumeMm3 } from './barAndPost.ts';
 export { insideOfBothHalves } from './bothHalves.ts';
 export type { BoxWalls } from './boxAir.ts';
-export { fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
+export { continuedDepthAt, fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
 export { type HollowHole, hollowHoles } from './hollowHoles.ts';
 export { hollowPlates, thicknessNames } from './hollowOfDesign.ts';
 export { type AreaName, areaChain, type PlateArea, type ThickArea } from './plateArea.ts';

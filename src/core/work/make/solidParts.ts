@@ -8,14 +8,21 @@ import {
   writeStl,
 } from '../../files/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
-import { instrumentSolids, meshBox, type NamedSolid, PLATE_CHORD_MM, SURFACE_MM } from '../../solid/index.ts';
+import {
+  INSIDE_MM,
+  instrumentSolids,
+  meshBox,
+  type NamedSolid,
+  PLATE_CHORD_MM,
+  SURFACE_MM,
+} from '../../solid/index.ts';
 
 const WORDS = `Solids of the parts, in millimetres.
 
 .stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within 0.125 mm).
   An STL names no unit: tell the reading program that the numbers are millimetres. A 3MF says so itself.
-.step: true surfaces: form, blocks, and the plates that are flat below. Planes, cylinders and tori are exact; arch and scoop are smooth
-  surfaces within ${SURFACE_MM} mm of the design's. The inside comes as a skin only.
+.step: true surfaces, each part one closed solid: form, blocks and plates. Planes, cylinders and tori are exact; arch and scoop are
+  smooth surfaces within ${SURFACE_MM} mm of the design's, the inside of a hollowed plate within ${INSIDE_MM} mm.
 
 Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre line at x = 0, seen from outside.
 back-arched and top-arched are flat below, their edge flat on top, for milling before the purfling; back-outside and top-outside have the
@@ -33,7 +40,7 @@ export interface SolidParts {
 }
 
 /**
- * The files of a pack's solids: every part as STL and 3MF, boards and plates that are flat below as STEP too. Faults: those of
+ * The files of a pack's solids: every part as STL and 3MF, boards and plates as STEP too. Faults: those of
  * {@link instrumentSolids}.
  */
 export function solidParts(instrument: Instrument): Checked<SolidParts> {
@@ -63,8 +70,8 @@ export function solidParts(instrument: Instrument): Checked<SolidParts> {
   return accept({ parts: [...files, readme], findings: solids.value.flatMap(({ findings }) => findings) });
 }
 
-function stepOf({ board, arched, edged }: NamedSolid, words: string): string | null {
+function stepOf({ board, arched, edged, hollowed }: NamedSolid, words: string): string | null {
   if (board) return writeStep(words, board);
   if (arched) return writePlateStep(words, arched);
-  return edged ? writeEdgedStep(words, edged) : null;
+  return edged ? writeEdgedStep(words, edged, hollowed) : null;
 }
