@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import { bringFiles } from './keeping/bring.ts';
+import { doAgain, takeBack } from './keeping/takingBack.ts';
 import { photograph } from './keeping/tracing.ts';
 import { BuildStop } from './stops/BuildStop.tsx';
 import { NumbersStop } from './stops/NumbersStop.tsx';
 import { PhotographStop } from './stops/PhotographStop.tsx';
 import { SeeingStop } from './stops/SeeingStop.tsx';
 import { TakeAwayStop } from './stops/TakeAwayStop.tsx';
-import { doAgain, stop, takeBack } from './store.ts';
+import { stop } from './store.ts';
 import { Way } from './way/Way.tsx';
 import { language, words } from './words/words.ts';
 

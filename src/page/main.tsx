@@ -1,4 +1,5 @@
 import './page.css';
+import './photograph.css';
 import { render } from 'preact';
 import { openDesign } from './keeping/bring.ts';
 import { Page } from './Page.tsx';

@@ -14,19 +14,13 @@ import {
   type Finding,
   type Instrument,
   type KeptGround,
-  type KnownLength,
   type LampStand,
   type LitPlate,
   litPlate,
   type MakeKind,
   make,
-  markerFinder,
-  parseKnownLength,
   parseMakeOptions,
-  parseMeant,
-  parseSheetBar,
   readDesign,
-  refuse,
   type ShownBody,
   type ShownDrawing,
   type ShownHoles,
@@ -34,7 +28,6 @@ import {
   type ShownPlate,
   type ShownSide,
   type ShownThickness,
-  type ShownTrace,
   showable,
   showBody,
   showDrawings,
@@ -44,12 +37,8 @@ import {
   shownSide,
   shownThickness,
   showPlateRoughly,
-  showTrace,
-  type TraceProgress,
-  trace,
-  traceOutcome,
 } from '../../core/index.ts';
-import { decodePictureHere } from '../../host/browser/index.ts';
+import { seeingWork } from './seeingWork.ts';
 
 /** A pack ready to be saved. */
 export interface TakenPack {
@@ -64,25 +53,6 @@ export interface TakeChoices {
   readonly kinds: readonly MakeKind[];
   readonly paper: string;
   readonly printerBars?: string;
-}
-
-/** What a maker says of a photograph, as typed; empty where nothing is known. */
-export interface SeeingWords {
-  readonly face: 'top' | 'back';
-  readonly sheetBar: string;
-  readonly edgeHeight: string;
-  readonly bodyLength: string;
-  readonly lowerBout: string;
-  /** Stretches that the maker rules over: `bass 120-150 as-found`. */
-  readonly stretches: readonly string[];
-}
-
-/** What was found in a photograph. */
-export interface Seen {
-  readonly shown: ShownTrace;
-  /** The trace as the document that a design is drafted from. */
-  readonly document: unknown;
-  readonly findings: readonly Finding[];
 }
 
 /** The instrument last derived: asked for again and again with the same design, by one view after the other. */
@@ -107,37 +77,7 @@ const benchWork = {
     const made = showInstrument(design);
     return made.ok ? accept(made.value.shown) : made;
   },
-  async see(
-    bytes: Uint8Array,
-    name: string,
-    said: SeeingWords,
-    progress: TraceProgress,
-  ): Promise<Checked<Seen>> {
-    const known = (['bodyLength', 'lowerBout'] as const)
-      .filter((value) => said[value].trim() !== '')
-      .map((value) => parseKnownLength(`${value}=${said[value]}`));
-    const bars = parseSheetBar(given(said.sheetBar), given(said.edgeHeight));
-    const meant = parseMeant({ stretches: said.stretches });
-    if (!bars.ok || !meant.ok || known.some((one) => !one.ok))
-      return refuse(...[bars, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
-    const picture = await decodePictureHere(bytes, name);
-    if (!picture.ok) return picture;
-    const traced = trace(
-      {
-        photographs: [{ name, picture: picture.value, sha256: bytesToHex(sha256(bytes)) }],
-        face: said.face,
-        known: known.flatMap((one): KnownLength[] => (one.ok ? [one.value] : [])),
-        ...bars.value,
-        ...(meant.value && { meant: meant.value }),
-      },
-      markerFinder(),
-      progress,
-    );
-    if (!traced.ok) return traced;
-    const shown = showTrace(traced.value);
-    const { document, findings } = traceOutcome(traced.value);
-    return transfer(accept({ shown, document, findings }), [shown.picture.rgba.buffer]);
-  },
+  ...seeingWork,
   check: (design: Design): readonly Finding[] => check(design),
   roughPlate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
     const rough = showPlateRoughly(design, plate, ground);
@@ -191,10 +131,6 @@ const benchWork = {
     return transfer(accept({ zip, files: listed, summary, findings }), [zip.buffer]);
   },
 };
-
-function given(text: string): string | undefined {
-  return text.trim() === '' ? undefined : text;
-}
 
 export type BenchWork = typeof benchWork;
 

@@ -1,9 +1,19 @@
 import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { ShownTrace, ShownWear } from '../../core/index.ts';
+import { DIFFERENCE_TIMES } from '../../core/index.ts';
+import { inHand, pending, putMarkShown } from '../keeping/marking.ts';
+import type { HandMark } from '../keeping/said.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
+import { Cased } from './Cased.tsx';
+import { HandLayer, Marks, type Sight } from './HandLayer.tsx';
+import { ShownGlass } from './ShownGlass.tsx';
 import { useSize } from './useSize.ts';
+import { wearName } from './wearName.ts';
+
+/** Whether the edge as found is drawn ten times as far from the restored one. */
+export const isTenfold = signal(false);
 
 /** Share of the drawing's width at which as found turns into restored. */
 const line = signal(0.66);
@@ -14,6 +24,8 @@ const BELOW = { wide: 92, narrow: 74 } as const;
 const NARROW = 560;
 /** Of the lower bout: beside the waist, where the names of the sides find room. */
 const SIDE_SHARE = 0.41;
+/** mm. Half the stretch that one press with "do not believe this" takes out. */
+const RING_MM = 8;
 
 /** The photograph square on, the edge as found left of a line and as meant right of it, and the wood that was put back. */
 export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
@@ -24,12 +36,28 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
     const pen = canvas.current?.getContext('2d');
     if (pen) pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
   }, [shown]);
+  // Marks that were under way are in what is shown now.
+  useEffect(() => {
+    pending.value = [];
+  }, [shown]);
   const { picture } = shown;
   const room = size && size.width < NARROW ? 'narrow' : 'wide';
   const scale = size ? Math.max(0.1, (size.height - ABOVE[room] - BELOW[room]) / shown.lengthMm) : 1;
   const [centreX, topY] = [(size?.width ?? 0) / 2, ABOVE[room]];
   const divide = line.value * (size?.width ?? 0);
   const said = words().see;
+  const lie = { x: centreX, y: topY, scale };
+  const sight: Sight | null = size && {
+    ...size,
+    ...lie,
+    start: [0, shown.lengthMm / 2],
+    step: 0.5,
+    ring: RING_MM,
+    tell: ([x, y]) => said.here(print(Math.abs(x)), x < 0 ? 'left' : 'right', print(shown.lengthMm - y)),
+    put: (kind, places) => {
+      if (kind !== 'bar') void putMarkShown(kind, places);
+    },
+  };
   const sides =
     shown.face === 'top' ? [said.sides.bass, said.sides.treble] : [said.sides.treble, said.sides.bass];
   return (
@@ -53,18 +81,24 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
           <clipPath id="restored-side">
             <rect x={divide} y="0" width={size.width} height={size.height} />
           </clipPath>
-          <g clip-path="url(#found-side)">
+          <g clip-path={isTenfold.value ? undefined : 'url(#found-side)'}>
             <g transform={`translate(${centreX} ${topY}) scale(${scale})`}>
-              {shown.asFound.map((path) => (
+              {(isTenfold.value ? shown.tenfold : shown.asFound).map((path) => (
                 <Cased key={path} d={path} kind="found" />
               ))}
             </g>
           </g>
-          <g clip-path="url(#restored-side)">
+          <g transform={`translate(${centreX} ${topY}) scale(${scale})`}>
+            {shown.unsure.map(({ path, state }) => (
+              <Cased key={path} d={path} kind={state} />
+            ))}
+          </g>
+          <g clip-path={isTenfold.value ? undefined : 'url(#restored-side)'}>
             <g transform={`translate(${centreX} ${topY}) scale(${scale})`}>
               <Cased d={shown.restored.path} kind="meant" />
             </g>
           </g>
+          <Marks marks={[...marksOf(shown.hints), ...pending.value]} lie={lie} />
           {shown.wear.map((wear) => (
             <circle
               key={wearName(wear)}
@@ -99,7 +133,9 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
           />
         </svg>
       )}
-      <Glass shown={shown} />
+      {sight && <HandLayer sight={sight} />}
+      <ShownGlass shown={shown} isInHand={inHand.value !== null} />
+      {isTenfold.value && <p class="tag tenfold">{said.tenfold(DIFFERENCE_TIMES)}</p>}
       <div class="divider" style={{ '--divide': `${100 * line.value}%` }}>
         <span class="tag before">{said.asFound}</span>
         <span class="tag after">{said.restored}</span>
@@ -117,20 +153,6 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
       </div>
     </div>
   );
-}
-
-/** A pale line on a dark casing: no colour of the paper can be trusted on a photograph. */
-function Cased({ d, kind }: { readonly d: string; readonly kind: 'found' | 'meant' }) {
-  return (
-    <>
-      <path class="casing" d={d} vector-effect="non-scaling-stroke" />
-      <path class={`cased-line ${kind}`} d={d} vector-effect="non-scaling-stroke" />
-    </>
-  );
-}
-
-export function wearName({ side, section, stationMm }: ShownWear): string {
-  return `wear.${side}.${section}.${Math.round(stationMm)}`;
 }
 
 function Wear({ wear, x, y }: { readonly wear: ShownWear; readonly x: number; readonly y: number }) {
@@ -162,61 +184,19 @@ function SideName({ text, x, y }: { readonly text: string; readonly x: number; r
   );
 }
 
-/** Times larger than life the glass shows; its radius in px. */
-const GLASS = 7;
-const RADIUS = 98;
-const PX_PER_CSS_MM = 96 / 25.4;
-
-/** A glass over the touched piece of wear: the photograph, both edges and the wood between. */
-function Glass({ shown }: { readonly shown: ShownTrace }) {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const wear = shown.wear.find((one) => wearName(one) === touched.value);
-  const scale = GLASS * PX_PER_CSS_MM * 0.55;
-  useEffect(() => {
-    const pen = canvas.current?.getContext('2d');
-    if (!pen || !wear) return;
-    const { picture } = shown;
-    const sheet = new OffscreenCanvas(picture.widthPx, picture.heightPx);
-    sheet
-      .getContext('2d')
-      ?.putImageData(
-        new ImageData(new Uint8ClampedArray(picture.rgba), picture.widthPx, picture.heightPx),
-        0,
-        0,
-      );
-    pen.setTransform(1, 0, 0, 1, 0, 0);
-    pen.clearRect(0, 0, 2 * RADIUS, 2 * RADIUS);
-    pen.setTransform(scale, 0, 0, scale, RADIUS - wear.at[0] * scale, RADIUS - wear.at[1] * scale);
-    pen.drawImage(
-      sheet,
-      picture.leftMm,
-      picture.topMm,
-      picture.widthPx / picture.pxPerMm,
-      picture.heightPx / picture.pxPerMm,
-    );
-  }, [wear, shown]);
-  if (!wear) return null;
-  return (
-    <figure class="glass">
-      <canvas ref={canvas} width={2 * RADIUS} height={2 * RADIUS} />
-      <svg width={2 * RADIUS} height={2 * RADIUS} aria-hidden="true">
-        <clipPath id="glass">
-          <circle cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
-        </clipPath>
-        <g clip-path="url(#glass)">
-          <g
-            transform={`translate(${RADIUS - wear.at[0] * scale} ${RADIUS - wear.at[1] * scale}) scale(${scale})`}
-          >
-            {shown.asFound.map((path) => (
-              <Cased key={path} d={path} kind="found" />
-            ))}
-            <path class="casing" d={shown.restored.path} vector-effect="non-scaling-stroke" />
-            <path class="cased-line put-back" d={shown.restored.path} vector-effect="non-scaling-stroke" />
-          </g>
-        </g>
-        <circle class="glass-rim" cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
-      </svg>
-      <figcaption class="tag">{`${print(wear.depthMm)} mm, ${print(scale / PX_PER_CSS_MM, 0)} ×`}</figcaption>
-    </figure>
-  );
+/** Hints as they are drawn, kind by kind. */
+function marksOf(hints: ShownTrace['hints']): readonly Omit<HandMark, 'on'>[] {
+  const place = ({ x, y }: { readonly x: number; readonly y: number }) => [x, y] as const;
+  const spots = (kind: HandMark['kind'], list: typeof hints.inside) =>
+    (list ?? []).map((at) => ({ kind, places: [place(at)] }));
+  const lines = (kind: HandMark['kind'], list: typeof hints.excluded) =>
+    (list ?? []).map((line) => ({ kind, places: line.map(place) }));
+  return [
+    ...spots('inside', hints.inside),
+    ...spots('outside', hints.outside),
+    ...spots('edge', hints.onEdge),
+    ...lines('inside', hints.insideStrokes),
+    ...lines('outside', hints.outsideStrokes),
+    ...lines('excluded', hints.excluded),
+  ];
 }

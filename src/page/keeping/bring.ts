@@ -3,7 +3,7 @@ import { type Design, faultSentence } from '../../core/index.ts';
 import { slowBench } from '../bench/bench.ts';
 import { bringIn, stop } from '../store.ts';
 import { words } from '../words/words.ts';
-import { holdPhotograph } from './tracing.ts';
+import { holdPhotographs, putPhotographsAway } from './tracing.ts';
 
 /** What could not be brought in, in sentences. */
 export const trouble = signal<readonly string[]>([]);
@@ -12,9 +12,10 @@ export const trouble = signal<readonly string[]>([]);
 export async function bringFiles(files: readonly File[]): Promise<void> {
   trouble.value = [];
   const inputs: { readonly name: string; readonly json: unknown }[] = [];
+  const pictures: File[] = [];
   const said: string[] = [];
   for (const file of files) {
-    if (/^image\//.test(file.type)) await holdPhotograph(file);
+    if (/^image\//.test(file.type)) pictures.push(file);
     else if (!/\.json$/i.test(file.name))
       said.push(`${words().bring.unknown(file.name)} ${words().bring.needs}`);
     else
@@ -24,6 +25,7 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
         said.push(words().bring.notJson(file.name));
       }
   }
+  await holdPhotographs(pictures);
   trouble.value = said;
   const design = inputs.find(({ json }) => formatOf(json) === 'garland-design');
   if (design !== undefined) await openDesign(design.json);
@@ -47,6 +49,7 @@ export async function draftFrom(
 }
 
 async function begin(design: Design): Promise<void> {
+  putPhotographsAway();
   await bringIn(design);
   stop.value = 'outline';
 }

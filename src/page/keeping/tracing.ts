@@ -1,90 +1,144 @@
-import { signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { proxy } from 'comlink';
-import { type Family, type Fault, faultSentence } from '../../core/index.ts';
-import { seeingBench, slowBench } from '../bench/bench.ts';
-import type { SeeingWords, Seen } from '../bench/benchWork.ts';
-import { bringIn, stop } from '../store.ts';
+import {
+  type Design,
+  type Fault,
+  faultSentence,
+  type SheetInPhotograph,
+  type TraceRecord,
+} from '../../core/index.ts';
+import { newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
+import type { PhotographFile, Seen } from '../bench/seeingWork.ts';
+import { bringIn, design, edit, stop } from '../store.ts';
+import { words } from '../words/words.ts';
+import type { Said } from './said.ts';
+import { beginToSay, said } from './saying.ts';
 
 /** A photograph in the maker's hand. */
-export interface HeldPhotograph {
-  readonly name: string;
-  readonly bytes: Uint8Array;
+export interface HeldPhotograph extends PhotographFile {
   readonly address: string;
+  /** What is to be seen of the printed sheet: undefined while nobody knows yet. */
+  readonly sheet?: SheetInPhotograph | null;
+  /** Why the sheet cannot be read, though it is there. */
+  readonly trouble: readonly Fault[];
 }
 
-export const photograph = signal<HeldPhotograph | null>(null);
-export const said = signal<SeeingWords & { readonly family: Family }>({
-  face: 'top',
-  family: 'violin',
-  sheetBar: '',
-  edgeHeight: '',
-  bodyLength: '',
-  lowerBout: '',
-  stretches: [],
-});
+/** The photographs in hand, all of the same face. */
+export const photographs = signal<readonly HeldPhotograph[]>([]);
+/** Which of them is looked at. */
+export const shot = signal(0);
+export const photograph = computed(() => photographs.value[shot.value] ?? photographs.value[0] ?? null);
+
 /** Share of the way while the edge is looked for; null while nobody looks. */
 export const lookedAt = signal<number | null>(null);
 export const seen = signal<Seen | null>(null);
-export const seeingTrouble = signal<readonly string[]>([]);
+/** What was said when the edge was found. */
+const seenWith = signal<Said | null>(null);
+export const seeingTrouble = signal<readonly Fault[]>([]);
 
-/** A photograph was dropped, chosen or taken: it is shown, and what is known about it is asked. */
-export async function holdPhotograph(file: File): Promise<void> {
-  if (photograph.value !== null) URL.revokeObjectURL(photograph.value.address);
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  photograph.value = { name: file.name, bytes, address: URL.createObjectURL(file) };
-  said.value = { ...said.value, stretches: [] };
+/** Photographs were dropped, chosen or taken: they are shown, and what is known about them is asked. */
+export async function holdPhotographs(files: readonly File[]): Promise<void> {
+  if (files.length === 0) return;
+  const held: HeldPhotograph[] = [];
+  for (const file of files) {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    held.push({ name: file.name, bytes, address: URL.createObjectURL(file), trouble: [] });
+  }
+  if (photographs.value.length === 0) beginToSay({});
+  photographs.value = [...photographs.value, ...held].map(withOwnName);
+  shot.value = photographs.value.length - held.length;
   seen.value = null;
   seeingTrouble.value = [];
   stop.value = 'photograph';
+  for (const one of photographs.value.slice(-held.length)) void lookForSheet(one);
 }
 
-export function putPhotographAway(): void {
-  if (photograph.value !== null) URL.revokeObjectURL(photograph.value.address);
-  photograph.value = null;
+/** Marks are kept by the name of their photograph: no two have the same. */
+function withOwnName(one: HeldPhotograph, place: number, all: readonly HeldPhotograph[]): HeldPhotograph {
+  const isTaken = all.slice(0, place).some(({ name }) => name === one.name);
+  return isTaken ? { ...one, name: one.name.replace(/(\.[^.]*)?$/, ` (${place + 1})$1`) } : one;
+}
+
+async function lookForSheet({ name, bytes, address }: HeldPhotograph): Promise<void> {
+  const answer = await seeingBench().sheetIn({ name, bytes });
+  photographs.value = photographs.value.map((one) =>
+    one.address !== address
+      ? one
+      : answer.ok
+        ? { ...one, sheet: answer.value }
+        : { ...one, trouble: answer.faults },
+  );
+}
+
+export function putPhotographAway(address: string): void {
+  URL.revokeObjectURL(address);
+  photographs.value = photographs.value.filter((one) => one.address !== address);
+  shot.value = 0;
+  seen.value = null;
+  seeingTrouble.value = [];
+}
+
+/** Nothing is in hand any more. */
+export function putPhotographsAway(): void {
+  for (const { address } of photographs.value) URL.revokeObjectURL(address);
+  photographs.value = [];
+  shot.value = 0;
   seen.value = null;
   seeingTrouble.value = [];
 }
 
 /** Looks for the edge with what was said. */
 export async function look(): Promise<void> {
-  const held = photograph.value;
-  if (held === null || lookedAt.value !== null) return;
+  const held = photographs.value;
+  const [first, ...others] = held.map(({ name, bytes }) => ({ name, bytes }));
+  if (first === undefined || lookedAt.value !== null) return;
+  const asked = said.value;
   lookedAt.value = 0;
   seeingTrouble.value = [];
   try {
     const answer = await seeingBench().see(
-      held.bytes,
-      held.name,
-      said.value,
+      [first, ...others],
+      asked,
+      shot.value,
       proxy((_: string, share: number) => {
         lookedAt.value = share;
       }),
     );
-    if (photograph.value !== held) return;
+    if (photographs.value.length !== held.length) return;
+    seenWith.value = asked;
     if (answer.ok) seen.value = answer.value;
-    else seeingTrouble.value = answer.faults.map((fault: Fault) => faultSentence(fault));
+    else seeingTrouble.value = answer.faults;
   } finally {
     lookedAt.value = null;
   }
 }
 
-/** Leaves a stretch as worn as it is, or puts it back after all, and looks again. */
-export async function ruleStretch(words: string): Promise<void> {
-  const { stretches } = said.value;
-  const isRuled = stretches.includes(words);
-  said.value = {
-    ...said.value,
-    stretches: isRuled ? stretches.filter((one) => one !== words) : [...stretches, words],
-  };
-  await look();
+/** Once an edge was found, whatever is said more or taken back is looked for at once. */
+effect(() => {
+  const isOld = seen.value !== null && seenWith.value !== said.value;
+  if (isOld && lookedAt.value === null) void look();
+});
+
+/** Another of several photographs is looked at. */
+const showOther = newestOnly(
+  async (asked: number) => seeingBench().showShot(asked),
+  (shown, asked) => {
+    if (shown !== null && seen.value !== null && asked === shot.value) seen.value = { ...seen.value, shown };
+  },
+);
+
+export function lookAtShot(number: number): void {
+  shot.value = number;
+  if (seen.value !== null) showOther(number);
 }
 
-/** The outline as meant becomes a design. */
+/** The outline as meant becomes a design; where the design on the bench came from these photographs, its outline changes. */
 export async function settleOutline(): Promise<void> {
-  const held = photograph.value;
-  if (held === null || seen.value === null) return;
+  const [held] = photographs.value;
+  if (held === undefined || seen.value === null) return;
   const { document, shown } = seen.value;
   const name = held.name.replace(/\.[^.]+$/, '');
+  const { family } = said.value;
   const drafted = await slowBench.draft([
     { name: held.name, json: document },
     {
@@ -92,16 +146,52 @@ export async function settleOutline(): Promise<void> {
       json: {
         format: 'garland-measurements',
         version: 1,
-        family: said.value.family,
+        family,
         name,
         values: { bodyLength: shown.lengthMm },
       },
     },
   ]);
   if (!drafted.ok) {
-    seeingTrouble.value = drafted.faults.map((fault: Fault) => faultSentence(fault));
+    seeingTrouble.value = drafted.faults;
     return;
   }
-  await bringIn({ ...drafted.value.design, settled: ['photograph'] });
+  const fresh: Design = { ...drafted.value.design, settled: ['photograph'] };
+  if (design.value !== null && isOfThese(design.value))
+    edit(words().see.tracedAnew, withOwnNumbers(fresh, design.value));
+  else await bringIn(fresh);
   stop.value = 'outline';
+}
+
+/** Whether a design was traced from the photographs in hand: told by their fingerprints. */
+function isOfThese({ outline, family }: Design): boolean {
+  const ours = fingerprints((seen.value?.document as { readonly request?: TraceRecord }).request);
+  if (outline.kind !== 'traced' || family !== said.value.family) return false;
+  return fingerprints(outline.request).some((print) => ours.includes(print));
+}
+
+function fingerprints(record: TraceRecord | undefined): readonly string[] {
+  return record?.photographs.flatMap(({ sha256 }) => sha256 ?? []) ?? [];
+}
+
+/** A design traced anew with everything that the maker decided or measured in the old one. */
+function withOwnNumbers(fresh: Design, old: Design): Design {
+  const isOwn = (name: string) =>
+    name in (old.overruled ?? {}) ||
+    (originOf(old, name) === 'measured' && originOf(fresh, name) !== 'measured');
+  const own = Object.fromEntries(Object.entries(old.values).filter(([name]) => isOwn(name)));
+  return {
+    ...old,
+    outline: fresh.outline,
+    values: { ...fresh.values, ...own },
+    ...(fresh.holeShape !== undefined && { holeShape: fresh.holeShape }),
+  };
+}
+
+function originOf({ values }: Design, name: string): string | undefined {
+  return values[name as keyof typeof values]?.origin.kind;
+}
+
+export function sentencesOf(faults: readonly Fault[]): readonly string[] {
+  return faults.map(faultSentence);
 }

@@ -1,16 +1,6 @@
 import { saveDesign } from '../keeping/saveDesign.ts';
-import {
-  design,
-  doAgain,
-  done,
-  isInFile,
-  keptAt,
-  putInFile,
-  savedAs,
-  steps,
-  stop,
-  takeBack,
-} from '../store.ts';
+import { canDoAgain, doAgain, takeBack, toTakeBack } from '../keeping/takingBack.ts';
+import { design, isInFile, keptAt, putInFile, savedAs, stop } from '../store.ts';
 import { language, print, words } from '../words/words.ts';
 import { stateOf } from './stateOf.ts';
 import { STOPS, type Stop } from './stops.ts';
@@ -19,7 +9,7 @@ import { STOPS, type Stop } from './stops.ts';
 export function Way() {
   const said = words();
   const named = design.value;
-  const last = steps.value[done.value - 1];
+  const last = toTakeBack.value;
   return (
     <nav class="way" aria-label={said.title}>
       <header>
@@ -42,10 +32,10 @@ export function Way() {
           </svg>
           <span>
             {said.takeBack}
-            <span class="small">{last?.says ?? said.nothingToTakeBack}</span>
+            <span class="small">{last ?? said.nothingToTakeBack}</span>
           </span>
         </button>
-        {done.value < steps.value.length && (
+        {canDoAgain.value && (
           <button type="button" class="linked" onClick={doAgain}>
             {said.doAgain}
           </button>

@@ -1,5 +1,6 @@
 import type { Words } from './en.ts';
 import { namesDe } from './namesDe.ts';
+import { seeDe } from './seeDe.ts';
 
 /** Jedes Wort der Seite auf Deutsch. */
 export const de: Words = {
@@ -202,52 +203,7 @@ export const de: Words = {
     needs: 'Ein Entwurf, eine Maßtabelle oder eine Spur, jeweils eine .json-Datei.',
     notJson: (name) => `${name} lässt sich nicht lesen: nicht ganz, oder kein JSON.`,
   },
-  see: {
-    ask: 'Was weißt du darüber?',
-    askLead:
-      'Leer lassen, was nicht gemessen ist; was fehlt, macht das ± größer und wird gesagt. Das Messblatt gibt den Maßstab.',
-    face: 'welche Seite liegt oben',
-    sheetBar: 'Messbalken auf deinem Blatt',
-    edgeHeight: 'Rand über dem Blatt',
-    calliper: 'Korpuslänge, mit der Schieblehre',
-    calliperWidth: 'Unterbügel, mit der Schieblehre',
-    family: 'Instrument',
-    find: 'Den Rand suchen',
-    another: 'Ein anderes Foto',
-    working: 'Es wird geschaut …',
-    stages: (share) => `${share} % des Weges`,
-    question: 'Hat es der Erbauer so gemeint?',
-    lead: {
-      top: 'Das ist die Decke: die Diskantseite liegt rechts.',
-      back: 'Das ist der Boden, also liegt die Diskantseite links.',
-    },
-    scale: 'der Maßstab',
-    length: 'Korpuslänge',
-    fit: 'die Bögen verfehlen den Rand um',
-    arcs: 'Bögen einer Hälfte',
-    putBack: 'Holz zurückgegeben',
-    movedIn: 'verschoben, nicht verloren',
-    lean: 'die Hälften weichen ab um',
-    bridged: 'nicht gesehen, überbrückt',
-    nothingPutBack: 'Nichts: beide Hälften stimmen auf 0,2 mm überein.',
-    leaveWorn: 'Hier abgespielt lassen',
-    putItBack: 'Doch zurückgeben',
-    from: { otherHalf: 'nach der anderen Hälfte', purfling: 'nach der Einlage' },
-    sides: { bass: 'Bass', treble: 'Diskant' },
-    sections: {
-      lowerBout: 'Unterbügel',
-      lowerCorner: 'untere Ecke',
-      cBout: 'Mittelbügel',
-      upperCorner: 'obere Ecke',
-      upperBout: 'Oberbügel',
-    },
-    at: (station) => `bei ${station} vom unteren Ende`,
-    asFound: 'wie gefunden',
-    restored: 'wiederhergestellt',
-    slider: 'Linie zwischen gefunden und wiederhergestellt',
-    settle: 'Ja, abgemacht',
-    again: 'Mehr dazu sagen',
-  },
+  see: seeDe,
   take: {
     print: 'Papier',
     laser: 'Laser',

@@ -1,4 +1,5 @@
 import { namesEn } from './namesEn.ts';
+import { seeEn } from './seeEn.ts';
 
 /** Every word on the page, in English. The German catalogue has the same shape. */
 export const en = {
@@ -205,54 +206,7 @@ export const en = {
     needs: 'A design, a table of measurements or a trace, each a .json file.',
     notJson: (name: string) => `${name} cannot be read: it is not whole, or no JSON at all.`,
   },
-  see: {
-    ask: 'What is known about it?',
-    askLead:
-      'Leave empty what you did not measure; what is missing widens the ± and is said. The sheet gives the scale.',
-    face: 'which side lies up',
-    sheetBar: 'check bar on your sheet',
-    edgeHeight: 'edge above the sheet',
-    calliper: 'body length, by calliper',
-    calliperWidth: 'lower bout, by calliper',
-    family: 'instrument',
-    find: 'Find the edge',
-    another: 'Another photograph',
-    working: 'Looking …',
-    stages: (share: string) => `${share} % of the way`,
-    question: 'Is this what the maker meant?',
-    lead: {
-      top: 'This is the top: the treble side lies right.',
-      back: 'This is the back, so the treble side lies left.',
-    },
-    scale: 'the scale',
-    length: 'body length',
-    fit: 'the arcs leave the edge by',
-    arcs: 'arcs of one half',
-    putBack: 'wood put back',
-    movedIn: 'moved in, not cut',
-    lean: 'the two halves differ by',
-    bridged: 'not seen, bridged',
-    nothingPutBack: 'Nothing: both halves agree within 0.2 mm.',
-    leaveWorn: 'Leave this one worn',
-    putItBack: 'Put it back after all',
-    from: { otherHalf: 'from the other half', purfling: 'from the purfling' } as Readonly<
-      Record<string, string>
-    >,
-    sides: { bass: 'bass', treble: 'treble' },
-    sections: {
-      lowerBout: 'lower bout',
-      lowerCorner: 'lower corner',
-      cBout: 'waist',
-      upperCorner: 'upper corner',
-      upperBout: 'upper bout',
-    } as Readonly<Record<string, string>>,
-    at: (station: string) => `at ${station} from the lower end`,
-    asFound: 'as found',
-    restored: 'restored',
-    slider: 'line between as found and restored',
-    settle: 'Yes, settle it',
-    again: 'Say more about it',
-  },
+  see: seeEn,
   take: {
     print: 'paper',
     laser: 'laser',

@@ -35,10 +35,10 @@ export interface SeenBody {
   readonly viewFindings: readonly Finding[];
 }
 
-/** From the picture that was traced to the scene, through a view that may have been corrected since. */
-export function sceneWay(seen: SeenBody, map: (photo: Point<'photo'>) => Point<'scene'>) {
+/** From the picture that was traced to where `map` carries the photograph: to the scene, through a view that may have been corrected since. */
+export function sceneWay<To>(seen: SeenBody, map: (photo: Point<'photo'>) => To) {
   const { rectified, tracedView } = seen;
   if (rectified === null) return map;
   const { toPhoto } = viewMap(tracedView);
-  return (at: Point<'photo'>): Point<'scene'> => map(toPhoto(rectifiedToScene(rectified, at)));
+  return (at: Point<'photo'>): To => map(toPhoto(rectifiedToScene(rectified, at)));
 }

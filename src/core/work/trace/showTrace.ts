@@ -1,19 +1,13 @@
 import { point } from '../../base/index.ts';
 import { outlineChain } from '../../curve/index.ts';
-import { viewMap } from '../../photo/index.ts';
+import type { TraceHints } from '../../photo/index.ts';
 import { type ShownLine, shownLine } from '../../showing/index.ts';
+import { movedHints } from './movedHints.ts';
+import { type ShownUnsure, shownUnsure } from './shownUnsure.ts';
+import { type ShownWays, shownWays } from './shownWays.ts';
+import { type SquareOn, squareOn } from './squareOn.ts';
+import { tenfold } from './tenfold.ts';
 import type { Traced } from './trace.ts';
-
-/** A picture square on to the body, neck up, as it was photographed: `rgba` row by row, clear where the photograph ends. */
-export interface SquareOn {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly rgba: Uint8ClampedArray;
-  readonly pxPerMm: number;
-  /** The picture's left and upper edges: mm right of the centre line, and down from the upper end of the body. */
-  readonly leftMm: number;
-  readonly topMm: number;
-}
 
 /** A piece of wood put back. */
 export interface ShownWear {
@@ -45,6 +39,17 @@ export interface ShownTrace {
   readonly bridged: readonly string[];
   readonly arcs: number;
   readonly fitRmsMm: number;
+  /** Stretches of the edge that were seen badly, or not at all. */
+  readonly unsure: readonly ShownUnsure[];
+  /** The edge as found, ten times as far from the restored one as it is. */
+  readonly tenfold: readonly string[];
+  /** Height of the edge above the sheet with its half interval, mm; null where no sheet gave the scale. */
+  readonly edgeHeight: { readonly mm: number; readonly plusMinusMm: number } | null;
+  /** Which of the photographs this is, and how far they lie apart; null for one. */
+  readonly shot: number;
+  readonly apart: { readonly rmsMm: number; readonly maxMm: number } | null;
+  /** Places marked by hand in this photograph, in these millimetres. */
+  readonly hints: TraceHints;
 }
 
 /** mm round the body that its picture shows, for the usual length; its pixels to a millimetre there. */
@@ -54,9 +59,11 @@ const USUAL_LENGTH_MM = 355;
 /** mm between two places of an edge that belong to one piece, at most. */
 const APART_MM = 4;
 
-/** What a trace found, over the first photograph. */
-export function showTrace(traced: Traced): ShownTrace {
-  const { restored, request, seen, lengthPlusMinusMm } = traced;
+/** What a trace found, over one of its photographs: the first when left out. */
+export function showTrace(traced: Traced, shot = 0): ShownTrace {
+  const { restored, request, lengthPlusMinusMm } = traced;
+  const seen = [traced.seen, ...traced.others][shot] ?? traced.seen;
+  const ways = shownWays(traced, shot);
   const { half, bodyLengthMm, asFound, wear } = restored;
   const sign = request.face === 'back' ? -1 : 1;
   const outline = outlineChain(half);
@@ -69,9 +76,20 @@ export function showTrace(traced: Traced): ShownTrace {
     lengthMm: bodyLengthMm,
     widthMm,
     lengthPlusMinusMm,
-    picture: squareOn(traced, widthMm),
+    picture: wholeBody(traced, ways, widthMm),
     restored: shownLine('restored', outline, bodyLengthMm),
     asFound: [...piecesOf(asFound.bass.map(place)), ...piecesOf(asFound.treble.map(place))],
+    unsure: shownUnsure(seen, ways),
+    tenfold: (['bass', 'treble'] as const).flatMap((side) =>
+      piecesOf(tenfold(asFound[side], outline).map(place), 10 * APART_MM),
+    ),
+    edgeHeight:
+      seen.view.kind === 'camera'
+        ? { mm: seen.view.planeHeightMm, plusMinusMm: seen.view.planeHeightPlusMinusMm }
+        : null,
+    shot,
+    apart: traced.apart,
+    hints: movedHints(seen.photograph.hints ?? {}, (at) => point(...ways.fromPhoto(at))),
     wear: wear.map(({ side, section, at, depthMm, extentMm, from }) => ({
       side,
       section,
@@ -93,42 +111,27 @@ export function showTrace(traced: Traced): ShownTrace {
   };
 }
 
-function squareOn({ view, restored, seen }: Traced, widthMm: number): SquareOn {
+function wholeBody({ restored }: Traced, ways: ShownWays, widthMm: number): SquareOn {
   const size = restored.bodyLengthMm / USUAL_LENGTH_MM;
-  const pxPerMm = PX_PER_MM / size;
-  const leftMm = -(widthMm / 2 + ROUND_MM.side * size);
-  const topMm = -ROUND_MM.end * size;
-  const widthPx = Math.round(-2 * leftMm * pxPerMm);
-  const heightPx = Math.round((restored.bodyLengthMm - 2 * topMm) * pxPerMm);
-  const { widthPx: across, heightPx: down, rgb } = seen.photograph.picture;
-  const { through, headingRad } = restored.axis;
-  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
-  const { toPhoto } = viewMap(view);
-  const rgba = new Uint8ClampedArray(4 * widthPx * heightPx);
-  for (let row = 0; row < heightPx; row++)
-    for (let column = 0; column < widthPx; column++) {
-      // As photographed: whichever side lies right is right.
-      const right = leftMm + (column + 0.5) / pxPerMm;
-      const along = restored.bodyLengthMm - (topMm + (row + 0.5) / pxPerMm) + restored.lowerEndMm;
-      const at = toPhoto(point(through.x + c * along + s * right, through.y + s * along - c * right));
-      const [px, py] = [Math.round(at.x), Math.round(at.y)];
-      if (!(px >= 0 && py >= 0 && px < across && py < down)) continue;
-      const from = 3 * (py * across + px);
-      const to = 4 * (row * widthPx + column);
-      rgba[to] = rgb[from] as number;
-      rgba[to + 1] = rgb[from + 1] as number;
-      rgba[to + 2] = rgb[from + 2] as number;
-      rgba[to + 3] = 255;
-    }
-  return { widthPx, heightPx, rgba, pxPerMm, leftMm, topMm };
+  const [leftMm, topMm] = [-(widthMm / 2 + ROUND_MM.side * size), -ROUND_MM.end * size];
+  return squareOn(ways, {
+    leftMm,
+    topMm,
+    pxPerMm: PX_PER_MM / size,
+    widthMm: -2 * leftMm,
+    heightMm: restored.bodyLengthMm - 2 * topMm,
+  });
 }
 
 /** Paths through places in order, broken where the edge was not seen. */
-function piecesOf(places: readonly (readonly [number, number])[]): readonly string[] {
+function piecesOf(
+  places: readonly (readonly [number, number])[],
+  apartMm: number = APART_MM,
+): readonly string[] {
   const pieces: string[][] = [];
   let last: readonly [number, number] | null = null;
   for (const at of places) {
-    const isNear = last !== null && Math.hypot(at[0] - last[0], at[1] - last[1]) < APART_MM;
+    const isNear = last !== null && Math.hypot(at[0] - last[0], at[1] - last[1]) < apartMm;
     if (!isNear) pieces.push([]);
     pieces.at(-1)?.push(`${at[0].toFixed(2)} ${at[1].toFixed(2)}`);
     last = at;

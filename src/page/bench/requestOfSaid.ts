@@ -1,0 +1,90 @@
+import {
+  accept,
+  type Checked,
+  type KnownLength,
+  type Photograph,
+  parseKnownLength,
+  parseMeant,
+  parseScan,
+  parseSheetBar,
+  point,
+  refuse,
+  type TraceHints,
+  type TraceRequest,
+} from '../../core/index.ts';
+import type { HandMark, Said } from '../keeping/said.ts';
+
+/** What is to be traced, from what the maker said; only what belongs to the scale that was chosen is read. */
+export function requestOfSaid(
+  said: Said,
+  photographs: readonly [Photograph, ...Photograph[]],
+): Checked<TraceRequest> {
+  const { scaleFrom, bodyLength, bodyLengthTaken, lowerBout, lowerBoutTaken, face, body } = said;
+  const isSheet = scaleFrom === 'sheet';
+  const bars = parseSheetBar(
+    isSheet ? given(said.sheetBar) : undefined,
+    isSheet ? given(said.edgeHeight) : undefined,
+  );
+  const scan = scaleFrom === 'scan' ? scanOf(said) : accept(null);
+  const known = [
+    [`bodyLength=${bodyLength} ${bodyLengthTaken}`, bodyLength] as const,
+    [`lowerBout=${lowerBout} ${lowerBoutTaken}`, lowerBout] as const,
+  ]
+    .filter(([, typed]) => given(typed) !== undefined)
+    .map(([text]) => parseKnownLength(text));
+  const meant = parseMeant({
+    ...(said.keepAsymmetry && { keepAsymmetry: true }),
+    ...(said.follow !== 'average' && { follow: said.follow }),
+    stretches: said.rulings.map(({ side, fromMm, toMm, take }) => `${side} ${fromMm}-${toMm} ${take}`),
+  });
+  if (!bars.ok || !scan.ok || !meant.ok || known.some((one) => !one.ok))
+    return refuse(...[bars, scan, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
+  const [first, ...others] = photographs.map((one) => withMarks(one, said.marks));
+  return accept({
+    photographs: [first as Photograph, ...others],
+    face,
+    known: known.flatMap((one): KnownLength[] => (one.ok ? [one.value] : [])),
+    ...bars.value,
+    ...(scan.value && { scan: scan.value }),
+    ...(body !== null && { body }),
+    ...(meant.value && { meant: meant.value }),
+  });
+}
+
+/** A resolution, or the two places of a scale bar with the length between them. */
+function scanOf({ resolution, barLength, barEnds }: Said): ReturnType<typeof parseScan> {
+  const [from, to] = barEnds;
+  const bar =
+    from && to && given(barLength) !== undefined
+      ? `${from.join(',')} ${to.join(',')} = ${barLength}`
+      : undefined;
+  return parseScan(bar === undefined ? resolution : undefined, bar);
+}
+
+function withMarks(photograph: Photograph, marks: readonly HandMark[]): Photograph {
+  const own = marks.filter(({ on }) => on === photograph.name);
+  return own.length === 0 ? photograph : { ...photograph, hints: hintsOf(own) };
+}
+
+/** Marks as the tracing takes them: a single place, or a line drawn over several. */
+export function hintsOf(marks: readonly HandMark[]): TraceHints {
+  const of = (kind: HandMark['kind'], isLine: boolean) =>
+    marks.filter((mark) => mark.kind === kind && mark.places.length > 1 === isLine).map(pointsOf);
+  const named = {
+    inside: of('inside', false).flat(),
+    outside: of('outside', false).flat(),
+    insideStrokes: of('inside', true),
+    outsideStrokes: of('outside', true),
+    onEdge: of('edge', false).flat(),
+    excluded: of('excluded', true),
+  };
+  return Object.fromEntries(Object.entries(named).filter(([, marked]) => marked.length > 0));
+}
+
+function pointsOf({ places }: HandMark) {
+  return places.map(([x, y]) => point<'photo'>(x, y));
+}
+
+function given(text: string): string | undefined {
+  return text.trim() === '' ? undefined : text;
+}

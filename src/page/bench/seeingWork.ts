@@ -1,0 +1,108 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+import { transfer } from 'comlink';
+import {
+  accept,
+  type Checked,
+  type Finding,
+  markerFinder,
+  type Photograph,
+  type SheetInPhotograph,
+  type ShownPlace,
+  type ShownTrace,
+  type SquareOn,
+  type SquareOnPart,
+  sheetInPhotograph,
+  shownWays,
+  showTrace,
+  squareOn,
+  type Traced,
+  type TraceProgress,
+  trace,
+  traceOutcome,
+} from '../../core/index.ts';
+import { decodePictureHere } from '../../host/browser/index.ts';
+import type { Said } from '../keeping/said.ts';
+import { requestOfSaid } from './requestOfSaid.ts';
+
+/** A photograph's file. */
+export interface PhotographFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What was found in photographs. */
+export interface Seen {
+  readonly shown: ShownTrace;
+  /** The trace as the document that a design is drafted from. */
+  readonly document: unknown;
+  readonly findings: readonly Finding[];
+  /** Bodies that stand out in the photograph, where there are several: where they lie, in its pixels. */
+  readonly bodies: readonly SeenBodyPlace[];
+}
+
+export interface SeenBodyPlace {
+  readonly number: number;
+  readonly face: 'top' | 'back' | null;
+  readonly isThis: boolean;
+}
+
+/** What was traced last: looked at closer, from another photograph, marked. */
+let traced: Traced | null = null;
+
+/** What is asked of photographs. */
+export const seeingWork = {
+  /** What a photograph shows of the printed sheet; null where there is none. */
+  async sheetIn({ bytes, name }: PhotographFile): Promise<Checked<SheetInPhotograph | null>> {
+    const picture = await decodePictureHere(bytes, name);
+    return picture.ok ? sheetInPhotograph(picture.value, markerFinder()) : picture;
+  },
+
+  async see(
+    files: readonly [PhotographFile, ...PhotographFile[]],
+    said: Said,
+    shot: number,
+    progress: TraceProgress,
+  ): Promise<Checked<Seen>> {
+    const photographs: Photograph[] = [];
+    for (const { name, bytes } of files) {
+      const picture = await decodePictureHere(bytes, name);
+      if (!picture.ok) return picture;
+      photographs.push({ name, picture: picture.value, sha256: bytesToHex(sha256(bytes)) });
+    }
+    const request = requestOfSaid(said, photographs as [Photograph, ...Photograph[]]);
+    if (!request.ok) return request;
+    const found = trace(request.value, markerFinder(), progress);
+    if (!found.ok) return found;
+    traced = found.value;
+    const shown = showTrace(traced, Math.min(shot, files.length - 1));
+    const { document, findings } = traceOutcome(traced);
+    const { bodies, body } = traced.seen.trace;
+    const places = bodies.map(({ number, face }) => ({ number, face, isThis: number === body }));
+    return transfer(accept({ shown, document, findings, bodies: places }), [shown.picture.rgba.buffer]);
+  },
+
+  /** What was traced last, over another of its photographs; null where nothing was. */
+  showShot(shot: number): ShownTrace | null {
+    if (traced === null) return null;
+    const shown = showTrace(traced, shot);
+    return transfer(shown, [shown.picture.rgba.buffer]);
+  },
+
+  /** A part of a photograph square on, as sharp as it is; null where nothing was traced. */
+  closeUp(shot: number, part: SquareOnPart): SquareOn | null {
+    if (traced === null) return null;
+    const picture = squareOn(shownWays(traced, shot), part);
+    return transfer(picture, [picture.rgba.buffer]);
+  },
+
+  /** Places that were marked over what is shown, in pixels of the photograph. */
+  inPhotograph(shot: number, places: readonly ShownPlace[]): readonly (readonly [number, number])[] | null {
+    if (traced === null) return null;
+    const { toPhoto } = shownWays(traced, shot);
+    return places.map((place) => {
+      const { x, y } = toPhoto(place);
+      return [x, y] as const;
+    });
+  },
+};

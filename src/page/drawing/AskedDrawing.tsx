@@ -1,0 +1,61 @@
+import { useEffect, useState } from 'preact/hooks';
+import { putBar, putMark } from '../keeping/marking.ts';
+import { said } from '../keeping/saying.ts';
+import { photograph } from '../keeping/tracing.ts';
+import { print, words } from '../words/words.ts';
+import { HandLayer, Marks, type Sight } from './HandLayer.tsx';
+import { useSize } from './useSize.ts';
+
+/** Shares of the picture's width: how far an arrow key carries the cross, and half the ring that one press draws. */
+const STEP = 1 / 800;
+const RING = 0.025;
+
+/** A photograph as it was taken, before anything is found in it; marks lie on it in its own pixels. */
+export function AskedDrawing() {
+  const held = photograph.value;
+  const { ref, size } = useSize<HTMLDivElement>();
+  const [pixels, setPixels] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  useEffect(() => setPixels(null), [held?.address]);
+  if (held === null) return null;
+  const scale = size && pixels ? Math.min(size.width / pixels.width, size.height / pixels.height) : 0;
+  const sight: Sight | null =
+    size && pixels
+      ? {
+          ...size,
+          scale,
+          x: (size.width - pixels.width * scale) / 2,
+          y: (size.height - pixels.height * scale) / 2,
+          start: [pixels.width / 2, pixels.height / 2],
+          step: pixels.width * STEP,
+          ring: pixels.width * RING,
+          tell: ([x, y]) => words().see.hereInPixels(print(x, 0), print(y, 0)),
+          put: (kind, places) => (kind === 'bar' ? putBar(places) : putMark(kind, places)),
+        }
+      : null;
+  const { marks, barEnds } = said.value;
+  const bar = sight && barEnds.map(([x, y]) => `${sight.x + x * scale} ${sight.y + y * scale}`);
+  return (
+    <div ref={ref} class="sheet photograph">
+      <img
+        class="asked"
+        src={held.address}
+        alt={held.name}
+        onLoad={({ currentTarget: { naturalWidth: width, naturalHeight: height } }) =>
+          setPixels({ width, height })
+        }
+      />
+      {sight && (
+        <svg width={sight.width} height={sight.height} aria-hidden="true">
+          <Marks marks={marks.filter(({ on }) => on === held.name)} lie={sight} />
+          {bar && bar.length > 0 && (
+            <>
+              <path class="casing" d={`M${bar.join('L')}`} />
+              <path class="mark-line bar" d={`M${bar.join('L')}`} />
+            </>
+          )}
+        </svg>
+      )}
+      {sight && <HandLayer sight={sight} />}
+    </div>
+  );
+}

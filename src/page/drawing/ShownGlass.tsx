@@ -1,0 +1,96 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { ShownTrace, SquareOn } from '../../core/index.ts';
+import { newestOnly, seeingBench } from '../bench/bench.ts';
+import { aim } from '../keeping/marking.ts';
+import { touched } from '../store.ts';
+import { print, words } from '../words/words.ts';
+import { Cased } from './Cased.tsx';
+import { wearName } from './wearName.ts';
+
+/** Times larger than life the glass shows; its radius in px. */
+const TIMES = 7;
+const RADIUS = 98;
+const PX_PER_CSS_MM = 96 / 25.4;
+const PX_PER_MM = TIMES * PX_PER_CSS_MM;
+const RADIUS_MM = RADIUS / PX_PER_MM;
+
+/** A glass over what the hand is on, or over the touched piece of wear: the photograph, both edges and the wood between. */
+export function ShownGlass({ shown, isInHand }: { readonly shown: ShownTrace; readonly isInHand: boolean }) {
+  const wear = shown.wear.find((one) => wearName(one) === touched.value);
+  const at = isInHand ? aim.value : wear?.at;
+  const picture = useCloseUp(shown, at ?? null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  useEffect(() => {
+    const pen = canvas.current?.getContext('2d');
+    if (!pen || picture === null) return;
+    const { rgba, widthPx, heightPx } = picture;
+    pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
+  }, [picture]);
+  if (!at) return null;
+  const isFar = shown.lengthMm - at[1] < shown.lengthMm / 2 && at[0] < 0;
+  // Where the picture has not come yet it lies off by what the glass was moved.
+  const [dx, dy] = picture ? [picture.leftMm + RADIUS_MM - at[0], picture.topMm + RADIUS_MM - at[1]] : [0, 0];
+  return (
+    <figure class={isFar ? 'glass at-right' : 'glass'}>
+      <div class="glass-round">
+        <canvas
+          ref={canvas}
+          width={2 * RADIUS}
+          height={2 * RADIUS}
+          style={{ transform: `translate(${dx * PX_PER_MM}px, ${dy * PX_PER_MM}px)` }}
+        />
+      </div>
+      <svg width={2 * RADIUS} height={2 * RADIUS} aria-hidden="true">
+        <clipPath id="glass">
+          <circle cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
+        </clipPath>
+        <g clip-path="url(#glass)">
+          <g
+            transform={`translate(${RADIUS - at[0] * PX_PER_MM} ${RADIUS - at[1] * PX_PER_MM}) scale(${PX_PER_MM})`}
+          >
+            {shown.asFound.map((path) => (
+              <Cased key={path} d={path} kind="found" />
+            ))}
+            {shown.unsure.map(({ path, state }) => (
+              <Cased key={path} d={path} kind={state} />
+            ))}
+            <Cased d={shown.restored.path} kind={isInHand ? 'meant' : 'put-back'} />
+          </g>
+          {isInHand && (
+            <path class="aim" d={`M${RADIUS - 16} ${RADIUS}h12m8 0h12M${RADIUS} ${RADIUS - 16}v12m0 8v12`} />
+          )}
+        </g>
+        <circle class="glass-rim" cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
+      </svg>
+      <figcaption class="tag">
+        {isInHand || !wear
+          ? words().see.times(print(TIMES, 0))
+          : words().see.wearTimes(print(wear.depthMm), print(TIMES, 0))}
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The photograph round a place, as sharp as it is; the last one until the next is there. */
+function useCloseUp(shown: ShownTrace, at: readonly [number, number] | null): SquareOn | null {
+  const [picture, setPicture] = useState<SquareOn | null>(null);
+  const [ask] = useState(() =>
+    newestOnly(
+      async ({ shot, place }: { readonly shot: number; readonly place: readonly [number, number] }) =>
+        seeingBench().closeUp(shot, {
+          leftMm: place[0] - RADIUS_MM,
+          topMm: place[1] - RADIUS_MM,
+          widthMm: 2 * RADIUS_MM,
+          heightMm: 2 * RADIUS_MM,
+          pxPerMm: PX_PER_MM,
+        }),
+      (answer) => {
+        if (answer !== null) setPicture(answer);
+      },
+    ),
+  );
+  useEffect(() => {
+    if (at !== null) ask({ shot: shown.shot, place: at });
+  }, [at?.[0], at?.[1], shown]);
+  return picture;
+}

@@ -1,0 +1,83 @@
+import { AskedDrawing } from '../drawing/AskedDrawing.tsx';
+import { SCALES } from '../keeping/said.ts';
+import { said, say } from '../keeping/saying.ts';
+import { look, lookedAt, photographs, putPhotographsAway } from '../keeping/tracing.ts';
+import { Leaf } from '../notebook/Leaf.tsx';
+import { print, words } from '../words/words.ts';
+import { Choice } from './Asked.tsx';
+import { PhotographList } from './PhotographList.tsx';
+import { Refused } from './Refused.tsx';
+import { KnownLengths, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
+import { ShowWhere } from './ShowWhere.tsx';
+
+const FAMILIES = ['violin', 'viola', 'cello'] as const;
+const FACES = ['top', 'back'] as const;
+
+/** What is known about the photographs is asked: no more than their scale needs. */
+export function AskingStop() {
+  const text = words().see;
+  const { families, plates } = words();
+  const isLooking = lookedAt.value !== null;
+  const { scaleFrom } = said.value;
+  const sheets = photographs.value.map(({ sheet }) => sheet);
+  const lead = sheets.includes(undefined) ? 'looking' : sheets.includes(null) ? 'none' : 'sheet';
+  return (
+    <>
+      <main class="drawing">
+        <AskedDrawing />
+        {isLooking && (
+          <p class="looking" role="status">
+            {text.working} {text.stages(print(100 * (lookedAt.value ?? 0), 0))}
+          </p>
+        )}
+      </main>
+      <Leaf
+        question={text.ask}
+        lead={text.askLead[lead]}
+        answers={[
+          { says: isLooking ? text.working : text.find, isOff: isLooking, give: () => void look() },
+          { says: text.another, isOff: isLooking, give: putPhotographsAway },
+        ]}
+      >
+        <Refused />
+        <PhotographList />
+        <div class="begin">
+          <Choice
+            legend={text.family}
+            names={FAMILIES}
+            chosen={said.value.family}
+            word={(name) => families[name]}
+            choose={(family) => say(text.says.family(families[family]), { family })}
+          />
+          <Choice
+            legend={text.face}
+            names={FACES}
+            chosen={said.value.face}
+            word={(name) => plates[name]}
+            choose={(face) => say(text.says.face(plates[face]), { face })}
+          />
+          <Choice
+            legend={text.scaleFrom}
+            names={SCALES}
+            chosen={scaleFrom}
+            word={(name) => text.scales[name]}
+            choose={(scale) => say(text.says.scale(text.scales[scale]), { scaleFrom: scale })}
+            isUpright
+          />
+          {scaleFrom === 'sheet' && <ScaleOfSheet />}
+          {scaleFrom === 'scan' && <ScaleOfScan />}
+          {scaleFrom === 'known' ? (
+            <KnownLengths />
+          ) : (
+            <details class="more">
+              <summary>{text.byCalliper}</summary>
+              <p class="how-to">{text.byCalliperWhy}</p>
+              <KnownLengths />
+            </details>
+          )}
+        </div>
+        <ShowWhere />
+      </Leaf>
+    </>
+  );
+}

@@ -1,0 +1,89 @@
+import { useRef } from 'preact/hooks';
+import {
+  type HeldPhotograph,
+  holdPhotographs,
+  lookAtShot,
+  photographs,
+  putPhotographAway,
+  shot,
+} from '../keeping/tracing.ts';
+import { print, words } from '../words/words.ts';
+
+/** The photographs in hand, what is to be seen of the sheet in each, and a place for another. */
+export function PhotographList() {
+  const text = words().see;
+  const held = photographs.value;
+  const field = useRef<HTMLInputElement>(null);
+  return (
+    <section>
+      <h2 class="group">{text.photographs}</h2>
+      <ul class="rows">
+        {held.map((one, place) => (
+          <li key={one.address} class={held.length > 1 && place === shot.value ? 'row here' : 'row'}>
+            <div class="photograph-row">
+              {held.length > 1 ? (
+                <button
+                  type="button"
+                  class="row-name"
+                  aria-pressed={place === shot.value}
+                  onClick={() => lookAtShot(place)}
+                >
+                  <b>{one.name}</b>
+                  <span class="origin" role="status">
+                    {sheetSays(one)}
+                  </span>
+                </button>
+              ) : (
+                <p class="row-name">
+                  <b>{one.name}</b>
+                  <span class="origin" role="status">
+                    {sheetSays(one)}
+                  </span>
+                </p>
+              )}
+              {held.length > 1 && (
+                <button
+                  type="button"
+                  class="linked small"
+                  aria-label={text.putAway(one.name)}
+                  onClick={() => putPhotographAway(one.address)}
+                >
+                  {text.another}
+                </button>
+              )}
+            </div>
+          </li>
+        ))}
+      </ul>
+      <div class="begin">
+        <input
+          ref={field}
+          class="unseen"
+          type="file"
+          accept="image/*"
+          multiple
+          tabIndex={-1}
+          aria-label={text.add}
+          onChange={(event) => {
+            const files = [...(event.currentTarget.files ?? [])];
+            event.currentTarget.value = '';
+            void holdPhotographs(files);
+          }}
+        />
+        <button type="button" class="pale" onClick={() => field.current?.click()}>
+          {text.add}
+        </button>
+        <p class="how-to">{text.addWhy}</p>
+      </div>
+    </section>
+  );
+}
+
+function sheetSays({ sheet, trouble }: HeldPhotograph): string {
+  const text = words().see;
+  if (trouble.length > 0) return '';
+  if (sheet === undefined) return text.sheetLooking;
+  if (sheet === null) return text.noSheet;
+  const found = text.sheetFound(print(sheet.found, 0), print(sheet.of, 0));
+  return sheet.cards === 0 ? found : `${found}, ${text.cardsFound(sheet.cards)}`;
+}

@@ -1,0 +1,106 @@
+import { takeInHand } from '../keeping/marking.ts';
+import { said, say } from '../keeping/saying.ts';
+import { photographs } from '../keeping/tracing.ts';
+import { words } from '../words/words.ts';
+import { Choice, Typed } from './Asked.tsx';
+
+/** The printed sheet: what its bars read, and the height of the edge where nothing else tells it. */
+export function ScaleOfSheet() {
+  const text = words().see;
+  const held = photographs.value;
+  const hasCard = held.some(({ sheet }) => (sheet?.cards ?? 0) > 0);
+  const how = hasCard ? 'card' : held.length > 1 ? 'several' : 'one';
+  return (
+    <>
+      <Typed
+        name="sheetBar"
+        label={text.sheetBar}
+        how={text.sheetBarHow}
+        example="150"
+        says={text.says.bars}
+      />
+      <Typed
+        name="edgeHeight"
+        label={text.edgeHeight}
+        how={text.edgeHeightHow[how]}
+        example="36.5"
+        says={text.says.height}
+      />
+    </>
+  );
+}
+
+/** A scan or a life-size print: its resolution, or a scale bar in it. */
+export function ScaleOfScan() {
+  const text = words().see;
+  const isMarked = said.value.barEnds.length === 2;
+  return (
+    <>
+      <Typed
+        name="resolution"
+        label={text.resolution}
+        how={text.resolutionHow}
+        example="300"
+        says={text.says.resolution}
+      />
+      <button type="button" class="pale" onClick={() => takeInHand('bar')}>
+        {text.markBar}
+      </button>
+      <p class="how-to" role="status">
+        {isMarked ? text.barMarked : text.barHow}
+      </p>
+      {isMarked && (
+        <Typed
+          name="barLength"
+          label={text.barLength}
+          example="100"
+          says={(length) => `${text.says.bar} ${length}`}
+        />
+      )}
+    </>
+  );
+}
+
+const BODY_TAKEN = ['straight', 'over-arch'] as const;
+const WIDTH_TAKEN = ['edge', 'purfling'] as const;
+
+/** Lengths that were measured on the instrument, and how: asked only where a length is given. */
+export function KnownLengths() {
+  const text = words().see;
+  const { bodyLength, bodyLengthTaken, lowerBout, lowerBoutTaken } = said.value;
+  return (
+    <>
+      {said.value.scaleFrom === 'known' && <p class="how-to">{text.knownHow}</p>}
+      <Typed
+        name="bodyLength"
+        label={text.calliper}
+        example="356"
+        says={(length) => text.says.known(text.calliper, length)}
+      />
+      {bodyLength.trim() !== '' && (
+        <Choice
+          legend={text.takenHow.bodyLength}
+          names={BODY_TAKEN}
+          chosen={bodyLengthTaken}
+          word={(way) => text.taken[way]}
+          choose={(way) => say(text.taken[way], { bodyLengthTaken: way })}
+        />
+      )}
+      <Typed
+        name="lowerBout"
+        label={text.calliperWidth}
+        example="206"
+        says={(length) => text.says.known(text.calliperWidth, length)}
+      />
+      {lowerBout.trim() !== '' && (
+        <Choice
+          legend={text.takenHow.lowerBout}
+          names={WIDTH_TAKEN}
+          chosen={lowerBoutTaken}
+          word={(way) => text.taken[way]}
+          choose={(way) => say(text.taken[way], { lowerBoutTaken: way })}
+        />
+      )}
+    </>
+  );
+}

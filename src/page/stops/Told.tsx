@@ -1,0 +1,36 @@
+import { OriginMark } from '../notebook/OriginMark.tsx';
+import { words } from '../words/words.ts';
+
+/** A row of the notebook that tells a number and where it comes from. */
+export function Told({
+  kind,
+  name,
+  from,
+  value,
+  beside,
+}: {
+  readonly kind: 'measured' | 'derived' | 'common-practice';
+  readonly name: string;
+  /** More about its origin. */
+  readonly from?: string;
+  readonly value: string;
+  readonly beside: string;
+}) {
+  const origin = words().origins[kind];
+  return (
+    <li class="row">
+      <span class="margin">
+        <OriginMark kind={kind} />
+      </span>
+      <div class="row-head">
+        <span class="row-name">
+          <b>{name}</b>
+          <span class="origin">{from === undefined ? origin : `${origin}, ${from}`}</span>
+        </span>
+        <span />
+        <span class="value">{value}</span>
+        <span class="beside">{beside}</span>
+      </div>
+    </li>
+  );
+}
