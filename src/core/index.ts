@@ -28,8 +28,8 @@ export {
   type Family,
   overrule,
   readDesign,
-  takeProposal,
   type TraceRecord,
+  takeProposal,
   VALUES,
   type ValueName,
 } from './design/index.ts';

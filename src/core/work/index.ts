@@ -32,9 +32,9 @@ export {
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type SheetInPhotograph, sheetInPhotograph } from './trace/sheetInPhotograph.ts';
-export { type ShownTrace, type ShownWear, showTrace } from './trace/showTrace.ts';
 export type { ShownUnsure } from './trace/shownUnsure.ts';
 export { type ShownPlace, shownWays } from './trace/shownWays.ts';
+export { type ShownTrace, type ShownWear, showTrace } from './trace/showTrace.ts';
 export { type SquareOn, type SquareOnPart, squareOn } from './trace/squareOn.ts';
 export { DIFFERENCE_TIMES } from './trace/tenfold.ts';
 export { type Traced, trace } from './trace/trace.ts';

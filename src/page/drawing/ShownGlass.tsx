@@ -37,10 +37,10 @@ export function ShownGlass({ shown, isInHand }: { readonly shown: ShownTrace; re
           ref={canvas}
           width={2 * RADIUS}
           height={2 * RADIUS}
-          style={{ transform: `translate(${dx * PX_PER_MM}px, ${dy * PX_PER_MM}px)` }}
+          style={{ transform: `translate(${(50 * dx) / RADIUS_MM}%, ${(50 * dy) / RADIUS_MM}%)` }}
         />
       </div>
-      <svg width={2 * RADIUS} height={2 * RADIUS} aria-hidden="true">
+      <svg viewBox={`0 0 ${2 * RADIUS} ${2 * RADIUS}`} aria-hidden="true">
         <clipPath id="glass">
           <circle cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
         </clipPath>

@@ -47,15 +47,19 @@ export function Typed({
   readonly says: (text: string) => string;
 }) {
   return (
-    <div class="field">
-      <label for={`said-${name}`}>{label}</label>
-      <input
-        id={`said-${name}`}
-        value={said.value[name]}
-        placeholder={example}
-        aria-describedby={how === undefined ? undefined : `said-${name}-how`}
-        onInput={(event) => say(says(event.currentTarget.value), { [name]: event.currentTarget.value }, name)}
-      />
+    <div class="asked-length">
+      <label class="field">
+        {label}
+        <input
+          id={`said-${name}`}
+          value={said.value[name]}
+          placeholder={example}
+          aria-describedby={how === undefined ? undefined : `said-${name}-how`}
+          onInput={(event) =>
+            say(says(event.currentTarget.value), { [name]: event.currentTarget.value }, name)
+          }
+        />
+      </label>
       {how !== undefined && (
         <p id={`said-${name}-how`} class="how-to">
           {how}

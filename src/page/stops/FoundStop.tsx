@@ -93,14 +93,15 @@ export function FoundStop({ seen: { shown, findings, bodies } }: { readonly seen
 function Unsure({ shown }: { readonly shown: Seen['shown'] }) {
   const text = words().see;
   if (shown.unsure.length === 0) return null;
+  const named = new Map(shown.unsure.map((one) => [`${one.side} ${one.section} ${one.state}`, one]));
   return (
     <section>
       <h2 class="group">{text.unsure}</h2>
       <ul class="rows">
-        {shown.unsure.map(({ path, side, section, state }) => (
-          <li key={path} class="row">
-            <svg class="margin line-sample" viewBox="0 0 20 20" aria-hidden="true">
-              <path class={`sample ${state}`} d="M1 10H19" />
+        {[...named].map(([key, { side, section, state }]) => (
+          <li key={key} class="row">
+            <svg class="margin line-sample" viewBox="0 0 34 20" aria-hidden="true">
+              <path class={`sample ${state}`} d="M2 10H32" />
             </svg>
             <p class="row-name">
               <b>{`${text.sides[side]}, ${text.sections[section] ?? section}`}</b>
