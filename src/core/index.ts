@@ -33,6 +33,7 @@ export {
   VALUES,
   type ValueName,
 } from './design/index.ts';
+export type { Drawing, PiecePart } from './drawing/index.ts';
 export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
 export { type Instrument, STATION_NAMES } from './instrument/index.ts';
 export type { Raster } from './judging/index.ts';
@@ -73,6 +74,8 @@ export {
   type LampStand,
   type LitPlate,
   litPlate,
+  type SheetInk,
+  type SheetPen,
   type ShownBody,
   type ShownContour,
   type ShownCut,
@@ -81,6 +84,8 @@ export {
   type ShownHoles,
   type ShownLine,
   type ShownNote,
+  type ShownPage,
+  type ShownPages,
   type ShownPlate,
   type ShownSide,
   type ShownSpan,
@@ -88,6 +93,7 @@ export {
   type ShownThickness,
   type ShownWidth,
   type SideKind,
+  shownDrawing,
   shownHoles,
   shownPlate,
   shownSide,
@@ -136,6 +142,7 @@ export {
   parseScan,
   parseSheetBar,
   pictureFile,
+  piecesOf,
   platePicture,
   recordedRequest,
   requestOf,
@@ -151,9 +158,9 @@ export {
   sheetInPhotograph,
   showable,
   showBody,
-  showDrawings,
   showInstrument,
   shownWays,
+  showPages,
   showPlateRoughly,
   showTrace,
   squareOn,

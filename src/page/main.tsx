@@ -1,5 +1,6 @@
 import './page.css';
 import './photograph.css';
+import './styles/sheets.css';
 import { render } from 'preact';
 import { openDesign } from './keeping/bring.ts';
 import { Page } from './Page.tsx';

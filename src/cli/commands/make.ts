@@ -7,6 +7,7 @@ import { makeVoice, progress, reportFaults, reportFindings } from '../report.ts'
 interface MakeWords {
   readonly out: string;
   readonly only?: string;
+  readonly parts?: string;
   readonly paper: string;
   readonly printerBars?: string;
   readonly dxf: string;
@@ -26,6 +27,10 @@ export function addMake(program: Command): void {
     .argument('<design>', 'design file')
     .requiredOption('--out <folder>', 'folder for the pack')
     .option('--only <kinds>', 'print, laser, solid; more than one with commas; print and laser unless said')
+    .option(
+      '--parts <families>',
+      'only pieces of these families: form, outline, blocks, ribs, edge, roughing, arching, hollowing, soundHoles, neck, head, bar, setup',
+    )
     .option('--paper <paper>', 'paper of the printer: A4, A3, A2, Letter or Tabloid', 'A4')
     .option('--printer-bars <x,y>', 'what the 150 mm bars of an earlier print measure, across and up')
     .option('--dxf <release>', 'R2000 or R12', 'R2000')

@@ -20,6 +20,25 @@ export interface Lettering {
   readonly anchor: 'start' | 'middle' | 'end';
 }
 
+/** Families of pieces, in the order in which a maker needs them; `sheet` is the calibration sheet and what is measured on it. */
+export const PIECE_PARTS = [
+  'form',
+  'outline',
+  'blocks',
+  'ribs',
+  'edge',
+  'roughing',
+  'arching',
+  'hollowing',
+  'soundHoles',
+  'neck',
+  'head',
+  'bar',
+  'setup',
+  'sheet',
+] as const;
+export type PiecePart = (typeof PIECE_PARTS)[number];
+
 /**
  * One piece to make, at true size: a template, gauge or form. Lines of meaning `cut` are its outer edges
  * (closed, anticlockwise), `cut-inside` its holes (closed, clockwise); nothing is drawn twice.
@@ -30,21 +49,7 @@ export interface Drawing {
   /** What a maker calls it, as it stands on the sheet. */
   readonly title: string;
   /** The family of pieces it belongs to. */
-  readonly part:
-    | 'form'
-    | 'outline'
-    | 'blocks'
-    | 'roughing'
-    | 'arching'
-    | 'hollowing'
-    | 'edge'
-    | 'sheet'
-    | 'ribs'
-    | 'neck'
-    | 'head'
-    | 'setup'
-    | 'bar'
-    | 'soundHoles';
+  readonly part: PiecePart;
   readonly lines: readonly DrawnLine[];
   readonly lettering: readonly Lettering[];
   /** Closed areas filled with black: only on the calibration sheet. */

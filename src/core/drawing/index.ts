@@ -13,7 +13,14 @@ export { cornerJointDrawing } from './cornerJointDrawing.ts';
 export { cornerTemplateDrawings } from './cornerTemplateDrawings.ts';
 export { type DeviationMapPlan, deviationMap } from './deviationMap.ts';
 export type { MapPlace } from './deviationMapComb.ts';
-export type { Drawing, DrawnLine, Lettering, Meaning } from './drawing.ts';
+export {
+  type Drawing,
+  type DrawnLine,
+  type Lettering,
+  type Meaning,
+  PIECE_PARTS,
+  type PiecePart,
+} from './drawing.ts';
 export { pieceSizeMm } from './drawingExtent.ts';
 export { type ChartHole, type DrillChartPlan, drillChartDrawing } from './drillChartDrawing.ts';
 export { type EdgeGaugeOptions, edgeGaugeDrawings } from './edgeGaugeDrawings.ts';

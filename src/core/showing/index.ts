@@ -3,6 +3,7 @@ export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBo
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
 export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';
 export { type ShownLine, shownLine } from './shownLine.ts';
+export { type SheetInk, type SheetPen, type ShownPage, type ShownPages, shownPages } from './shownPages.ts';
 export {
   roughPlate,
   type ShownContour,

@@ -1,12 +1,12 @@
 import { boundsOf } from '../curve/index.ts';
-import type { Drawing } from '../drawing/index.ts';
+import type { Drawing, PiecePart } from '../drawing/index.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
 
 /** A piece to make, as it looks: millimetres, y down from its upper edge, x from its left. */
 export interface ShownDrawing {
   readonly name: string;
   readonly title: string;
-  readonly part: string;
+  readonly part: PiecePart;
   readonly count: number;
   readonly widthMm: number;
   readonly heightMm: number;

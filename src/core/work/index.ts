@@ -22,11 +22,12 @@ export { traceScroll } from './profile/traceScroll.ts';
 export { heightCards, sheet } from './sheet.ts';
 export {
   type KeptGround,
+  piecesOf,
   type ShownInstrument,
   showable,
   showBody,
-  showDrawings,
   showInstrument,
+  showPages,
   showPlateRoughly,
 } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';

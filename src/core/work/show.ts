@@ -1,6 +1,7 @@
 import { accept, type Checked, type Finding } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
 import { type Design, halfOf } from '../design/index.ts';
+import type { Drawing } from '../drawing/index.ts';
 import {
   archOnGround,
   deriveInstrument,
@@ -14,13 +15,15 @@ import type { RegisterEntry } from '../quantity/index.ts';
 import {
   roughPlate,
   type ShownBody,
-  type ShownDrawing,
+  type ShownPages,
   type ShownPlate,
   shownBody,
-  shownDrawing,
+  shownPages,
 } from '../showing/index.ts';
 import { derive } from './derive.ts';
 import { drawInstrument } from './make/drawInstrument.ts';
+import type { MakeOptions } from './make/makeOptions.ts';
+import { chosen, printedPieces, printPages } from './make/printPages.ts';
 
 /** What is shown of a whole instrument once a hand rests. */
 export interface ShownInstrument {
@@ -92,8 +95,17 @@ export function showInstrument(
   });
 }
 
-/** Every piece to be made, as it looks. Faults: those of {@link drawInstrument}. */
-export function showDrawings(instrument: Instrument): Checked<readonly ShownDrawing[]> {
-  const drawings = drawInstrument(instrument);
-  return drawings.ok ? accept(drawings.value.map(shownDrawing)) : drawings;
+/** Every piece to be made. Faults: those of {@link drawInstrument}. */
+export function piecesOf(instrument: Instrument): Checked<readonly Drawing[]> {
+  return drawInstrument(instrument);
+}
+
+/** Every page as it will print, of the pieces chosen. Faults: those of laying the pages out. */
+export function showPages(
+  design: Design,
+  drawings: readonly Drawing[],
+  options: Pick<MakeOptions, 'paper' | 'printer' | 'parts'>,
+): Checked<ShownPages> {
+  const pages = printPages(printedPieces(chosen(drawings, options)), design, options);
+  return pages.ok ? accept(shownPages(pages.value)) : pages;
 }

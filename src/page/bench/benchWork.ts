@@ -9,6 +9,7 @@ import {
   type Design,
   type Drafted,
   type DraftInput,
+  type Drawing,
   designText,
   draft,
   type Finding,
@@ -19,23 +20,28 @@ import {
   litPlate,
   type MakeKind,
   make,
+  type Pack,
+  type PiecePart,
   parseMakeOptions,
+  piecesOf,
   readDesign,
   type ShownBody,
   type ShownDrawing,
   type ShownHoles,
   type ShownInstrument,
+  type ShownPages,
   type ShownPlate,
   type ShownSide,
   type ShownThickness,
   showable,
   showBody,
-  showDrawings,
   showInstrument,
+  shownDrawing,
   shownHoles,
   shownPlate,
   shownSide,
   shownThickness,
+  showPages,
   showPlateRoughly,
 } from '../../core/index.ts';
 import { seeingWork } from './seeingWork.ts';
@@ -44,13 +50,15 @@ import { seeingWork } from './seeingWork.ts';
 export interface TakenPack {
   readonly zip: Uint8Array;
   readonly files: readonly { readonly path: string; readonly bytes: number }[];
-  readonly summary: readonly string[];
+  readonly counts: Pack['counts'];
   readonly findings: readonly Finding[];
 }
 
 /** What a maker chose to take along. */
 export interface TakeChoices {
   readonly kinds: readonly MakeKind[];
+  /** Families of pieces; all of them where nothing is chosen. */
+  readonly parts?: readonly PiecePart[];
   readonly paper: string;
   readonly printerBars?: string;
 }
@@ -62,6 +70,16 @@ function instrumentOf(design: Design): Checked<Instrument> {
   const text = designText(design);
   if (last?.text !== text) last = { text, answer: showable(design) };
   return last.answer;
+}
+
+/** Its pieces, drawn when they are first asked for. */
+let drawn: { readonly of: Instrument; readonly answer: Checked<readonly Drawing[]> } | null = null;
+
+function drawingsOf(design: Design): Checked<readonly Drawing[]> {
+  const instrument = instrumentOf(design);
+  if (!instrument.ok) return instrument;
+  if (drawn?.of !== instrument.value) drawn = { of: instrument.value, answer: piecesOf(instrument.value) };
+  return drawn.answer;
 }
 
 /** What the plate stood on that a hand last dragged at. */
@@ -108,12 +126,25 @@ const benchWork = {
     return transfer(accept(lit), [lit.light.buffer, lit.inside.buffer]);
   },
   drawings(design: Design): Checked<readonly ShownDrawing[]> {
-    const instrument = instrumentOf(design);
-    return instrument.ok ? showDrawings(instrument.value) : instrument;
+    const drawings = drawingsOf(design);
+    return drawings.ok ? accept(drawings.value.map(shownDrawing)) : drawings;
   },
-  async take(design: Design, { kinds, paper, printerBars }: TakeChoices): Promise<Checked<TakenPack>> {
+  /** The pages as they will print, the printer's own error taken out. */
+  pages(design: Design, { parts, paper, printerBars }: Omit<TakeChoices, 'kinds'>): Checked<ShownPages> {
+    const options = parseMakeOptions({
+      paper,
+      dxf: 'R2000',
+      ...(parts && { parts: parts.join(',') }),
+      ...(printerBars && { printerBars }),
+    });
+    if (!options.ok) return options;
+    const drawings = drawingsOf(design);
+    return drawings.ok ? showPages(design, drawings.value, options.value) : drawings;
+  },
+  async take(design: Design, { kinds, parts, paper, printerBars }: TakeChoices): Promise<Checked<TakenPack>> {
     const options = parseMakeOptions({
       only: kinds.join(','),
+      ...(parts && { parts: parts.join(',') }),
       paper,
       dxf: 'R2000',
       ...(printerBars && { printerBars }),
@@ -121,14 +152,14 @@ const benchWork = {
     if (!options.ok) return options;
     const pack = await make(design, { ...options.value, digest: (bytes) => bytesToHex(sha256(bytes)) });
     if (!pack.ok) return pack;
-    const { files, summary, findings } = pack.value;
+    const { files, counts, findings } = pack.value;
     const zip = zipSync(
       Object.fromEntries(files.map(({ path, bytes }) => [path, bytes])),
       // The same design gives the same bytes on any day.
       { mtime: new Date(1980, 0, 1) },
     );
     const listed = files.map(({ path, bytes }) => ({ path, bytes: bytes.length }));
-    return transfer(accept({ zip, files: listed, summary, findings }), [zip.buffer]);
+    return transfer(accept({ zip, files: listed, counts, findings }), [zip.buffer]);
   },
 };
 

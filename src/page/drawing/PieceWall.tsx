@@ -13,15 +13,21 @@ export function useDrawings(): readonly ShownDrawing[] | null {
 export function PieceWall({
   parts,
   lead,
+  route,
 }: {
   readonly parts: readonly string[] | null;
+  /** Only pieces that are made this way. */
+  readonly route?: 'print' | 'laser' | 'router';
   /** Name of a piece that hangs large beside the others. */
   readonly lead?: string;
 }) {
   const drawings = useDrawings();
   const [held, hold] = useState<string | null>(null);
   if (drawings === null) return <p class="wall-still">{words().take.working}</p>;
-  const shown = parts === null ? drawings : drawings.filter(({ part }) => parts.includes(part));
+  const shown = drawings.filter(
+    ({ part, routes }) =>
+      (parts === null || parts.includes(part)) && (route === undefined || routes.includes(route)),
+  );
   const near = shown.find(({ name }) => name === held) ?? null;
   const first = lead === undefined ? undefined : shown.find(({ name }) => name === lead);
   if (first && !near)

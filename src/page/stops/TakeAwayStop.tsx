@@ -1,37 +1,48 @@
 import { useState } from 'preact/hooks';
-import { faultSentence, type MakeKind } from '../../core/index.ts';
+import { faultSentence, type MakeKind, type PiecePart } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
-import { PieceWall } from '../drawing/PieceWall.tsx';
+import { PieceWall, useDrawings } from '../drawing/PieceWall.tsx';
+import { SheetsView } from '../drawing/SheetsView.tsx';
+import { useShown } from '../drawing/useShown.ts';
 import { download, fileNameOf } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, faults, takenDesign, takenOn } from '../store.ts';
 import { language, words } from '../words/words.ts';
+import { WhatWasChecked } from './WhatWasChecked.tsx';
 
 const PAPERS = ['A4', 'A3', 'Letter', 'Tabloid', 'A2'] as const;
 
 /** What leaves, and for which machine. */
 export function TakeAwayStop() {
   const said = words().take;
+  const sheets = words().sheets;
   const groups = words().groups;
   const [kinds, setKinds] = useState<readonly MakeKind[]>(['print', 'laser']);
+  const [near, setNear] = useState<MakeKind>('print');
+  const [left, setLeft] = useState<readonly PiecePart[]>([]);
   const [paper, setPaper] = useState<string>('A4');
   const [bars, setBars] = useState('');
   const [pack, setPack] = useState<TakenPack | null>(null);
   const [isBusy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<readonly string[]>([]);
+  const printerBars = bars.trim() === '' ? {} : { printerBars: bars.replace(';', ',') };
+  const drawings = useDrawings();
+  const all = [...new Set(drawings?.map(({ part }) => part))];
+  const parts = left.length === 0 ? {} : { parts: all.filter((part) => !left.includes(part)) };
+  // Bars that are half typed leave the last pages in sight.
+  const pages = useShown(
+    async (asked) => makingBench().pages(asked, { paper, ...parts, ...printerBars }),
+    [paper, bars, ...left].join(),
+  );
   const toggle = (kind: MakeKind) =>
     setKinds(kinds.includes(kind) ? kinds.filter((one) => one !== kind) : [...kinds, kind]);
-  const take = async () => {
+  const take = async (chosen: readonly MakeKind[]) => {
     const asked = design.value;
     if (asked === null) return;
     setBusy(true);
     setTrouble([]);
-    const answer = await makingBench().take(asked, {
-      kinds,
-      paper,
-      ...(bars.trim() && { printerBars: bars.replace(';', ',') }),
-    });
+    const answer = await makingBench().take(asked, { kinds: chosen, paper, ...parts, ...printerBars });
     setBusy(false);
     if (!answer.ok) {
       setTrouble(answer.faults.map(faultSentence));
@@ -39,32 +50,53 @@ export function TakeAwayStop() {
     }
     setPack(answer.value);
     takenDesign.value = asked;
-    takenOn.value = new Date().toLocaleDateString(language.value, { day: 'numeric', month: 'long' });
+    takenOn.value = new Date().toLocaleDateString(language.value === 'en' ? 'en-GB' : 'de-DE', {
+      day: 'numeric',
+      month: 'long',
+    });
     download(`${fileNameOf(asked.name)}.zip`, answer.value.zip, 'application/zip');
   };
-  const rows: readonly { readonly kind: MakeKind; readonly name: string; readonly says: string }[] = [
-    { kind: 'print', name: said.print, says: said.saysPrint(paper) },
-    { kind: 'laser', name: said.laser, says: said.saysLaser },
-    { kind: 'solid', name: said.solid, says: said.saysSolid },
+  const cut = drawings?.filter(({ routes, part }) => routes.includes('laser') && !left.includes(part)).length;
+  const rows: readonly Row[] = [
+    {
+      kind: 'print',
+      name: said.print,
+      says: said.saysPrint(paper),
+      count: pages && sheets.pageCount(pages.pages.length),
+    },
+    {
+      kind: 'laser',
+      name: said.laser,
+      says: said.saysLaser,
+      count: cut === undefined ? null : sheets.pieceCount(cut),
+    },
+    { kind: 'solid', name: said.solid, says: said.saysSolid, count: null },
   ];
+  const isOff = isBusy || faults.value.length > 0;
+  const nearName = rows.find(({ kind }) => kind === near)?.name ?? '';
   return (
     <>
       <main class="drawing scrolls">
-        {pack && (
-          <section class="checked" aria-live="polite">
-            <h2>{said.checked}</h2>
-            <ul>
-              <li>{said.done(pack.files.length)}</li>
-              {pack.summary.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-              {pack.findings.slice(0, 6).map((one) => (
-                <li key={one.code + one.at}>{faultSentence(one)}</li>
-              ))}
-            </ul>
+        {pack && <WhatWasChecked pack={pack} />}
+        {near === 'print' &&
+          (pages ? <SheetsView shown={pages} /> : <p class="wall-still">{sheets.drawing}</p>)}
+        {near === 'laser' && (
+          <section class="sheets" aria-label={sheets.laserHead}>
+            <header class="sheets-head">
+              <h2>{sheets.laserHead}</h2>
+              <p>{sheets.laserSays(cut ?? 0)}</p>
+            </header>
+            <PieceWall parts={all.filter((part) => !left.includes(part))} route="laser" />
           </section>
         )}
-        <PieceWall parts={null} />
+        {near === 'solid' && (
+          <section class="sheets" aria-label={sheets.solidHead}>
+            <header class="sheets-head">
+              <h2>{sheets.solidHead}</h2>
+              <p>{sheets.solidSays}</p>
+            </header>
+          </section>
+        )}
       </main>
       <Leaf
         question={words().questions.takeAway}
@@ -72,9 +104,10 @@ export function TakeAwayStop() {
         answers={[
           {
             says: isBusy ? said.working : said.go,
-            isOff: isBusy || kinds.length === 0 || faults.value.length > 0,
-            give: () => void take(),
+            isOff: isOff || kinds.length === 0 || (all.length > 0 && left.length === all.length),
+            give: () => void take(kinds),
           },
+          { says: sheets.only(nearName), isOff, give: () => void take([near]) },
         ]}
       >
         {trouble.length > 0 && (
@@ -86,18 +119,50 @@ export function TakeAwayStop() {
         )}
         <h2 class="group">{groups.takeAlong}</h2>
         <ul class="rows">
-          {rows.map(({ kind, name, says }) => (
-            <li key={kind} class="row">
-              <label class="take-row">
-                <input type="checkbox" checked={kinds.includes(kind)} onChange={() => toggle(kind)} />
-                <span>
-                  <b>{name}</b>
-                  <span class="origin">{says}</span>
-                </span>
-              </label>
+          {rows.map(({ kind, name, says, count }) => (
+            <li key={kind} class={near === kind ? 'row touched' : 'row'}>
+              <div class="take-row">
+                <input
+                  type="checkbox"
+                  aria-label={`${groups.takeAlong}: ${name}`}
+                  checked={kinds.includes(kind)}
+                  onChange={() => toggle(kind)}
+                />
+                <button
+                  type="button"
+                  class="take-near"
+                  aria-pressed={near === kind}
+                  onClick={() => setNear(kind)}
+                >
+                  <span class="row-name">
+                    <b>{name}</b>
+                    <span class="origin">{says}</span>
+                  </span>
+                  {count && <span class="take-count">{count}</span>}
+                </button>
+              </div>
             </li>
           ))}
         </ul>
+        <details class="plain which">
+          <summary>{sheets.which(all.length - left.length, all.length)}</summary>
+          <ul>
+            {all.map((part) => (
+              <li key={part}>
+                <label class="choice">
+                  <input
+                    type="checkbox"
+                    checked={!left.includes(part)}
+                    onChange={() =>
+                      setLeft(left.includes(part) ? left.filter((one) => one !== part) : [...left, part])
+                    }
+                  />
+                  {sheets.parts[part]}
+                </label>
+              </li>
+            ))}
+          </ul>
+        </details>
         <div class="begin">
           <label class="field">
             {said.paper}
@@ -126,4 +191,11 @@ export function TakeAwayStop() {
       </Leaf>
     </>
   );
+}
+
+interface Row {
+  readonly kind: MakeKind;
+  readonly name: string;
+  readonly says: string;
+  readonly count: string | null;
 }

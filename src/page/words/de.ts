@@ -1,6 +1,7 @@
 import type { Words } from './en.ts';
 import { namesDe } from './namesDe.ts';
 import { seeDe } from './seeDe.ts';
+import { sheetsDe } from './sheetsDe.ts';
 
 /** Jedes Wort der Seite auf Deutsch. */
 export const de: Words = {
@@ -231,6 +232,7 @@ export const de: Words = {
   fix: 'So lässt es sich nicht zeichnen',
   cannotPrint:
     'Die Schablonen in wahrer Größe liegen als PDF im Paket (mitnehmen). Ein Browser druckt nicht in wahrer Größe.',
+  sheets: sheetsDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',

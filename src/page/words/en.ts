@@ -1,5 +1,6 @@
 import { namesEn } from './namesEn.ts';
 import { seeEn } from './seeEn.ts';
+import { sheetsEn } from './sheetsEn.ts';
 
 /** Every word on the page, in English. The German catalogue has the same shape. */
 export const en = {
@@ -234,6 +235,7 @@ export const en = {
   fix: 'This cannot be drawn as it stands',
   cannotPrint:
     'The true-size templates are in the pack (take away), as a PDF. A browser does not print at true size.',
+  sheets: sheetsEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type Drawing, layoutPages, pieceSizeMm } from '../../drawing/index.ts';
+import { type Drawing, pieceSizeMm } from '../../drawing/index.ts';
 import { type PackFile, packManifest, preflight, writeDxf, writePdf, writeSvg } from '../../files/index.ts';
 import { deriveInstrument, type Instrument, weighed } from '../../instrument/index.ts';
 import { instrumentText } from '../derive.ts';
@@ -8,6 +8,7 @@ import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
 import type { MakeOptions } from './makeOptions.ts';
 import { packSummary } from './packSummary.ts';
+import { chosen, printedPieces, printPages } from './printPages.ts';
 import { solidParts } from './solidParts.ts';
 
 /** A pack ready to be written: files with their bytes, the manifest last. */
@@ -16,6 +17,8 @@ export interface Pack {
   readonly manifestText: string;
   /** What was made and its key lengths, for a person. */
   readonly summary: readonly string[];
+  /** How many pieces were drawn, contours to be cut found closed, and pages laid out. */
+  readonly counts: { readonly pieces: number; readonly contours: number; readonly pages: number };
   readonly findings: readonly Finding[];
 }
 
@@ -33,13 +36,12 @@ export async function make(
   const instrument = derived.ok ? weighed(derived.value) : derived;
   if (!instrument.ok) return instrument;
   const isDrawn = options.kinds.some((kind) => kind !== 'solid');
-  const drawings = isDrawn ? drawInstrument(instrument.value, options.gauges) : accept([]);
-  if (!drawings.ok) return drawings;
-  const flaws = drawings.value.flatMap(preflight);
-  const print = options.kinds.includes('print')
-    ? await printed(drawings.value, design, options)
-    : accept(NONE);
-  const laser = options.kinds.includes('laser') ? cut(drawings.value, options) : accept(NONE);
+  const all = isDrawn ? drawInstrument(instrument.value, options.gauges) : accept([]);
+  if (!all.ok) return all;
+  const drawings = chosen(all.value, options);
+  const flaws = drawings.flatMap(preflight);
+  const print = options.kinds.includes('print') ? await printed(drawings, design, options) : accept(NONE);
+  const laser = options.kinds.includes('laser') ? cut(drawings, options) : accept(NONE);
   const solid = options.kinds.includes('solid') ? solidParts(instrument.value) : accept(NONE);
   if (!print.ok || !laser.ok || !solid.ok)
     return refuse(...[print, laser, solid].flatMap((part) => (part.ok ? [] : part.faults)));
@@ -59,7 +61,12 @@ export async function make(
       { path: 'manifest.json', bytes: bytesOf(manifest.value) },
     ],
     manifestText: manifest.value,
-    summary: packSummary(instrument.value, drawings.value, parts.length),
+    summary: packSummary(instrument.value, drawings, parts.length),
+    counts: {
+      pieces: drawings.length,
+      contours: drawings.reduce((sum, drawing) => sum + closedContours(drawing), 0),
+      pages: print.value.pages,
+    },
     findings: [
       ...instrument.value.findings,
       ...flaws,
@@ -71,23 +78,28 @@ export async function make(
 interface MadeParts {
   readonly parts: readonly PackFile[];
   readonly findings: readonly Finding[];
+  readonly pages: number;
 }
 
-const NONE: MadeParts = { parts: [], findings: [] };
+const NONE: MadeParts = { parts: [], findings: [], pages: 0 };
+
+function closedContours({ lines }: Drawing): number {
+  return lines.filter(({ meaning, chain }) => meaning.startsWith('cut') && chain.closed).length;
+}
 
 async function printed(
   drawings: readonly Drawing[],
   design: Design,
-  { paper, printer }: MakeOptions,
+  options: MakeOptions,
 ): Promise<Checked<MadeParts>> {
-  const pieces = drawings.filter((drawing) => drawing.routes.includes('print'));
-  const pages = layoutPages(pieces, { paper, title: design.name, ...(printer && { printer }) });
+  const pieces = printedPieces(drawings);
+  const pages = printPages(pieces, design, options);
   if (!pages.ok) return pages;
   const first = pages.value.pages[0];
   return accept({
     parts: [
       {
-        path: `print/templates-${paper.toLowerCase()}.pdf`,
+        path: `print/templates-${options.paper.toLowerCase()}.pdf`,
         kind: 'print',
         parts: pieces.map(({ name }) => name),
         bytes: await writePdf(pages.value),
@@ -95,6 +107,7 @@ async function printed(
       },
     ],
     findings: pages.value.findings,
+    pages: pages.value.pages.length,
   });
 }
 
@@ -116,7 +129,7 @@ function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadePa
         { ...shared, path: `laser/${drawing.name}.dxf`, bytes: bytesOf(drawn.value) },
       ];
     });
-  return faults.length > 0 ? refuse(...faults) : accept({ parts, findings: [] });
+  return faults.length > 0 ? refuse(...faults) : accept({ parts, findings: [], pages: 0 });
 }
 
 function documents(instrument: Instrument): readonly PackFile[] {

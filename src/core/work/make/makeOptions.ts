@@ -1,5 +1,12 @@
 import { accept, type Checked, refuse } from '../../base/index.ts';
-import { isPaperName, PAPERS, type PaperName, type PrinterMeasure } from '../../drawing/index.ts';
+import {
+  isPaperName,
+  PAPERS,
+  type PaperName,
+  PIECE_PARTS,
+  type PiecePart,
+  type PrinterMeasure,
+} from '../../drawing/index.ts';
 import type { DxfRelease } from '../../files/index.ts';
 import { parseLength } from '../../quantity/index.ts';
 import { namedOption } from '../namedOption.ts';
@@ -10,6 +17,8 @@ export type MakeKind = 'print' | 'laser' | 'solid';
 
 export interface MakeOptions {
   readonly kinds: readonly MakeKind[];
+  /** Only pieces of these families; all of them where nothing is said. Solids do not heed it. */
+  readonly parts?: readonly PiecePart[];
   readonly paper: PaperName;
   readonly printer?: PrinterMeasure;
   readonly dxf: DxfRelease;
@@ -25,9 +34,12 @@ const USUAL_KINDS: readonly MakeKind[] = ['print', 'laser'];
 const RELEASES: readonly DxfRelease[] = ['R2000', 'R12'];
 const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);
 
-/** Options as typed. Faults, all at once: `make.kind`, `make.paper`, `make.dxf`, `make.bars`, `make.gauge-…`. */
+const MADE_PARTS: readonly PiecePart[] = PIECE_PARTS.filter((part) => part !== 'sheet');
+
+/** Options as typed. Faults, all at once: `make.kind`, `make.parts`, `make.paper`, `make.dxf`, `make.bars`, `make.gauge-…`. */
 export function parseMakeOptions(words: {
   readonly only?: string;
+  readonly parts?: string;
   readonly paper: string;
   readonly printerBars?: string;
   readonly dxf: string;
@@ -37,14 +49,30 @@ export function parseMakeOptions(words: {
 }): Checked<Omit<MakeOptions, 'digest'>> {
   const only = words.only === undefined ? USUAL_KINDS : words.only.split(',').map((kind) => kind.trim());
   const kinds = only.map((kind) => namedOption('make.kind', '--only', kind, KINDS));
+  const parts = words.parts
+    ?.split(',')
+    .map((part) => namedOption('make.parts', '--parts', part.trim(), MADE_PARTS));
   const paper = namedOption('make.paper', '--paper', words.paper, PAPER_NAMES);
   const dxf = namedOption('make.dxf', '--dxf', words.dxf, RELEASES);
   const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
   const gauges = parseGaugeChoices(words);
-  if (!paper.ok || !dxf.ok || !printer.ok || !gauges.ok || kinds.some((kind) => !kind.ok))
-    return refuse(...[...kinds, paper, dxf, printer, gauges].flatMap((one) => (one.ok ? [] : one.faults)));
+  if (
+    !paper.ok ||
+    !dxf.ok ||
+    !printer.ok ||
+    !gauges.ok ||
+    [...kinds, ...(parts ?? [])].some((one) => !one.ok)
+  )
+    return refuse(
+      ...[...kinds, ...(parts ?? []), paper, dxf, printer, gauges].flatMap((one) =>
+        one.ok ? [] : one.faults,
+      ),
+    );
   return accept({
     kinds: KINDS.filter((kind) => kinds.some((one) => one.ok && one.value === kind)),
+    ...(parts && {
+      parts: MADE_PARTS.filter((part) => parts.some((one) => one.ok && one.value === part)),
+    }),
     paper: paper.value,
     dxf: dxf.value,
     ...(printer.value && { printer: printer.value }),

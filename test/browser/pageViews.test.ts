@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { PDFDocument } from '@cantoo/pdf-lib';
+import { unzipSync } from 'fflate';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { CHROMIUM, pageFolder } from './pageFolder.ts';
+
+/** What is looked at and taken away: sheets before they are printed, pieces chosen by kind. */
+describe('views of the page', () => {
+  let opened: Awaited<ReturnType<typeof pageFolder>>;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    opened = await pageFolder();
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    opened?.remove();
+  });
+  beforeEach(async () => {
+    troubles.length = 0;
+    context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
+    page = await context.newPage();
+    page.on('pageerror', (error) => troubles.push(error.message));
+    await page.goto(opened.address);
+    await page.getByRole('button', { name: 'Draw it' }).click();
+    await page.locator('.line.edge').waitFor();
+  }, 60_000);
+  afterEach(async () => {
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
+  const taken = async (answer: string) => {
+    const download = page.waitForEvent('download', { timeout: 90_000 });
+    await page.getByRole('button', { name: answer }).click();
+    return unzipSync(readFileSync(await (await download).path()));
+  };
+
+  test('every sheet is seen before it is printed, and only the kinds of piece that are wanted are taken', async () => {
+    await goTo('take away');
+    await page.locator('.sheet-near').waitFor({ timeout: 60_000 });
+    const all = await page.locator('.sheet-small').count();
+    await page.locator('.which summary').click();
+    for (const box of await page.locator('.which input').all())
+      if (!(await box.locator('xpath=..').innerText()).includes('inner form')) await box.uncheck();
+    await expect.poll(() => page.locator('.sheet-small').count(), { timeout: 30_000 }).toBeLessThan(all / 3);
+    const shown = await page.locator('.sheet-small').count();
+    expect(await page.locator('.sheets-head h2').innerText()).toBe(`Paper, page 1 of ${shown}`);
+    await page.locator('.sheet-small').last().click();
+    const last = await page.locator('.sheets-head h2').innerText();
+    expect(last).toBe(`Paper, page ${shown} of ${shown}`);
+    expect(await page.locator('.sheet-near .ink.cut').count()).toBeGreaterThan(0);
+    const pack = await taken('Only the paper');
+    const printed = await PDFDocument.load(pack['print/templates-a4.pdf'] as Uint8Array);
+    expect(printed.getPageCount()).toBe(shown);
+    expect(Object.keys(pack).some((path) => path.startsWith('laser/'))).toBe(false);
+    await page.locator('.counts', { hasText: `${shown} pages` }).waitFor();
+  }, 120_000);
+
+  test('what the bars of a print measure is taken out of every page, and said', async () => {
+    await goTo('take away');
+    await page.locator('.sheet-near').waitFor({ timeout: 60_000 });
+    await page.getByLabel('check bars on your print').fill('149.6; 150.1');
+    await page
+      .locator('.sheets-foot', { hasText: '+0.27 % across and −0.07 % up' })
+      .waitFor({ timeout: 30_000 });
+  }, 90_000);
+});
