@@ -170,7 +170,7 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
         'take away',
       ]) {
         await goTo(stop);
-        await page.locator('.line.edge, .thick-edge, .holes-edge, .piece').first().waitFor();
+        await page.locator('.line.edge, .thick-edge, .holes-edge, .piece, .sheet-near').first().waitFor();
         expect(await amiss(), stop).toEqual([]);
       }
     },

@@ -53,7 +53,7 @@ export function ArchDrawing() {
             width={2 * litHalfMm(shown) * place.pxPerMm}
             height={shown.lengthMm * place.pxPerMm}
           />
-          <svg width={place.width} height={place.height} role="img" aria-label={words().questions.arch}>
+          <svg width={place.width} height={place.height} role="group" aria-label={words().questions.arch}>
             <PlateLines shown={shown} place={place} />
             <Stations shown={shown} place={place} width={place.width} />
           </svg>

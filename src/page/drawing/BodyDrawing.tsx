@@ -18,7 +18,7 @@ export function BodyDrawing() {
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && shown && place && (
-        <svg width={place.width} height={place.height} role="img" aria-label={words().questions.outline}>
+        <svg width={place.width} height={place.height} role="group" aria-label={words().questions.outline}>
           <Lines shown={shown} place={place} />
           <Heights shown={shown} place={place} />
           {shown.widths.map((width) => (
