@@ -168,6 +168,7 @@ export {
   type TraceOutcome,
   type TraceProgress,
   type TraceRequest,
+  takeProfile,
   trace,
   traceArchProfile,
   traceOutcome,

@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { bringFiles } from './keeping/bring.ts';
+import { profilingFor } from './keeping/profiling.ts';
 import { doAgain, takeBack } from './keeping/takingBack.ts';
 import { photograph } from './keeping/tracing.ts';
 import { BuildStop } from './stops/BuildStop.tsx';
 import { NumbersStop } from './stops/NumbersStop.tsx';
 import { PhotographStop } from './stops/PhotographStop.tsx';
+import { ProfileStop } from './stops/ProfileStop.tsx';
 import { SeeingStop } from './stops/SeeingStop.tsx';
 import { TakeAwayStop } from './stops/TakeAwayStop.tsx';
 import { stop } from './store.ts';
@@ -74,6 +76,7 @@ function StopView() {
     case 'build':
       return <BuildStop />;
     default:
+      if (profilingFor.value === stop.value) return <ProfileStop of={profilingFor.value} />;
       return <NumbersStop key={stop.value} name={stop.value} />;
   }
 }

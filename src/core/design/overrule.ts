@@ -18,6 +18,19 @@ export function overrule(design: Design, name: ValueName, value: number): Design
   return { ...changed, overruled: { ...design.overruled, [name]: before } };
 }
 
+/**
+ * The design with numbers that were measured in the place of those that stood: what was proposed is kept beside them, and
+ * proposals that were worked out from them follow.
+ */
+export function takeMeasured(design: Design, measured: Values): Design {
+  const changed = followed(design, { ...design.values, ...measured });
+  const proposed = Object.entries(design.values).filter(
+    ([name, quantity]) => name in measured && !isOwn(quantity) && !(name in (design.overruled ?? {})),
+  );
+  if (proposed.length === 0) return changed;
+  return { ...changed, overruled: { ...design.overruled, ...Object.fromEntries(proposed) } };
+}
+
 /** The design with the proposal back in the place of the maker's own number; as it is where nothing was overruled. */
 export function takeProposal(design: Design, name: ValueName): Design {
   const proposal = design.overruled?.[name];

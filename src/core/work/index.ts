@@ -17,6 +17,7 @@ export {
 } from './picture/pictureRequest.ts';
 export { type PlatePicture, platePicture } from './picture/platePicture.ts';
 export { type ArchWords, parseArchWords } from './profile/profileWords.ts';
+export { takeProfile } from './profile/takeProfile.ts';
 export { type ProfileOutcome, traceArchProfile } from './profile/traceArchProfile.ts';
 export { traceScroll } from './profile/traceScroll.ts';
 export { heightCards, sheet } from './sheet.ts';

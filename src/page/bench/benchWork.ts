@@ -44,6 +44,7 @@ import {
   showPages,
   showPlateRoughly,
 } from '../../core/index.ts';
+import { profileWork } from './profileWork.ts';
 import { seeingWork } from './seeingWork.ts';
 
 /** A pack ready to be saved. */
@@ -96,6 +97,7 @@ const benchWork = {
     return made.ok ? accept(made.value.shown) : made;
   },
   ...seeingWork,
+  ...profileWork,
   check: (design: Design): readonly Finding[] => check(design),
   roughPlate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
     const rough = showPlateRoughly(design, plate, ground);

@@ -52,6 +52,8 @@ let traced: Traced | null = null;
 
 /** What is asked of photographs. */
 export const seeingWork = {
+  fingerprint: (bytes: Uint8Array): string => bytesToHex(sha256(bytes)),
+
   /** What a photograph shows of the printed sheet; null where there is none. */
   async sheetIn({ bytes, name }: PhotographFile): Promise<Checked<SheetInPhotograph | null>> {
     const picture = await decodePictureHere(bytes, name);

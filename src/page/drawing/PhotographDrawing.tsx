@@ -74,7 +74,7 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
         }}
       />
       {size && (
-        <svg width={size.width} height={size.height} role="img" aria-label={said.question}>
+        <svg width={size.width} height={size.height} role="group" aria-label={said.question}>
           <clipPath id="found-side">
             <rect x="0" y="0" width={divide} height={size.height} />
           </clipPath>

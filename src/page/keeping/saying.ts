@@ -49,3 +49,14 @@ export function beginToSay(from: Partial<Said>): void {
   saidSteps.value = [];
   saidDone.value = 0;
 }
+
+/** Goes on with what was said before of the same photographs. */
+export function goOnSaying(before: {
+  readonly said: Said;
+  readonly steps: readonly SaidStep[];
+  readonly done: number;
+}): void {
+  saidSteps.value = before.steps;
+  saidDone.value = before.done;
+  said.value = before.said;
+}

@@ -29,6 +29,9 @@ export const photographs = signal<readonly HeldPhotograph[]>([]);
 export const shot = signal(0);
 export const photograph = computed(() => photographs.value[shot.value] ?? photographs.value[0] ?? null);
 
+/** Whether a design was drawn from the photographs in hand. */
+export const isSettled = signal(false);
+
 /** Share of the way while the edge is looked for; null while nobody looks. */
 export const lookedAt = signal<number | null>(null);
 export const seen = signal<Seen | null>(null);
@@ -44,7 +47,10 @@ export async function holdPhotographs(files: readonly File[]): Promise<void> {
     const bytes = new Uint8Array(await file.arrayBuffer());
     held.push({ name: file.name, bytes, address: URL.createObjectURL(file), trouble: [] });
   }
-  if (photographs.value.length === 0) beginToSay({});
+  if (photographs.value.length === 0) {
+    beginToSay({});
+    isSettled.value = false;
+  }
   photographs.value = [...photographs.value, ...held].map(withOwnName);
   shot.value = photographs.value.length - held.length;
   seen.value = null;
@@ -160,6 +166,7 @@ export async function settleOutline(): Promise<void> {
   if (design.value !== null && isOfThese(design.value))
     edit(words().see.tracedAnew, withOwnNumbers(fresh, design.value));
   else await bringIn(fresh);
+  isSettled.value = true;
   stop.value = 'outline';
 }
 

@@ -30,38 +30,60 @@ export function Choice<Name extends string>({
   );
 }
 
-type Typed = 'sheetBar' | 'edgeHeight' | 'resolution' | 'barLength' | 'bodyLength' | 'lowerBout';
+type Said = 'sheetBar' | 'edgeHeight' | 'resolution' | 'barLength' | 'bodyLength' | 'lowerBout';
 
-/** A length to be typed, with what it is and how it is measured in place. */
+/** A length that is said of photographs. */
 export function Typed({
   name,
-  label,
-  how,
-  example,
   says,
+  ...asked
 }: {
-  readonly name: Typed;
+  readonly name: Said;
   readonly label: string;
   readonly how?: string;
   readonly example: string;
   readonly says: (text: string) => string;
 }) {
   return (
+    <TypedLength
+      id={`said-${name}`}
+      {...asked}
+      value={said.value[name]}
+      say={(text) => say(says(text), { [name]: text }, name)}
+    />
+  );
+}
+
+/** A length to be typed, with what it is and how it is measured in place. */
+export function TypedLength({
+  id,
+  label,
+  how,
+  example,
+  value,
+  say: tell,
+}: {
+  readonly id: string;
+  readonly label: string;
+  readonly how?: string;
+  readonly example: string;
+  readonly value: string;
+  readonly say: (text: string) => void;
+}) {
+  return (
     <div class="asked-length">
       <label class="field">
         {label}
         <input
-          id={`said-${name}`}
-          value={said.value[name]}
+          id={id}
+          value={value}
           placeholder={example}
-          aria-describedby={how === undefined ? undefined : `said-${name}-how`}
-          onInput={(event) =>
-            say(says(event.currentTarget.value), { [name]: event.currentTarget.value }, name)
-          }
+          aria-describedby={how === undefined ? undefined : `${id}-how`}
+          onInput={(event) => tell(event.currentTarget.value)}
         />
       </label>
       {how !== undefined && (
-        <p id={`said-${name}-how`} class="how-to">
+        <p id={`${id}-how`} class="how-to">
           {how}
         </p>
       )}

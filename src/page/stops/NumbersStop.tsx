@@ -5,6 +5,7 @@ import { HolesDrawing } from '../drawing/HolesDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
+import { beginProfile } from '../keeping/profiling.ts';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { NumberList } from '../notebook/NumberList.tsx';
 import { design, edit, faults, findings, plate, stop, whole } from '../store.ts';
@@ -48,6 +49,13 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
         )}
         {!isAll && name === 'arch' && <WhatTheLampShows />}
         {name === 'outline' && <FreeOfTrace />}
+        {(name === 'arch' || name === 'head') && (
+          <p>
+            <button type="button" class="linked" onClick={() => beginProfile(name)}>
+              {said.profile.link[name]}
+            </button>
+          </p>
+        )}
         <p>
           <button type="button" class="linked" onClick={() => setAll(!isAll)}>
             {isAll ? said.fewNumbers : said.allNumbers}

@@ -1,12 +1,13 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { faultSentence, parseLength } from '../../core/index.ts';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
 import { bringFiles, draftFrom, trouble } from '../keeping/bring.ts';
-import { dropSitting, keptSittings, type Sitting } from '../keeping/session.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
-import { bringIn, design, stop } from '../store.ts';
+import { design, stop } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { HowToShoot } from './HowToShoot.tsx';
+import { KeptList } from './KeptList.tsx';
+import { OwnPhotograph } from './OwnPhotograph.tsx';
 
 /** What the maker holds comes in here. */
 export function PhotographStop() {
@@ -19,6 +20,7 @@ export function PhotographStop() {
     field.onchange = () => void bringFiles([...(field.files ?? [])]);
     field.click();
   };
+  const camera = useRef<HTMLInputElement>(null);
   const named = design.value;
   return (
     <>
@@ -37,9 +39,22 @@ export function PhotographStop() {
                 },
                 { says: said.bring.another, give: chooseFile },
               ]
-            : [{ says: said.bring.choose, give: chooseFile }]
+            : [
+                { says: said.bring.choose, give: chooseFile },
+                ...(hasCamera() ? [{ says: said.bring.shoot, give: () => camera.current?.click() }] : []),
+              ]
         }
       >
+        <input
+          ref={camera}
+          class="unseen"
+          type="file"
+          accept="image/*"
+          capture="environment"
+          tabIndex={-1}
+          aria-label={said.bring.shoot}
+          onChange={(event) => void bringFiles([...(event.currentTarget.files ?? [])])}
+        />
         {trouble.value.length > 0 && (
           <div class="trouble" role="alert">
             {trouble.value.map((sentence) => (
@@ -47,11 +62,17 @@ export function PhotographStop() {
             ))}
           </div>
         )}
+        {named && <OwnPhotograph design={named} />}
         <UsualSize />
-        <Kept />
+        <KeptList />
       </Leaf>
     </>
   );
+}
+
+/** Whether one most likely holds a tablet or a telephone: something with a camera at its back. */
+function hasCamera(): boolean {
+  return matchMedia('(pointer: coarse)').matches;
 }
 
 const FAMILIES = ['violin', 'viola', 'cello'] as const;
@@ -109,47 +130,6 @@ function UsualSize() {
         </button>
         {!read.ok && <p class="said">{read.faults.map(faultSentence).join(' ')}</p>}
       </form>
-    </section>
-  );
-}
-
-/** Sittings that the browser kept, to go on with. */
-function Kept() {
-  const said = words();
-  const [sittings, setSittings] = useState<readonly Sitting[]>([]);
-  const look = () => keptSittings().then(setSittings, () => setSittings([]));
-  useEffect(() => {
-    void look();
-  }, [design.value === null]);
-  if (sittings.length === 0) return null;
-  return (
-    <section>
-      <h2 class="group">{said.groups.kept}</h2>
-      <ul class="rows">
-        {sittings.map((sitting) => (
-          <li key={sitting.id} class="row kept-row">
-            <button
-              type="button"
-              class="row-name"
-              onClick={() => {
-                void bringIn(sitting.design, sitting).then(() => {
-                  stop.value = 'outline';
-                });
-              }}
-            >
-              <b>{said.bring.goOn(sitting.design.name)}</b>
-              <span class="origin">{said.ago(Math.floor((Date.now() - sitting.touchedAt) / 60_000))}</span>
-            </button>
-            <button
-              type="button"
-              class="linked small"
-              onClick={() => void dropSitting(sitting.id).then(look)}
-            >
-              {said.bring.forget}
-            </button>
-          </li>
-        ))}
-      </ul>
     </section>
   );
 }

@@ -1,5 +1,7 @@
 import type { Words } from './en.ts';
+import { keptDe } from './keptDe.ts';
 import { namesDe } from './namesDe.ts';
+import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
 import { sheetsDe } from './sheetsDe.ts';
 
@@ -137,7 +139,7 @@ export const de: Words = {
     takeAlong: 'mitnehmen',
     more: 'mehr',
     begin: 'oder mit einer üblichen Größe beginnen',
-    kept: 'in diesem Browser aufgehoben',
+    kept: 'weiter, wo du aufgehört hast',
   },
   names: namesDe,
   stations: {
@@ -184,8 +186,7 @@ export const de: Words = {
     length: 'Korpuslänge',
     draft: 'Zeichnen',
     demo: 'Ein Beispiel ansehen',
-    goOn: (name) => `Weiter mit ${name}`,
-    forget: 'vergessen',
+    shoot: 'Ein Foto aufnehmen',
     another: 'Etwas anderes hereinholen',
     here: (name) => `${name} liegt auf der Bank.`,
     howToShoot: [
@@ -205,6 +206,8 @@ export const de: Words = {
     notJson: (name) => `${name} lässt sich nicht lesen: nicht ganz, oder kein JSON.`,
   },
   see: seeDe,
+  profile: profileDe,
+  kept: keptDe,
   take: {
     print: 'Papier',
     laser: 'Laser',

@@ -1,4 +1,6 @@
+import { keptEn } from './keptEn.ts';
 import { namesEn } from './namesEn.ts';
+import { profileEn } from './profileEn.ts';
 import { seeEn } from './seeEn.ts';
 import { sheetsEn } from './sheetsEn.ts';
 
@@ -140,7 +142,7 @@ export const en = {
     takeAlong: 'take along',
     more: 'more',
     begin: 'or begin from a usual size',
-    kept: 'kept in this browser',
+    kept: 'go on where you left off',
   },
   names: namesEn,
   stations: {
@@ -190,8 +192,7 @@ export const en = {
     length: 'body length',
     draft: 'Draw it',
     demo: 'Look at an example',
-    goOn: (name: string) => `Go on with ${name}`,
-    forget: 'forget it',
+    shoot: 'Take a photograph',
     another: 'Bring in something else',
     here: (name: string) => `${name} lies on the bench.`,
     howToShoot: [
@@ -208,6 +209,8 @@ export const en = {
     notJson: (name: string) => `${name} cannot be read: it is not whole, or no JSON at all.`,
   },
   see: seeEn,
+  profile: profileEn,
+  kept: keptEn,
   take: {
     print: 'paper',
     laser: 'laser',

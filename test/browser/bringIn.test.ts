@@ -1,0 +1,196 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import axe from 'axe-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { markerFinder, readDesign, requestOf, trace } from '../../src/core/index.ts';
+import { readPhotograph } from '../../src/host/index.ts';
+import { CHROMIUM, PHOTOGRAPH, pageFolder, ROOT } from './pageFolder.ts';
+
+const TILTED = join(ROOT, 'test', 'journeys', 'fiddle-tilted.jpg');
+const WITHOUT_SHEET = join(ROOT, 'test', 'journeys', 'fiddle-without-sheet.jpg');
+/** mm. The body length that the photographs were painted with, and the height of its edge above the sheet. */
+const TRUE_LENGTH_MM = 356.5;
+const TRUE_HEIGHT_MM = 36.5;
+const LOOK_MS = 120_000;
+
+/** Photographs brought in, asked about, marked and ruled over. */
+describe('bringing in', () => {
+  let opened: Awaited<ReturnType<typeof pageFolder>>;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    opened = await pageFolder();
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    opened?.remove();
+  });
+  beforeEach(async () => {
+    troubles.length = 0;
+    context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      locale: 'en-GB',
+      acceptDownloads: true,
+    });
+    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
+    page = await context.newPage();
+    page.on('pageerror', (error) => troubles.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') troubles.push(message.text());
+    });
+    await page.goto(opened.address);
+  });
+  afterEach(async () => {
+    await context?.close();
+    expect(troubles).toEqual([]);
+  });
+
+  const bring = async (...paths: readonly string[]) => {
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await chooser).setFiles([...paths]);
+    await page.getByRole('heading', { name: 'What is known about it?' }).waitFor();
+  };
+  const find = async () => {
+    await page.getByRole('button', { name: 'Find the edge' }).click();
+    await page.getByRole('heading', { name: 'Is this what the maker meant?' }).waitFor({ timeout: LOOK_MS });
+    await looked();
+  };
+  const looked = async () => page.locator('.looking').waitFor({ state: 'detached', timeout: LOOK_MS });
+  const lookedAgain = async () => {
+    await page.locator('.looking').waitFor();
+    await looked();
+  };
+  const row = (name: string) =>
+    page.locator('.row', { has: page.locator('b', { hasText: new RegExp(`^${name}$`) }) });
+  const numberOf = async (name: string) => Number(await row(name).locator('.value').innerText());
+  const savedDesign = async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'put it in a file' }).click();
+    return readFileSync(await (await download).path(), 'utf8');
+  };
+
+  test('a mark set with the keys is one step; it lies in the design, and the same record gives the same outline', async () => {
+    await bring(PHOTOGRAPH);
+    await row('fiddle-top.jpg').locator('.origin', { hasText: 'sheet found, 102 of 102 marks' }).waitFor();
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await find();
+    await page.getByLabel('do not believe this').check();
+    await page.getByRole('button', { name: 'Do it with the keys' }).click();
+    for (let step = 0; step < 11; step++) await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Enter');
+    await lookedAgain();
+    const shown = page.locator('.rows .row', { hasText: 'take it away' });
+    expect(await shown.count()).toBe(1);
+    await page.locator('.take-back', { hasText: 'do not believe this' }).waitFor();
+    await page.keyboard.press('Control+z');
+    await lookedAgain();
+    expect(await shown.count()).toBe(0);
+    await page.keyboard.press('Control+y');
+    await lookedAgain();
+    expect(await shown.count()).toBe(1);
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const read = readDesign(JSON.parse(await savedDesign()));
+    if (!read.ok || read.value.design.outline.kind !== 'traced') throw new Error('no traced design');
+    const { request, half } = read.value.design.outline;
+    expect(request?.photographs[0]?.hints?.excluded?.[0]?.length).toBe(16);
+    const photograph = await readPhotograph(PHOTOGRAPH);
+    if (!photograph.ok || !request) throw new Error('nothing to trace again');
+    const again = requestOf(request, [{ name: 'fiddle-top.jpg', ...photograph.value }]);
+    expect(again.findings).toEqual([]);
+    const traced = trace(again.request, markerFinder());
+    if (!traced.ok) throw new Error(traced.faults[0]?.found);
+    const far = half.lowerBout.vertices.map((vertex, place) => {
+      const other = traced.value.restored.half.lowerBout.vertices[place];
+      return other ? Math.hypot(vertex.x - other.x, vertex.y - other.y) : Infinity;
+    });
+    expect(Math.max(...far)).toBeLessThan(0.1);
+  }, 240_000);
+
+  test('two views settle how high the edge stands, without its being asked', async () => {
+    await bring(PHOTOGRAPH, TILTED);
+    await page.getByText('Only if you measured it: the photographs together tell it.').waitFor();
+    await find();
+    expect(Math.abs((await numberOf('edge above the sheet')) - TRUE_HEIGHT_MM)).toBeLessThan(2);
+    expect(Math.abs((await numberOf('body length')) - TRUE_LENGTH_MM)).toBeLessThan(1);
+    await page.getByRole('button', { name: /^fiddle-top/ }).click();
+    await page.getByRole('button', { name: /^fiddle-tilted/ }).click();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+  }, 240_000);
+
+  test('a photograph without a sheet asks for a length, and how it was taken', async () => {
+    await bring(WITHOUT_SHEET);
+    await page.getByText('No printed sheet is to be seen in it. What else gives its size?').waitFor();
+    await page.getByLabel('lengths I measured').check();
+    expect(await page.getByLabel('edge above the sheet').count()).toBe(0);
+    expect(await page.getByLabel('over the arch').count()).toBe(0);
+    await page.getByLabel('body length').fill('356,5');
+    await page.getByLabel('over the arch').check();
+    await page.getByLabel('lower bout, width').fill('206');
+    await page.getByLabel('from purfling to purfling').check();
+    await page.getByLabel('from edge to edge').check();
+    await page.getByLabel('straight').check();
+    await find();
+    expect(Math.abs((await numberOf('body length')) - TRUE_LENGTH_MM)).toBeLessThan(1);
+  }, 240_000);
+
+  test('a stretch is left worn, follows the other side, or is put back after all; halves may stay unlike', async () => {
+    await bring(PHOTOGRAPH);
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await find();
+    const corner = row('treble, lower corner');
+    await corner.getByRole('button').first().click();
+    await page.getByRole('button', { name: 'Leave this one worn' }).click();
+    await lookedAgain();
+    await corner.filter({ hasText: 'left as worn' }).waitFor();
+    await page.getByRole('button', { name: 'Put it back after all' }).click();
+    await lookedAgain();
+    expect(await corner.filter({ hasText: 'left as worn' }).count()).toBe(0);
+    await page.getByLabel('keep both as they are').check();
+    await lookedAgain();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const design = JSON.parse(await savedDesign());
+    expect(design.outline.request.meant).toEqual({ asymmetry: 'keep' });
+  }, 300_000);
+
+  test.each([
+    ['light', { width: 1440, height: 900 }],
+    ['dark', { width: 375, height: 780 }],
+  ] as const)(
+    'nothing is amiss for those who cannot see or point: %s, %o',
+    async (colorScheme, size) => {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize(size);
+      const amiss = async () => {
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () =>
+          (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
+            runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+          }),
+        );
+        return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+      };
+      await bring(PHOTOGRAPH);
+      await page.getByText('measured by calliper as well').click();
+      await page.getByLabel('body length').fill('356.5');
+      expect(await amiss()).toEqual([]);
+      await page.getByLabel('scan or life-size print').check();
+      expect(await amiss()).toEqual([]);
+      await page.getByLabel('printed sheet').check();
+      await page.getByLabel('edge above the sheet').fill('36.5');
+      await find();
+      await page.getByLabel('the edge runs here').check();
+      await page.locator('.row', { hasText: 'treble, lower corner' }).getByRole('button').first().click();
+      expect(await amiss()).toEqual([]);
+    },
+    240_000,
+  );
+});
