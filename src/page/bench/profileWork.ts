@@ -13,7 +13,7 @@ import {
   traceScroll,
 } from '../../core/index.ts';
 import { decodePictureHere } from '../../host/browser/index.ts';
-import type { ProfileSaid } from '../keeping/profiling.ts';
+import type { ProfileSaid } from '../keeping/profileSaid.ts';
 import type { PhotographFile } from './seeingWork.ts';
 
 /** What is asked of photographs of arches and heads. */

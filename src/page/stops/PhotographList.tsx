@@ -58,12 +58,10 @@ export function PhotographList() {
       <div class="begin">
         <input
           ref={field}
-          class="unseen"
+          hidden
           type="file"
           accept="image/*"
           multiple
-          tabIndex={-1}
-          aria-label={text.add}
           onChange={(event) => {
             const files = [...(event.currentTarget.files ?? [])];
             event.currentTarget.value = '';

@@ -47,12 +47,10 @@ export function PhotographStop() {
       >
         <input
           ref={camera}
-          class="unseen"
+          hidden
           type="file"
           accept="image/*"
           capture="environment"
-          tabIndex={-1}
-          aria-label={said.bring.shoot}
           onChange={(event) => void bringFiles([...(event.currentTarget.files ?? [])])}
         />
         {trouble.value.length > 0 && (

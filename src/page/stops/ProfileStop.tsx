@@ -1,17 +1,15 @@
 import { useRef } from 'preact/hooks';
 import { faultSentence } from '../../core/index.ts';
 import { ProfileDrawing } from '../drawing/ProfileDrawing.tsx';
+import { ARCH_STATIONS, PROFILES_OF, RIGHT_IS } from '../keeping/profileSaid.ts';
 import {
-  ARCH_STATIONS,
   holdProfile,
   isReadingProfile,
   leaveProfile,
-  PROFILES_OF,
   profilePhotograph,
   profileRead,
   profileSaid,
   profileTrouble,
-  RIGHT_IS,
   readProfile,
   sayOfProfile,
   takeReadProfile,
@@ -36,11 +34,9 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
       <Leaf question={text.question[of]} lead={text.lead[of]} answers={answers(choose)}>
         <input
           ref={field}
-          class="unseen"
+          hidden
           type="file"
           accept="image/*"
-          tabIndex={-1}
-          aria-label={text.choose}
           onChange={(event) => {
             const [file] = event.currentTarget.files ?? [];
             if (file) void holdProfile(file);

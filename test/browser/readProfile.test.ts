@@ -1,0 +1,121 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import axe from 'axe-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import sharp from 'sharp';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { ARCH, cardPicture, scrollPicture } from '../fixtures/profilePictures.ts';
+import { CHROMIUM, pageFolder } from './pageFolder.ts';
+
+const WAIT_MS = 60_000;
+
+/** An arch and a head, read from photographs at their own stops. */
+describe('from a photograph', () => {
+  let opened: Awaited<ReturnType<typeof pageFolder>>;
+  let browser: Browser;
+  let page: Page;
+  let pictures: string;
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    opened = await pageFolder();
+    pictures = mkdtempSync(join(tmpdir(), 'garland-profiles-'));
+    for (const [name, { rgb, widthPx, heightPx }] of [
+      ['card.png', cardPicture(true)],
+      ['scroll.png', scrollPicture()],
+    ] as const)
+      writeFileSync(
+        join(pictures, name),
+        await sharp(rgb, { raw: { width: widthPx, height: heightPx, channels: 3 } })
+          .png()
+          .toBuffer(),
+      );
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    opened?.remove();
+    rmSync(pictures, { recursive: true, force: true });
+  });
+  beforeEach(async () => {
+    troubles.length = 0;
+    const context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      locale: 'en-GB',
+      acceptDownloads: true,
+    });
+    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
+    page = await context.newPage();
+    page.on('pageerror', (error) => troubles.push(error.message));
+    await page.goto(opened.address);
+    await page.getByRole('button', { name: 'Draw it' }).click();
+    await page.locator('.line.edge').waitFor();
+  }, WAIT_MS);
+  afterEach(async () => {
+    await page.context().close();
+    expect(troubles).toEqual([]);
+  });
+
+  const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
+  const choose = async (name: string) => {
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose the photograph' }).click();
+    await (await chooser).setFiles(join(pictures, name));
+    await page.locator('.profile-photograph img').waitFor();
+  };
+  const saved = async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'put it in a file' }).click();
+    return JSON.parse(readFileSync(await (await download).path(), 'utf8'));
+  };
+
+  test('the arch of a card gives the height of its plate, as one step', async () => {
+    await goTo('arch');
+    await page.getByRole('button', { name: 'Read an arch from a photograph' }).click();
+    await choose('card.png');
+    await page.getByLabel('thickness of the card').fill('1');
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await page.locator('.profile-line').waitFor({ timeout: WAIT_MS });
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(async () =>
+      (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      }),
+    );
+    expect(found.violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+    await page.getByRole('button', { name: 'Put it into the drawing' }).click();
+    await page.locator('.take-back', { hasText: 'arch from a photograph' }).waitFor();
+    const { values } = await saved();
+    expect(values.archHeightBack.origin.kind).toBe('measured');
+    expect(Math.abs(values.archHeightBack.value - ARCH.rise - ARCH.face)).toBeLessThan(0.3);
+    await page.locator('.take-back').click();
+    expect((await saved()).values.archHeightBack.origin.kind).not.toBe('measured');
+  }, 180_000);
+
+  test('a photograph that shows no arch gets its sentence and how to take it', async () => {
+    await goTo('arch');
+    await page.getByRole('button', { name: 'Read an arch from a photograph' }).click();
+    await choose('scroll.png');
+    await page.getByLabel('along the middle').check();
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await page.locator('.trouble, .profile-line').first().waitFor({ timeout: WAIT_MS });
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    await page.getByRole('button', { name: 'Settle the arch' }).waitFor();
+  }, 120_000);
+
+  test('a head on its side is read and either fitted or refused in a sentence', async () => {
+    await goTo('head');
+    await page.getByRole('button', { name: 'Read the head from a photograph' }).click();
+    await choose('scroll.png');
+    await page.getByLabel('half the width of the scroll').fill('10');
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await page.locator('.profile-line').waitFor({ timeout: WAIT_MS });
+    await page.getByRole('button', { name: 'Put it into the drawing' }).click();
+    await page
+      .locator('.take-back', { hasText: 'head from a photograph' })
+      .or(page.locator('.trouble'))
+      .first()
+      .waitFor();
+  }, 120_000);
+});
