@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ShownPage, ShownPages } from '../../core/index.ts';
+import { told } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import { SheetPaper } from './SheetPaper.tsx';
 
@@ -63,5 +64,5 @@ export function SheetsView({ shown }: { readonly shown: ShownPages }) {
 }
 
 function sheetName({ title, tile }: ShownPage): string {
-  return tile === undefined ? title : `${title}, ${tile}`;
+  return tile === undefined ? told(title) : `${told(title)}, ${tile}`;
 }

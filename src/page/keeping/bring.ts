@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals';
-import { type Design, faultSentence } from '../../core/index.ts';
+import { type Design } from '../../core/index.ts';
 import { slowBench } from '../bench/bench.ts';
 import { bringIn, stop } from '../store.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import { holdPhotographs, putPhotographsAway } from './tracing.ts';
 
@@ -36,7 +37,7 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
 export async function openDesign(json: unknown): Promise<void> {
   const read = await slowBench.read(json);
   if (read.ok) await begin(read.value.design);
-  else trouble.value = read.faults.map(faultSentence);
+  else trouble.value = read.faults.map(sentenceOf);
 }
 
 /** A design from tables and traces, or from a usual size. */
@@ -45,7 +46,7 @@ export async function draftFrom(
 ): Promise<void> {
   const drafted = await slowBench.draft(inputs);
   if (drafted.ok) await begin(drafted.value.design);
-  else trouble.value = drafted.faults.map(faultSentence);
+  else trouble.value = drafted.faults.map(sentenceOf);
 }
 
 async function begin(design: Design): Promise<void> {

@@ -1,15 +1,10 @@
 import { computed, effect, signal } from '@preact/signals';
 import { proxy } from 'comlink';
-import {
-  type Design,
-  type Fault,
-  faultSentence,
-  type SheetInPhotograph,
-  type TraceRecord,
-} from '../../core/index.ts';
+import { type Design, type Fault, type SheetInPhotograph, type TraceRecord } from '../../core/index.ts';
 import { newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
 import type { PhotographFile, Seen } from '../bench/seeingWork.ts';
 import { bringIn, design, edit, stop } from '../store.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import type { Said } from './said.ts';
 import { beginToSay, said } from './saying.ts';
@@ -200,5 +195,5 @@ function originOf({ values }: Design, name: string): string | undefined {
 }
 
 export function sentencesOf(faults: readonly Fault[]): readonly string[] {
-  return faults.map(faultSentence);
+  return faults.map(sentenceOf);
 }

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { RegisterEntry } from '../../core/index.ts';
+import { remarkOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
 import { numberText, readNumber } from './numberText.ts';
 
@@ -72,7 +73,7 @@ export function NumberField({
       />
       {!read.ok && (
         <p class="said" role="alert">
-          {read.faults[0] && `${read.faults[0].found}; ${read.faults[0].need}.`}
+          {read.faults[0] && remarkOf(read.faults[0])}
         </p>
       )}
     </form>

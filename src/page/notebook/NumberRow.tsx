@@ -10,6 +10,7 @@ import {
 } from '../../core/index.ts';
 import { design, edit, held, touched } from '../store.ts';
 import { OUTLINE_NUMBERS } from '../way/stopNumbers.ts';
+import { remarkOf, told } from '../words/sentences.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { NumberField } from './NumberField.tsx';
 import { numberText, unitText } from './numberText.ts';
@@ -102,11 +103,7 @@ export function NumberRow({
           )}
         </div>
       )}
-      {finding && (
-        <p class="sentence">
-          {capital(finding.found)}; {finding.need}. {capital(finding.remedy)}.
-        </p>
-      )}
+      {finding && <p class="sentence">{remarkOf(finding)}</p>}
     </li>
   );
 }
@@ -114,7 +111,7 @@ export function NumberRow({
 function originWords({ origin }: RegisterEntry): string {
   const said = words().origins;
   if (origin.kind === 'chosen' && origin.why?.startsWith('by us')) return said.chosenByUs;
-  if (origin.kind === 'measured') return said.measured + words().fromWhere(origin.from);
+  if (origin.kind === 'measured') return said.measured + words().fromWhere(told(origin.from));
   return said[origin.kind];
 }
 
@@ -132,12 +129,9 @@ function moreWords(entry: RegisterEntry, carries: number): string {
             ? (origin.how ?? '')
             : origin.from;
   const names = rests.slice(0, NAMED).map(nameOf).join(', ') + (rests.length > NAMED ? ' …' : '');
-  return [from, rests.length > 0 ? words().restsOn(names) : '', words().carries(carries)]
+  return [told(from), rests.length > 0 ? words().restsOn(names) : '', words().carries(carries)]
     .filter((part) => part !== '')
     .join('; ');
 }
 
 const NAMED = 4;
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

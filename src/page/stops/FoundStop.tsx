@@ -1,10 +1,10 @@
-import { faultSentence } from '../../core/index.ts';
 import type { Seen } from '../bench/seeingWork.ts';
 import { isTenfold, PhotographDrawing } from '../drawing/PhotographDrawing.tsx';
 import { takeInHand } from '../keeping/marking.ts';
 import { say } from '../keeping/saying.ts';
 import { lookedAt, seen, settleOutline } from '../keeping/tracing.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
+import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
 import { PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
@@ -77,7 +77,7 @@ export function FoundStop({ seen: { shown, findings, bodies } }: { readonly seen
             <h2 class="group">{words().groups.found}</h2>
             {told.map((one) => (
               <p key={one.code + one.at + one.found} class={one.weight === 'remark' ? '' : 'said'}>
-                {faultSentence(one)}
+                {sentenceOf(one)}
               </p>
             ))}
           </section>

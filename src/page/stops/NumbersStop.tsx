@@ -12,6 +12,7 @@ import { design, edit, faults, findings, plate, stop, whole } from '../store.ts'
 import { isQuestioned } from '../way/stateOf.ts';
 import { VALUES_OF_STOP } from '../way/stopNumbers.ts';
 import { type NUMBERED_STOPS, STOPS } from '../way/stops.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
 
 type NumberedStop = (typeof NUMBERED_STOPS)[number];
@@ -32,10 +33,8 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
             <p>
               <b>{said.fix}</b>
             </p>
-            {faults.value.map(({ code, at, found, need, remedy }) => (
-              <p key={code + at}>
-                {nameOf(at)}: {found}; {need}. {remedy}.
-              </p>
+            {faults.value.map((one) => (
+              <p key={one.code + one.at}>{sentenceOf(one)}</p>
             ))}
           </div>
         )}
@@ -160,11 +159,7 @@ function WhatTheLampShows() {
       {found.length === 0 ? (
         <p>{said.noFaultSeen}</p>
       ) : (
-        found.map((one) => (
-          <p key={one.code + one.at}>
-            {one.at}: {one.found}. {one.remedy}.
-          </p>
-        ))
+        found.map((one) => <p key={one.code + one.at}>{sentenceOf(one)}</p>)
       )}
     </section>
   );

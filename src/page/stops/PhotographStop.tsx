@@ -1,9 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
-import { faultSentence, parseLength } from '../../core/index.ts';
+import { parseLength } from '../../core/index.ts';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
 import { bringFiles, draftFrom, trouble } from '../keeping/bring.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, stop } from '../store.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
 import { HowToShoot } from './HowToShoot.tsx';
 import { KeptList } from './KeptList.tsx';
@@ -126,7 +127,7 @@ function UsualSize() {
         <button type="submit" class="pale" disabled={!read.ok}>
           {said.bring.draft}
         </button>
-        {!read.ok && <p class="said">{read.faults.map(faultSentence).join(' ')}</p>}
+        {!read.ok && <p class="said">{read.faults.map(sentenceOf).join(' ')}</p>}
       </form>
     </section>
   );

@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { faultSentence } from '../../core/index.ts';
+
 import { ProfileDrawing } from '../drawing/ProfileDrawing.tsx';
 import { ARCH_STATIONS, PROFILES_OF, RIGHT_IS } from '../keeping/profileSaid.ts';
 import {
@@ -15,6 +15,7 @@ import {
   takeReadProfile,
 } from '../keeping/profiling.ts';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
+import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
 import { Choice, TypedLength } from './Asked.tsx';
 import { HowToShoot } from './HowToShoot.tsx';
@@ -46,7 +47,7 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
           <>
             <div class="trouble" role="alert">
               {profileTrouble.value.map((fault) => (
-                <p key={fault.code + fault.at + fault.found}>{faultSentence(fault)}</p>
+                <p key={fault.code + fault.at + fault.found}>{sentenceOf(fault)}</p>
               ))}
             </div>
             <details class="shoot-again">
@@ -202,7 +203,7 @@ function AsRead() {
           <h2 class="group">{words().groups.found}</h2>
           {read.findings.map((one) => (
             <p key={one.code + one.at + one.found} class={one.weight === 'remark' ? '' : 'said'}>
-              {faultSentence(one)}
+              {sentenceOf(one)}
             </p>
           ))}
         </div>

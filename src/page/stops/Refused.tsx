@@ -1,5 +1,5 @@
-import { faultSentence } from '../../core/index.ts';
 import { photographs, seeingTrouble } from '../keeping/tracing.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import { HowToShoot } from './HowToShoot.tsx';
 
@@ -16,7 +16,7 @@ export function Refused() {
           <b>{text.refused}</b>
         </p>
         {faults.map((fault) => (
-          <p key={fault.code + fault.at + fault.found}>{faultSentence(fault)}</p>
+          <p key={fault.code + fault.at + fault.found}>{sentenceOf(fault)}</p>
         ))}
       </div>
       {isPicture && (

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { faultSentence, type MakeKind, type PiecePart } from '../../core/index.ts';
+import { type MakeKind, type PiecePart } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
 import { PieceWall, useDrawings } from '../drawing/PieceWall.tsx';
@@ -8,6 +8,7 @@ import { useShown } from '../drawing/useShown.ts';
 import { download, fileNameOf } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, faults, takenDesign, takenOn } from '../store.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { language, words } from '../words/words.ts';
 import { WhatWasChecked } from './WhatWasChecked.tsx';
 
@@ -45,7 +46,7 @@ export function TakeAwayStop() {
     const answer = await makingBench().take(asked, { kinds: chosen, paper, ...parts, ...printerBars });
     setBusy(false);
     if (!answer.ok) {
-      setTrouble(answer.faults.map(faultSentence));
+      setTrouble(answer.faults.map(sentenceOf));
       return;
     }
     setPack(answer.value);

@@ -1,5 +1,5 @@
-import { faultSentence } from '../../core/index.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
+import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 
 /** What was checked of a pack, in counts, and what was noticed on the way. */
@@ -36,7 +36,7 @@ export function WhatWasChecked({ pack }: { readonly pack: TakenPack }) {
           <summary>{said.noticed(findings.length)}</summary>
           <ul>
             {findings.map((one) => (
-              <li key={one.code + one.at + one.found}>{faultSentence(one)}</li>
+              <li key={one.code + one.at + one.found}>{sentenceOf(one)}</li>
             ))}
           </ul>
         </details>

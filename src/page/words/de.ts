@@ -232,6 +232,7 @@ export const de: Words = {
     ],
     asSheet: (count) => `${count} davon`,
   },
+  needs: 'braucht',
   fix: 'So lässt es sich nicht zeichnen',
   cannotPrint:
     'Die Schablonen in wahrer Größe liegen als PDF im Paket (mitnehmen). Ein Browser druckt nicht in wahrer Größe.',

@@ -235,6 +235,7 @@ export const en = {
     ],
     asSheet: (count: number) => `${count} to make`,
   },
+  needs: 'needs',
   fix: 'This cannot be drawn as it stands',
   cannotPrint:
     'The true-size templates are in the pack (take away), as a PDF. A browser does not print at true size.',

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { VALUES, type ValueName } from '../../core/index.ts';
 import { de } from './de.ts';
 import { en, type Words } from './en.ts';
+import { germanNameOf } from './told.ts';
 
 export type Language = 'en' | 'de';
 
@@ -18,6 +19,8 @@ export function words(): Words {
 export function nameOf(name: string): string {
   const short = words().names[name];
   if (short !== undefined) return short;
+  const german = language.value === 'de' ? germanNameOf(name) : null;
+  if (german !== null) return german;
   if (name in VALUES) return VALUES[name as ValueName].says;
   return name
     .replace(/\./g, ', ')

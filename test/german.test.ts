@@ -1,0 +1,195 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseAst } from 'vite';
+import { describe, expect, test } from 'vitest';
+import { check, derive, draft, overrule, parseLength, piecesOf, VALUES } from '../src/core/index.ts';
+import designSentences from '../src/page/words/german/designSentences.json' with { type: 'json' };
+import originSentences from '../src/page/words/german/originSentences.json' with { type: 'json' };
+import photographSentences from '../src/page/words/german/photographSentences.json' with { type: 'json' };
+import pieceTitles from '../src/page/words/german/pieceTitles.json' with { type: 'json' };
+import smallWords from '../src/page/words/german/smallWords.json' with { type: 'json' };
+import { namesDe } from '../src/page/words/namesDe.ts';
+import { germanNameOf, germanOf } from '../src/page/words/told.ts';
+
+const CORE = join(import.meta.dirname, '..', 'src', 'core');
+const SENTENCES: Readonly<Record<string, string | undefined>> = {
+  ...smallWords,
+  ...pieceTitles,
+  ...originSentences,
+  ...photographSentences,
+  ...designSentences,
+};
+
+/** Rooms whose sentences the page does not show: what only the command line asks for, and what a maker cannot bring about. */
+const NOT_SHOWN = [
+  'solid/',
+  'files/',
+  'judging/',
+  'checks/built',
+  'curve/fit',
+  'curve/parallel',
+  'instrument/arching/drill',
+  'photo/shape/',
+  'work/built/',
+  'work/make/',
+  'work/picture/',
+];
+const SAID = new Set(['found', 'need', 'remedy']);
+
+/** Every sentence that the rooms of core put together for a fault or finding, with `{}` where something is put in. */
+function sentencesOfCore(): readonly string[] {
+  const files = readdirSync(CORE, { recursive: true, encoding: 'utf8' }).filter(
+    (name) =>
+      name.endsWith('.ts') && !name.endsWith('.test.ts') && !NOT_SHOWN.some((room) => name.startsWith(room)),
+  );
+  const found = new Set<string>();
+  for (const name of files)
+    gather(parseAst(readFileSync(join(CORE, name), 'utf8'), { lang: 'ts' }), false, found);
+  return [...found];
+}
+
+interface Node {
+  readonly type: string;
+  readonly [key: string]: unknown;
+}
+
+function gather(node: unknown, isSaid: boolean, found: Set<string>): void {
+  if (Array.isArray(node)) for (const each of node) gather(each, isSaid, found);
+  if (!isNode(node)) return;
+  const text = isSaid ? textOf(node) : null;
+  // A single word in English is the name of a number, an option, or stands in the gap of a sentence.
+  if (text !== null && / .*[a-z]{2}|[a-z]{2}.* /.test(text.replace(/\{\}/g, ''))) found.add(text);
+  const isValue = node.type === 'Property' && SAID.has(nameOfKey(node.key));
+  for (const [key, child] of Object.entries(node))
+    if (!key.startsWith('type') && key !== 'returnType')
+      gather(
+        child,
+        isValue || (isSaid && !['BinaryExpression', 'MemberExpression'].includes(node.type)),
+        found,
+      );
+}
+
+function isNode(value: unknown): value is Node {
+  return typeof value === 'object' && value !== null && 'type' in value;
+}
+
+function nameOfKey(key: unknown): string {
+  return isNode(key) && typeof key.name === 'string' ? key.name : '';
+}
+
+function textOf(node: Node): string | null {
+  if (node.type === 'Literal' && typeof node.value === 'string') return node.value;
+  if (node.type !== 'TemplateLiteral') return null;
+  const quasis = node.quasis as readonly { readonly value: { readonly cooked: string } }[];
+  return quasis.map(({ value }) => value.cooked).join('{}');
+}
+
+test('every sentence of a fault or finding that the page may show has its German', () => {
+  const sentences = sentencesOfCore();
+  expect(sentences.length).toBeGreaterThan(800);
+  expect(sentences.filter((text) => SENTENCES[text] === undefined && germanOf(text) === null)).toEqual([]);
+});
+
+test('a sentence has as many gaps in German as in English', () => {
+  const gaps = (text: string) => text.split('{}').length;
+  expect(
+    Object.entries(SENTENCES).filter(([english, german]) => gaps(english) !== gaps(german ?? '')),
+  ).toEqual([]);
+});
+
+/** Words that are English and never German, in what was told. */
+const ENGLISH =
+  /(?:^|[\s(,;:“])(?:the|of|and|with|from|to|is|are|than|this|which|its|mm wide|above)(?:$|[\s),.;:”])/;
+
+describe.each([
+  ['violin', 355],
+  ['violin', 335],
+  ['viola', 408],
+  ['cello', 755],
+] as const)('a %s of %d mm in German', (family, bodyLength) => {
+  const drafted = draft([
+    {
+      name: 'x',
+      json: { format: 'garland-measurements', version: 1, family, name: 'x', values: { bodyLength } },
+    },
+  ]);
+  if (!drafted.ok) throw new Error(drafted.faults[0]?.found);
+  const { design } = drafted.value;
+  const derived = derive(design);
+  if (!derived.ok) throw new Error(derived.faults[0]?.found);
+  const instrument = derived.value;
+
+  test('every number has a name, and where it comes from is said', () => {
+    const { entries } = instrument.register;
+    expect(
+      entries.map(({ name }) => name).filter((name) => !namesDe[name] && germanNameOf(name) === null),
+    ).toEqual([]);
+    const froms = entries.flatMap(({ origin }) => {
+      if (origin.kind === 'derived') return origin.how ?? [];
+      if (origin.kind === 'chosen') return origin.why?.replace(/^by us: /, '') ?? [];
+      if (origin.kind === 'common-practice' || origin.kind === 'from-memory') return origin.note ?? [];
+      return [];
+    });
+    // Titles of what was printed stay as they are.
+    const untold = froms.filter((text) => {
+      const german = germanOf(text);
+      return german === null || ENGLISH.test(german.replace(/“[^”]*”(?: \([^)]*\))?/g, ''));
+    });
+    expect(untold.filter((text) => /[a-z]{3}/.test(text))).toEqual([]);
+  });
+
+  test.runIf(bodyLength === 355 || family === 'cello')('every piece has a title', () => {
+    const drawings = piecesOf(instrument);
+    if (!drawings.ok) throw new Error(drawings.faults[0]?.found);
+    expect(
+      drawings.value.map(({ title }) => title).filter((title) => ENGLISH.test(germanOf(title) ?? 'the ')),
+    ).toEqual([]);
+  });
+});
+
+test('what is found in odd designs, and at the input, is told whole', () => {
+  const drafted = draft([
+    {
+      name: 'x',
+      json: {
+        format: 'garland-measurements',
+        version: 1,
+        family: 'violin',
+        name: 'x',
+        values: { bodyLength: 355 },
+      },
+    },
+  ]);
+  if (!drafted.ok) throw new Error(drafted.faults[0]?.found);
+  const { design } = drafted.value;
+  const odd = (
+    [
+      'lowerBout',
+      'waist',
+      'archHeightTop',
+      'channelAtWaist',
+      'holeLength',
+      'projection',
+      'cornerOverhang',
+      'scoopDepthTop',
+    ] as const
+  )
+    .flatMap((name) =>
+      [0.5, 1.6].map((share) =>
+        overrule(design, name, VALUES[name] ? (design.values[name]?.value ?? 1) * share : 0),
+      ),
+    )
+    .flatMap((one) => check(one));
+  const typed = ['', 'abc', '1,234', "5'", '14 1/0 in', '14 1/8', '3.3.3', '12 foo'].flatMap((text) => {
+    const read = parseLength(text);
+    return read.ok ? [] : read.faults;
+  });
+  expect(odd.length).toBeGreaterThan(20);
+  const untold = [...odd, ...typed].flatMap(({ found, need, remedy }) =>
+    [found, need, remedy].filter((text) => {
+      const german = germanOf(text);
+      return german === null || ENGLISH.test(german.replace(/“[^”]*”(?: \([^)]*\))?/g, ''));
+    }),
+  );
+  expect([...new Set(untold)]).toEqual([]);
+});
