@@ -32,7 +32,10 @@ for (const [width, height] of [
         .locator('.stop button')
         .nth(place + 1)
         .click();
-      await page.locator('.line.edge, .thick-edge, .side-top, .wall, .sheet-near').first().waitFor({ timeout: 60_000 });
+      await page
+        .locator('.line.edge, .thick-edge, .side-top, .wall, .sheet-near')
+        .first()
+        .waitFor({ timeout: 60_000 });
       await page.waitForTimeout(1500);
       await keep(name);
     }
