@@ -56,7 +56,9 @@ const refused: readonly (readonly [string, string])[] = [
   ['355 mm 2', 'length.unreadable'],
   ['355 furlong', 'length.unit'],
   ['about 355', 'length.unreadable'],
-  ['Infinity', 'length.unit'],
+  ['Infinity', 'length.unreadable'],
+  ['NaN', 'length.unreadable'],
+  ['fifteen', 'length.unreadable'],
 ];
 
 test.each(refused)('“%s” is refused as %s, quoting what was typed', (text, code) => {

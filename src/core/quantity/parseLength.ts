@@ -32,7 +32,7 @@ export function parseLength(text: string, options: LengthOptions = {}): Checked<
   if (/'/.test(plain))
     return fault('feet', 'mm, cm, m or inches', 'feet are not read: give the whole length in inches or mm');
   const match = /^([^a-z"]*?)\s*([a-z]+|")?\.?$/.exec(plain);
-  if (!match)
+  if (!match || !/\d/.test(plain))
     return fault('unreadable', 'one number and one unit', 'write it like 355.5, 35.6 cm or 14 1/8 in');
   const unit = unitNamed(match[2]);
   if (unit === undefined)

@@ -38,8 +38,10 @@ export function arcPieces(
     return longArchFault(
       at,
       platform.toMm > 0 ? 'arch.platform' : 'arch.fillet',
-      `no falling circle between crest and an end fillet of ${fillet} mm`,
-      'room for a circle between them',
+      platform.toMm > 0
+        ? `a flatter circle of radius ${platform.radiusMm} mm to ${platform.toMm} mm each side, from which no circle leads down to the channel`
+        : `no falling circle between crest and an end fillet of ${fillet} mm`,
+      'room for a circle that falls faster between crest and channel',
     );
   const centre = point<'section'>(platform.toMm - radius * sine, jointZ - radius * cosine);
   const end = centre.x + ((half - centre.x) * radius) / (radius + fillet);

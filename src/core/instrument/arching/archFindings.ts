@@ -12,8 +12,12 @@ const CAUTION_STEEP_RAD = 0.471;
 /** mm for a body of 355 mm, and in proportion. A scraper cannot follow a tighter channel (our own judgement). */
 const TIGHT_CHANNEL_MM = 8;
 
-/** Usual fullness; beyond, the arch looks dished or boxed (our own judgement, from trial surfaces). */
+/**
+ * Usual fullness; beyond, the arch looks dished or boxed (our own judgement, from trial surfaces). What lies beyond what can be
+ * carved is told where contradictions are.
+ */
 const USUAL_FULLNESS = { least: -0.12, most: 0.1 };
+const CARVED_FULLNESS = { least: -0.18, most: 0.15 };
 
 /** What a maker should know of an arch that can be built all the same. */
 export function archFindings(arch: Omit<PlateArch, 'findings'>): readonly Finding[] {
@@ -56,7 +60,8 @@ function stationFindings(arch: Omit<PlateArch, 'findings'>, station: ArchStation
       need: `${tight.toFixed(1)} mm or more for a scraper to follow`,
       remedy: 'lower the arch, or make it less full here',
     });
-  if (fullness < USUAL_FULLNESS.least || fullness > USUAL_FULLNESS.most)
+  const isCarved = fullness >= CARVED_FULLNESS.least && fullness <= CARVED_FULLNESS.most;
+  if (isCarved && (fullness < USUAL_FULLNESS.least || fullness > USUAL_FULLNESS.most))
     findings.push({
       weight: 'caution',
       code: 'arch.unusual-fullness',

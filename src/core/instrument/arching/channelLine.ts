@@ -102,8 +102,8 @@ export function channelLine(half: HalfOutline, distances: ChannelDistances): Che
   if (!runsForward(points))
     return fault(
       'channel.collapse',
-      'channelAtBouts',
-      'a channel that folds over itself inside a round bout',
+      'channelAtBouts, channelAtCorners, channelCornerRounding',
+      'a channel that folds over itself, inside a round bout or toward a corner',
     );
   const [a = 0, b = 0, c = 0, d = 0, e = 0] = lastOf;
   return accept({ line: smoothLine(points), lastOf: [a, b, c, d, e], lowerCorner, upperCorner });

@@ -32,6 +32,7 @@ import type { EdgeMembers } from './edgeShape.ts';
 import { edgeHalfWidth } from './edgeWidth.ts';
 import { fairCorrection } from './fairCorrection.ts';
 import { heightPull } from './heightPull.ts';
+import { longArchWords } from './longArchWords.ts';
 import { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
 import { heldShare, type StationPlace } from './stations.ts';
 
@@ -88,7 +89,8 @@ export function archOn(
   const endMm = channel.line.points.at(-1)?.y ?? 0;
   const form = choices.longArch ?? { kind: 'circle', filletMm: numbers.longArchFilletMm };
   const along = longArch(startMm, endMm, riseMm, form, plateValueNames(plate).arch, choices.crestMm);
-  if (!along.ok) return along;
+  if (!along.ok)
+    return refuse(...along.faults.map((fault) => longArchWords(fault, plate, choices.crestMm !== undefined)));
   const loft = strungLoft(along.value, ground, numbers, plate);
   if (!loft.ok) return loft;
   const fair = fairCorrection(ground.correction, loft.value);

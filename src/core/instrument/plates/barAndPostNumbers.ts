@@ -4,8 +4,8 @@ import type { Design } from '../../design/index.ts';
 import { chosen, type RegisterEntry, type Unit } from '../../quantity/index.ts';
 import { type BarAndPost, barVolumeMm3 } from './barAndPost.ts';
 import { type HollowPlate, insideHeight } from './hollow.ts';
-import { thicknessNames } from './hollowOfDesign.ts';
 import { thicknessAt } from './thicknessMap.ts';
+import { thicknessNames } from './thicknessNames.ts';
 
 /** What bar and post are measured in. */
 export interface BarAndPostBox {

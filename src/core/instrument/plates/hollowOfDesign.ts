@@ -6,27 +6,9 @@ import { type BarAndPost, barAndPost } from './barAndPost.ts';
 import { type HollowPlate, hollowPlate } from './hollow.ts';
 import { onOtherPlate, type PlateArea, type ThickArea } from './plateArea.ts';
 import { thicknessMap } from './thicknessMap.ts';
+import { thicknessNames } from './thicknessNames.ts';
 import type { ThicknessNumbers } from './thicknessNumbers.ts';
-import type { HollowTrouble, ThicknessSurvey } from './thicknessZones.ts';
-
-/** Names of the values that a plate's thickness is drawn through. */
-export function thicknessNames(
-  plate: PlateArch['plate'],
-): Readonly<Record<keyof ThicknessNumbers, ValueName>> {
-  return plate === 'back'
-    ? {
-        middleMm: 'thicknessBackMiddle',
-        boutsMm: 'thicknessBackBouts',
-        flanksMm: 'thicknessBackFlanks',
-        channelMm: 'thicknessBackChannel',
-      }
-    : {
-        middleMm: 'thicknessTopMiddle',
-        boutsMm: 'thicknessTopBouts',
-        flanksMm: 'thicknessTopFlanks',
-        channelMm: 'thicknessTopChannel',
-      };
-}
+import type { HollowTrouble, ThicknessSurvey, Zone } from './thicknessZones.ts';
 
 /**
  * One plate of a design, hollowed: its thickness from the design's values, layout, points and areas; the middle stands under
@@ -74,14 +56,17 @@ export function hollowFindings(plate: HollowPlate, survey: ThicknessSurvey): rea
   return survey.troubles.map((trouble) => findingOf(plate, trouble));
 }
 
-function findingOf({ arch }: HollowPlate, { kind, x, y, askedMm, leftMm }: HollowTrouble): Finding {
+function findingOf({ arch, thickness }: HollowPlate, trouble: HollowTrouble): Finding {
+  const { kind, zone, x, y, askedMm, leftMm } = trouble;
   const where = `${y.toFixed(0)} mm above the lower end, ${Math.abs(x).toFixed(0)} mm from the centre line`;
-  const names = thicknessNames(arch.plate);
+  const isChannel = zone === 'channel';
+  const pulled = thickness.points.length > 0 ? `, thickness.${arch.plate}.points` : '';
+  const at = `${thicknessNames(arch.plate)[TOLD_BY[zone]]}${pulled}`;
   if (kind === 'too-round')
     return {
       code: 'thickness.too-round',
       weight: 'contradiction',
-      at: names.channelMm,
+      at,
       found: `${askedMm.toFixed(1)} mm of ${arch.plate} under an outside that is rounder than that, ${where}`,
       need: 'an outside whose round is larger than the thickness',
       remedy: 'make the plate thinner there, or the arch less sharply rounded',
@@ -89,12 +74,25 @@ function findingOf({ arch }: HollowPlate, { kind, x, y, askedMm, leftMm }: Hollo
   return {
     code: 'thickness.too-low',
     weight: 'caution',
-    at: names.channelMm,
+    at,
     found: `the ${arch.plate} comes out ${leftMm.toFixed(1)} mm thick instead of ${askedMm.toFixed(1)} mm, ${where}: its outside lies so low there that the inside would go through the gluing face`,
     need: `an outside at least ${askedMm.toFixed(1)} mm over the gluing face`,
-    remedy: 'leave the edge thicker, make the channel shallower, or thin the plate less there',
+    remedy: isChannel
+      ? 'make the plate thinner there, leave its edge thicker, or make the channel shallower'
+      : 'make the plate thinner there, or its arch higher',
   };
 }
+
+/** The number that tells how thick a plate is in a part of it. */
+const TOLD_BY: Readonly<Record<Zone, keyof ThicknessNumbers>> = {
+  middle: 'middleMm',
+  lowerBout: 'boutsMm',
+  waist: 'flanksMm',
+  upperBout: 'boutsMm',
+  channel: 'channelMm',
+  post: 'middleMm',
+  bar: 'middleMm',
+};
 
 /** Both plates of a design hollowed, the post under both and the bar on the top, or every fault. */
 export function hollowPlates(

@@ -3,7 +3,7 @@ export { insideOfBothHalves } from './bothHalves.ts';
 export type { BoxWalls } from './boxAir.ts';
 export { continuedDepthAt, fullDepthAt, type HollowPlate, hollowPlate, insideHeight } from './hollow.ts';
 export { type HollowHole, hollowHoles } from './hollowHoles.ts';
-export { hollowPlates, thicknessNames } from './hollowOfDesign.ts';
+export { hollowPlates } from './hollowOfDesign.ts';
 export { type AreaName, areaChain, type PlateArea, type ThickArea } from './plateArea.ts';
 export { type BoxNumbers, boxNumbers, type PlateNumbers } from './plateNumbers.ts';
 export { type PlateWood, plateWood } from './plateWood.ts';
@@ -14,5 +14,6 @@ export {
   thicknessAt,
   thicknessMap,
 } from './thicknessMap.ts';
+export { thicknessNames } from './thicknessNames.ts';
 export type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 export type { ThicknessSurvey, Zone, ZoneThickness } from './thicknessZones.ts';

@@ -7,8 +7,9 @@ import { barAndPostEntries, barFindings } from './barAndPostNumbers.ts';
 import { woodOfBothHalves } from './bothHalves.ts';
 import { type BoxWalls, boxAir } from './boxAir.ts';
 import type { HollowPlate } from './hollow.ts';
-import { hollowFindings, thicknessNames } from './hollowOfDesign.ts';
+import { hollowFindings } from './hollowOfDesign.ts';
 import { type PlateWood, plateWood } from './plateWood.ts';
+import { thicknessNames } from './thicknessNames.ts';
 import { surveyThickness, type ThicknessSurvey } from './thicknessZones.ts';
 
 /** What one plate comes out as. */

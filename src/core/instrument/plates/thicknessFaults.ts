@@ -1,6 +1,7 @@
 import { type Fault, type Point, WELD_MM } from '../../base/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import type { ThickArea } from './plateArea.ts';
+import { thicknessNames } from './thicknessNames.ts';
 import type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';
 
 /** What is wrong with the numbers of a map: `thickness.number`, `thickness.order`. */
@@ -9,7 +10,7 @@ export function numberFaults(arch: PlateArch, numbers: ThicknessNumbers): readon
     .filter(([, value]) => !(value > 0 && Number.isFinite(value)))
     .map(([name, value]) => ({
       code: 'thickness.number',
-      at: `${arch.plate}, ${name.replace(/Mm$/, '')}`,
+      at: thicknessNames(arch.plate)[name as keyof ThicknessNumbers],
       found: `a thickness of ${value} mm`,
       need: 'a thickness above 0 mm',
       remedy: 'give it in millimetres',
@@ -19,7 +20,7 @@ export function numberFaults(arch: PlateArch, numbers: ThicknessNumbers): readon
   return [
     {
       code: 'thickness.order',
-      at: `${arch.plate}, channel`,
+      at: thicknessNames(arch.plate).channelMm,
       found: `${channelMm} mm in the channel, with ${middleMm} in the middle, ${boutsMm} in the bouts and ${flanksMm} at the flanks`,
       need: 'a channel no thicker than the rest',
       remedy: 'make the channel thinner, or ask for more at single places with points',

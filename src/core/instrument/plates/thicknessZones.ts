@@ -20,6 +20,7 @@ export interface ZoneThickness {
 export interface HollowTrouble {
   /** `too-low`: the arch is lower than its thickness; `too-round`: the outside is rounder than the thickness. */
   readonly kind: 'too-low' | 'too-round';
+  readonly zone: Zone;
   readonly x: number;
   readonly y: number;
   readonly askedMm: number;
@@ -63,8 +64,9 @@ export function surveyThickness(plate: HollowPlate): ThicknessSurvey {
       const at = point<'body'>(x, y);
       if (!containsPoint(line, at)) continue;
       const askedMm = thicknessAt(thickness, x, y);
-      seen(zoneOf(plate, x, y, nearestOn(line, at).distanceMm), askedMm, x, y);
-      const trouble = troubleAt(plate, x, y, askedMm);
+      const zone = zoneOf(plate, x, y, nearestOn(line, at).distanceMm);
+      seen(zone, askedMm, x, y);
+      const trouble = troubleAt(plate, zone, x, y, askedMm);
       const worst = trouble && troubles.get(trouble.kind);
       if (trouble && !(worst && worst.askedMm - worst.leftMm >= trouble.askedMm - trouble.leftMm))
         troubles.set(trouble.kind, trouble);
@@ -88,9 +90,15 @@ function zoneOf({ arch, thickness }: HollowPlate, x: number, y: number, insideMm
 /** mm of height that an inside may lack before it counts: a scraper's last stroke. */
 const UNNOTICED_MM = 0.05;
 
-function troubleAt(plate: HollowPlate, x: number, y: number, askedMm: number): HollowTrouble | null {
+function troubleAt(
+  plate: HollowPlate,
+  zone: Zone,
+  x: number,
+  y: number,
+  askedMm: number,
+): HollowTrouble | null {
   const { zMm } = fullDepthAt(plate, x, y);
-  if (Number.isNaN(zMm)) return { kind: 'too-round', x, y, askedMm, leftMm: Number.NaN };
+  if (Number.isNaN(zMm)) return { kind: 'too-round', zone, x, y, askedMm, leftMm: Number.NaN };
   if (zMm >= -UNNOTICED_MM) return null;
-  return { kind: 'too-low', x, y, askedMm, leftMm: askedMm + zMm };
+  return { kind: 'too-low', zone, x, y, askedMm, leftMm: askedMm + zMm };
 }
