@@ -90,8 +90,8 @@ function channelBeyondLength(design: Design): Finding {
 const FULLNESS = { low: -0.18, high: 0.15 };
 
 function fullnessFindings(design: Design): readonly Finding[] {
-  const names = (['UpperBout', 'UpperCorner', 'Waist', 'LowerCorner', 'LowerBout'] as const).map(
-    (station) => `fullness${station}` as const,
+  const names = (['UpperBout', 'UpperCorner', 'Waist', 'LowerCorner', 'LowerBout'] as const).flatMap(
+    (station) => [`fullness${station}`, `fullnessTop${station}`] as const,
   );
   return names
     .filter((name) => valueOf(design, name) < FULLNESS.low || valueOf(design, name) > FULLNESS.high)

@@ -161,7 +161,7 @@ export function weighed(instrument: Instrument): Checked<Instrument & { readonly
     ...box.registerEntries,
     ...fitEntries(fittedBar(instrument), fittedPost(instrument)),
     ...leastEntries(design),
-    ...flatEntries(flat),
+    ...flatEntries(flat, instrument.plates.top),
   ]);
   if (!register.ok) return register;
   return accept({

@@ -1,7 +1,14 @@
 import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
 import { type Chain, chainThrough, containsPoint, outlineChain } from '../curve/index.ts';
 import type { Drawing, Lettering } from '../drawing/index.ts';
-import { type EdgeState, type Instrument, type Plate, plateHeight } from '../instrument/index.ts';
+import {
+  type EdgeState,
+  type HollowPlate,
+  type Instrument,
+  insideHeight,
+  type Plate,
+  plateHeight,
+} from '../instrument/index.ts';
 import { sectionLine } from '../surface/index.ts';
 
 /** A section through a plate, as a drawing and in words. */
@@ -20,8 +27,9 @@ const NUMBER_MM = 2.2;
 const SHORTEST_MM = 1;
 
 /**
- * The outside of a plate over a straight line between two places of it, at true size on its gluing face, a height written every
- * 10 mm. Where the line passes out of the plate and in again the profile has a gap.
+ * A plate cut over a straight line between two places of it, at true size on its gluing face: its outside, a height written every
+ * 10 mm, and where it is finished its inside too, with the wood between both, straight up, under each height.
+ * Where the line passes out of the plate and in again the profile has a gap.
  * Fault: `section.off-plate` when it never meets the plate.
  */
 export function sectionDrawing(
@@ -44,9 +52,17 @@ export function sectionDrawing(
   if (first === undefined || last === undefined) return refuse(offPlate(instrument, from, to));
   const highest = profile.reduce((a, b) => (b.y > a.y ? b : a));
   const steepest = steepestOf(pieces);
+  const inside = state === 'finished' ? insideOf(instrument.hollows[plate], pieces, from, to) : null;
   const says = [
     `${(last.x - first.x).toFixed(1)} mm of the ${plate}, ${state === 'finished' ? 'edge and channel finished' : 'arched, channel not yet cut'}`,
     `highest ${highest.y.toFixed(2)} mm, ${highest.x.toFixed(0)} mm from the start; steepest inside the edge ${steepest.toFixed(0)}°`,
+  ];
+  const words = [
+    'heights above the gluing face, ways along the line, mm',
+    ...(inside
+      ? ['in brackets: wood from the inside straight up, thicker on a slope than square to it']
+      : []),
+    ...says,
   ];
   const line = `${from.x.toFixed(0)},${from.y.toFixed(0)} to ${to.x.toFixed(0)},${to.y.toFixed(0)}`;
   return accept({
@@ -61,16 +77,21 @@ export function sectionDrawing(
           meaning: 'draw' as const,
           chain: open([point(x, -1), point(x, y)]),
         })),
+        ...(inside?.pieces ?? []).map((piece) => ({
+          meaning: 'draw' as const,
+          chain: open(piece.map(({ x, y }) => point<'drawing'>(x, y))),
+        })),
       ],
       lettering: [
         ...ordinates(pieces).flatMap(({ x, y }) => [
           written(y.toFixed(1), x, y + 1.2, 'middle'),
           written(x.toFixed(0), x, -1.6 - NUMBER_MM, 'middle'),
+          ...(inside ? [written(`(${(y - inside.heightAt(x)).toFixed(1)})`, x, WOOD_Y_MM, 'middle')] : []),
         ]),
-        written(`${plate === 'back' ? 'Back' : 'Top'}: ${line}`, first.x, -12, 'start', 3),
-        ...says.map((text, index) => written(text, first.x, -17 - 4.5 * index, 'start', 2.6)),
+        written(`${plate === 'back' ? 'Back' : 'Top'}: ${line}`, first.x, -16, 'start', 3),
+        ...words.map((text, index) => written(text, first.x, -21 - 4.5 * index, 'start', 2.6)),
       ],
-      notes: ['Heights above the gluing face, ways along the line, mm.', ...says],
+      notes: words,
       count: 1,
       routes: ['print'],
       checks: [{ name: 'width', valueMm: last.x - first.x }],
@@ -78,6 +99,29 @@ export function sectionDrawing(
     profile,
     says,
   });
+}
+
+/** mm below the gluing face at which the wood under a height is written. */
+const WOOD_Y_MM = -4.6 - 2 * NUMBER_MM;
+
+/** The inside over the same places: lines without what lies on the gluing face, and its height so far along. */
+function insideOf(
+  hollow: HollowPlate,
+  pieces: readonly (readonly Point<'section'>[])[],
+  from: Point<'body'>,
+  to: Point<'body'>,
+) {
+  const lengthMm = Math.hypot(to.x - from.x, to.y - from.y);
+  const heightAt = (alongMm: number): number => {
+    const share = alongMm / lengthMm;
+    // A back is hollowed as one looks at its outside, with the treble side on the left.
+    const side = hollow.arch.plate === 'back' ? -1 : 1;
+    return insideHeight(hollow, side * (from.x + share * (to.x - from.x)), from.y + share * (to.y - from.y));
+  };
+  const hollowed = pieces.flatMap((piece) =>
+    piecesOf(piece.map(({ x }) => point<'section'>(x, heightAt(x))).filter(({ y }) => y > 0)),
+  );
+  return { heightAt, pieces: hollowed.filter((piece) => piece.length > 1) };
 }
 
 function open(points: readonly Point<'drawing'>[]): Chain<'drawing'> {

@@ -46,6 +46,11 @@ const ANY_FAMILY: Readonly<Record<string, Range>> = {
   fullnessWaist: FULLNESS,
   fullnessLowerCorner: FULLNESS,
   fullnessLowerBout: FULLNESS,
+  fullnessTopUpperBout: FULLNESS,
+  fullnessTopUpperCorner: FULLNESS,
+  fullnessTopWaist: FULLNESS,
+  fullnessTopLowerCorner: FULLNESS,
+  fullnessTopLowerBout: FULLNESS,
   tuningA: practice(415, 443),
   endpinTaper: memory(17, 20),
 };

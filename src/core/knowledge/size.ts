@@ -79,6 +79,11 @@ const NOT_SCALED: ReadonlySet<string> = new Set([
   'fullnessWaist',
   'fullnessLowerCorner',
   'fullnessLowerBout',
+  'fullnessTopUpperBout',
+  'fullnessTopUpperCorner',
+  'fullnessTopWaist',
+  'fullnessTopLowerCorner',
+  'fullnessTopLowerBout',
 ]);
 
 /** Values that follow the body length closely; all others belong to the size and change with the next one. */

@@ -48,7 +48,9 @@ test('the ordinary size of each family lies inside the usual ranges', () => {
   for (const family of FAMILIES) {
     const size = ordinarySize(family);
     for (const [name, { low, high }] of Object.entries(familyRanges(family))) {
-      const value = size.values[name]?.value ?? Number.NaN;
+      // The top has a fullness of its own only where a maker gives it one.
+      const shared = name.replace('fullnessTop', 'fullness');
+      const value = (size.values[name] ?? size.values[shared])?.value ?? Number.NaN;
       expect(value, `${family} ${name}`).toBeGreaterThanOrEqual(low);
       expect(value, `${family} ${name}`).toBeLessThanOrEqual(high);
     }

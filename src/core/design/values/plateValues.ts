@@ -29,6 +29,31 @@ export const PLATE_VALUES = {
   fullnessWaist: { unit: 'ratio', says: 'fullness of the cross arch at the waist' },
   fullnessLowerCorner: { unit: 'ratio', says: 'fullness of the cross arch at the lower corners' },
   fullnessLowerBout: { unit: 'ratio', says: 'fullness of the cross arch at the lower bout' },
+  fullnessTopUpperBout: {
+    unit: 'ratio',
+    says: 'the same of the top, at the upper bout, where it is not the back’s',
+    optional: true,
+  },
+  fullnessTopUpperCorner: {
+    unit: 'ratio',
+    says: 'the same of the top, at the upper corners, where it is not the back’s',
+    optional: true,
+  },
+  fullnessTopWaist: {
+    unit: 'ratio',
+    says: 'the same of the top, at the waist, where it is not the back’s',
+    optional: true,
+  },
+  fullnessTopLowerCorner: {
+    unit: 'ratio',
+    says: 'the same of the top, at the lower corners, where it is not the back’s',
+    optional: true,
+  },
+  fullnessTopLowerBout: {
+    unit: 'ratio',
+    says: 'the same of the top, at the lower bout, where it is not the back’s',
+    optional: true,
+  },
   thicknessBackMiddle: { unit: 'mm', says: 'thickness of the back in the middle, under the bridge' },
   thicknessBackBouts: { unit: 'mm', says: 'thickness of the back in the bouts' },
   thicknessBackFlanks: { unit: 'mm', says: 'thickness of the back at the sides of the waist' },

@@ -1,7 +1,7 @@
 import type { Finding } from '../../base/index.ts';
 import { fullnessGain } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
-import { FULLNESS_OF, plateValueNames } from './archNumbers.ts';
+import { plateValueNames } from './archNumbers.ts';
 
 /** q above which a cycloid is so near to its loop that the channel is a crack. */
 const CAUTION_LOOP_RATIO = 0.6;
@@ -65,7 +65,7 @@ function stationFindings(arch: Omit<PlateArch, 'findings'>, station: ArchStation
     findings.push({
       weight: 'caution',
       code: 'arch.unusual-fullness',
-      at: FULLNESS_OF[name],
+      at: arch.numbers.fullnessFrom[name],
       found: `${where}: a fullness of ${fullness}`,
       need: `${USUAL_FULLNESS.least} to ${USUAL_FULLNESS.most}`,
       remedy: 'bring it nearer to 0 unless you measured it',

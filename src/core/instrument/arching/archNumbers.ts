@@ -23,6 +23,8 @@ export interface ArchNumbers {
   readonly channelCornerRoundingMm: number;
   readonly longArchFilletMm: number;
   readonly fullness: Readonly<Record<StationName, number>>;
+  /** The value of a design that each of them comes from. */
+  readonly fullnessFrom: Readonly<Record<StationName, ValueName>>;
 }
 
 /** Names of the values that belong to one plate only. */
@@ -32,14 +34,35 @@ export function plateValueNames(plate: Plate) {
     : ({ edge: 'edgeHeightTop', arch: 'archHeightTop', scoop: 'scoopDepthTop' } as const);
 }
 
-/** The value of the fullness at each station. */
-export const FULLNESS_OF = {
+/** The value of the fullness at each station, of both plates but where the top has its own. */
+const FULLNESS_OF = {
   lowerBout: 'fullnessLowerBout',
   lowerCorner: 'fullnessLowerCorner',
   waist: 'fullnessWaist',
   upperCorner: 'fullnessUpperCorner',
   upperBout: 'fullnessUpperBout',
 } as const satisfies Record<StationName, ValueName>;
+
+const FULLNESS_OF_TOP = {
+  lowerBout: 'fullnessTopLowerBout',
+  lowerCorner: 'fullnessTopLowerCorner',
+  waist: 'fullnessTopWaist',
+  upperCorner: 'fullnessTopUpperCorner',
+  upperBout: 'fullnessTopUpperBout',
+} as const satisfies Record<StationName, ValueName>;
+
+/** The value that tells the fullness of a plate at each station. */
+function fullnessNames(values: Design['values'], plate: Plate): ArchNumbers['fullnessFrom'] {
+  const at = (name: StationName): ValueName =>
+    plate === 'top' && values[FULLNESS_OF_TOP[name]] ? FULLNESS_OF_TOP[name] : FULLNESS_OF[name];
+  return {
+    lowerBout: at('lowerBout'),
+    lowerCorner: at('lowerCorner'),
+    waist: at('waist'),
+    upperCorner: at('upperCorner'),
+    upperBout: at('upperBout'),
+  };
+}
 
 /**
  * The numbers of one plate's arching out of a design's values, all that are missing or contradict each other refused
@@ -62,6 +85,7 @@ export function archNumbers(values: Design['values'], plate: Plate): Checked<Arc
     return Number.NaN;
   };
   const names = plateValueNames(plate);
+  const fullnessFrom = fullnessNames(values, plate);
   const numbers: ArchNumbers = {
     edgeHeightMm: read(names.edge),
     archHeightMm: read(names.arch),
@@ -74,12 +98,13 @@ export function archNumbers(values: Design['values'], plate: Plate): Checked<Arc
     channelCornerRoundingMm: read('channelCornerRounding'),
     longArchFilletMm: read('longArchFillet'),
     fullness: {
-      lowerBout: read(FULLNESS_OF.lowerBout),
-      lowerCorner: read(FULLNESS_OF.lowerCorner),
-      waist: read(FULLNESS_OF.waist),
-      upperCorner: read(FULLNESS_OF.upperCorner),
-      upperBout: read(FULLNESS_OF.upperBout),
+      lowerBout: read(fullnessFrom.lowerBout),
+      lowerCorner: read(fullnessFrom.lowerCorner),
+      waist: read(fullnessFrom.waist),
+      upperCorner: read(fullnessFrom.upperCorner),
+      upperBout: read(fullnessFrom.upperBout),
     },
+    fullnessFrom,
   };
   if (faults.length === 0) faults.push(...contradictions(numbers, plate));
   return faults.length > 0 ? refuse(...faults) : accept(numbers);

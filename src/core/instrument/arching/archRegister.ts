@@ -1,7 +1,7 @@
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
 import { chordCircleRadius, longArchRadii } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
-import { FULLNESS_OF, plateValueNames } from './archNumbers.ts';
+import { plateValueNames } from './archNumbers.ts';
 
 /** Every number that the arching of a plate derives, each with what it comes from, as lines of the register. */
 export function archRegister(arch: PlateArch): readonly RegisterEntry[] {
@@ -111,14 +111,14 @@ function stationEntries(
       of('crestRadius'),
       cycloid.crestRadiusMm / (1 - 4 * station.fullness),
       'mm',
-      [...shape, FULLNESS_OF[station.name]],
+      [...shape, arch.numbers.fullnessFrom[station.name]],
       'radius across the crest',
     ),
     entry(
       of('channelRadius'),
       cycloid.channelRadiusMm / (1 + 4 * station.fullness),
       'mm',
-      [...shape, FULLNESS_OF[station.name]],
+      [...shape, arch.numbers.fullnessFrom[station.name]],
       'radius with which the arch leaves the channel',
     ),
   ];

@@ -22,7 +22,6 @@ import { archFindings } from './archFindings.ts';
 import {
   type ArchNumbers,
   archNumbers,
-  FULLNESS_OF,
   type Plate,
   plateValueNames,
   type StationName,
@@ -157,7 +156,7 @@ function archStations(
     const riseMm = crestOverChannel(yMm);
     const cycloid = curtateCycloid(2 * halfWidthMm, riseMm, plateValueNames(plate).arch);
     if (!cycloid.ok) faults.push(...cycloid.faults);
-    if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, fullness));
+    if (!(Math.abs(fullness) < FULLNESS_LIMIT)) faults.push(fullnessFault(name, numbers));
     if (!(riseMm > numbers.scoopDepthMm)) faults.push(sunkFault(name, riseMm, numbers, plate));
     if (!cycloid.ok) continue;
     stations.push({
@@ -184,11 +183,11 @@ function sunkFault(name: StationName, riseMm: number, numbers: ArchNumbers, plat
   };
 }
 
-function fullnessFault(name: StationName, fullness: number): Fault {
+function fullnessFault(name: StationName, { fullness, fullnessFrom }: ArchNumbers): Fault {
   return {
     code: 'arch.fullness',
-    at: FULLNESS_OF[name],
-    found: `a fullness of ${fullness}`,
+    at: fullnessFrom[name],
+    found: `a fullness of ${fullness[name]}`,
     need: `a fullness between −${FULLNESS_LIMIT} and ${FULLNESS_LIMIT}, outside which the arch turns back on its way up`,
     remedy: 'bring it nearer to 0',
   };

@@ -1,5 +1,6 @@
 import type { Finding } from '../../base/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
+import type { PlateArch } from '../arching/index.ts';
 import type { FlatHole } from './flatHole.ts';
 
 /** What lays a hole flat: where it lies, and the finished arch under it. */
@@ -12,19 +13,18 @@ const FROM = [
   'channelAtWaist',
   'channelAtBouts',
   'channelAtCorners',
-  'fullnessUpperCorner',
-  'fullnessWaist',
-  'fullnessLowerCorner',
 ] as const;
 
 /** The hole laid flat as numbers for the register. */
-export function flatEntries(flat: FlatHole | null): readonly RegisterEntry[] {
+export function flatEntries(flat: FlatHole | null, top: PlateArch): readonly RegisterEntry[] {
   if (flat === null) return [];
+  const { upperCorner, waist, lowerCorner } = top.numbers.fullnessFrom;
+  const from = [...FROM, upperCorner, waist, lowerCorner];
   const of = (name: string, value: number, unit: Unit, how: string): RegisterEntry => ({
     name: `soundHoles.${name}`,
     value,
     unit,
-    origin: { kind: 'derived', from: FROM, how },
+    origin: { kind: 'derived', from, how },
   });
   return [
     of('flatArea', flat.areaMm2, 'mm²', 'opening of one hole laid flat from the arch, with its nicks'),

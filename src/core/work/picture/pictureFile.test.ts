@@ -53,6 +53,32 @@ test('a section along the centre line is as high as the arch, and says where', a
   expect(textOf(await bytesOf(picture, request, 'x.png'))).toMatch(/^3 \d+$/);
 });
 
+test('a section of a finished plate shows its inside and the wood under each height; on the half with the bar more', () => {
+  const written = (picture: PlatePicture): readonly number[] =>
+    (picture.drawing?.lettering ?? []).flatMap(({ text }) => {
+      const wood = /^\((\d+\.\d)\)$/.exec(text);
+      return wood ? [Number(wood[1])] : [];
+    });
+  const along = written(pictureOf(asked({ line: '0,0 0,250' })));
+  expect(along.length).toBe(24);
+  const middle = design.values.thicknessBackMiddle?.value ?? 0;
+  expect(Math.max(...along.slice(8, 16))).toBeCloseTo(middle, 0);
+  expect(pictureOf(asked({ line: '0,0 0,250', state: 'arched' })).drawing?.notes.join()).not.toContain(
+    'brackets',
+  );
+  const barred: Design = {
+    ...design,
+    thickness: { top: { bar: { extra: 0.8 } }, back: { post: { extra: 0.8 } } },
+  };
+  const near = (plate: string, x: number): number => {
+    const made = platePicture(barred, asked({ plate, line: `${x},100 ${x},116` }));
+    return made.ok ? (written(made.value)[1] ?? 0) : Number.NaN;
+  };
+  // Bass bar on the bass side of the top, post on the treble side of both.
+  expect(near('top', -11)).toBeGreaterThan(near('top', 11) + 0.4);
+  expect(near('back', 14)).toBeGreaterThan(near('back', -14) + 0.4);
+});
+
 test('a section that never meets the plate is refused in words, one that leaves it has a gap', () => {
   const off = platePicture(design, asked({ line: '300,0 300,250' }));
   expect(off.ok ? [] : off.faults.map(({ code, at }) => `${code} ${at}`)).toEqual([

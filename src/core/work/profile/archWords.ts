@@ -47,7 +47,7 @@ export function stationUnknown(at: string, { station }: ArchReading): Finding {
   };
 }
 
-/** The plates share one fullness a station; where they clearly differ, the maker should know. */
+/** Where both plates clearly differ in fullness each has its own, and the maker should know. */
 export function platesDiffer(
   name: StationName,
   read: readonly { readonly plate: Plate; readonly source: string; readonly fullness: Estimate }[],
@@ -61,12 +61,12 @@ export function platesDiffer(
   const told = ({ plate, fullness }: (typeof read)[number]) => `${fullness.value.toFixed(3)} on the ${plate}`;
   return [
     {
-      weight: 'caution',
+      weight: 'remark',
       code: 'arch.plates-differ',
       at: FULLNESS_VALUES[name],
-      found: `fullness ${told(least)} and ${told(most)}; the design has one for both plates, and their mean is used`,
-      need: `readings within ${EQUALLY_FULL}`,
-      remedy: 'draft a design for each plate, or give the fullness that you want',
+      found: `fullness ${told(least)} and ${told(most)}`,
+      need: `both within ${EQUALLY_FULL} to be drawn alike; each plate is drawn with its own`,
+      remedy: 'compare both with the instrument, or give the fullness that you want',
     },
   ];
 }
@@ -100,6 +100,59 @@ export function givenDiffers(
 
 /** mm. Two ways to measure one height that differ by less agree (chosen by us). */
 const AGREE_MM = 0.3;
+
+/** Two readings of one station whose crests stand at different heights. */
+export function readTwice(
+  at: string,
+  name: StationName,
+  before: Estimate,
+  now: Estimate,
+): readonly Finding[] {
+  const allowed = Math.max(AGREE_MM, before.plusMinus + now.plusMinus);
+  if (Math.abs(now.value - before.value) <= allowed) return [];
+  return [
+    {
+      weight: 'caution',
+      code: 'arch.read-twice',
+      at,
+      found: `the ${STATION_WORDS[name]} read a second time, with a crest of ${now.value.toFixed(2)} mm where the first reading has ${before.value.toFixed(2)} mm; the second one is used`,
+      need: `both within ${allowed.toFixed(2)} mm`,
+      remedy: 'leave one of the readings out, or read the arch there again',
+    },
+  ];
+}
+
+/**
+ * Cross arches that stand higher than the crest of the long arch, or than the waist where that was not read: both cannot
+ * belong to one plate. Where heights do not count from the gluing face, rises are compared.
+ */
+export function overCrest(
+  place: string,
+  stations: ReadonlyMap<StationName, Pick<MeasuredLongArch, 'riseMm' | 'crestMm'>>,
+  longArch: Pick<MeasuredLongArch, 'riseMm' | 'crestMm'> | null,
+  base: 'given' | 'free',
+): readonly Finding[] {
+  const most = longArch ?? stations.get('waist');
+  if (!most) return [];
+  const heightOf = ({ riseMm, crestMm }: Pick<MeasuredLongArch, 'riseMm' | 'crestMm'>): Estimate =>
+    base === 'given' ? crestMm : riseMm;
+  const [what, highest] = [longArch ? 'the long arch' : 'the waist', heightOf(most)];
+  return [...stations].flatMap(([name, arch]): Finding[] => {
+    const here = heightOf(arch);
+    const allowed = Math.max(AGREE_MM, here.plusMinus + highest.plusMinus);
+    if (here.value - highest.value <= allowed) return [];
+    return [
+      {
+        weight: 'caution',
+        code: 'arch.over-crest',
+        at: place,
+        found: `the ${STATION_WORDS[name]} read ${here.value.toFixed(2)} mm high, ${what} ${highest.value.toFixed(2)} mm at its crest`,
+        need: `no cross arch higher than the crest, to ${allowed.toFixed(2)} mm`,
+        remedy: 'read both again from the same level, or leave the wrong one out',
+      },
+    ];
+  });
+}
 
 /** A fullness that would turn the arch back is no design. */
 export function tooFull(plate: Plate, name: StationName, { value }: Estimate): Finding {

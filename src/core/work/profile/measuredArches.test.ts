@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bump, plainCircle, plainCycloid } from '../../../../test/fixtures/plainArches.ts';
 import { seededNormal, seededRandom } from '../../base/index.ts';
+import { deriveInstrument } from '../../instrument/index.ts';
 import { type Drafted, draft } from '../draft.ts';
 
 const CHANNEL = 2.8;
@@ -114,13 +115,41 @@ test('a value that the table gives stands, and readings that say otherwise are t
   ]);
 });
 
-test('two plates that are not equally full give their mean, and the difference is told', () => {
+test('two plates that are not equally full have each their own fullness; alike they share one', () => {
   const at = (fullness: number, seed: number) => ({
     stations: [{ station: 'waist', heights: across(47.5, 12, fullness, seed) }],
   });
   const one = drafted({ back: at(0, 6), top: at(0.08, 7) });
-  expect(Math.abs((one.design.values.fullnessWaist?.value ?? 0) - 0.04)).toBeLessThan(0.015);
+  expect(Math.abs((one.design.values.fullnessWaist?.value ?? 1) - 0)).toBeLessThan(0.015);
+  expect(Math.abs((one.design.values.fullnessTopWaist?.value ?? 0) - 0.08)).toBeLessThan(0.015);
   expect(codes(one)).toContainEqual(['arch.plates-differ', 'fullnessWaist']);
+  const instrument = deriveInstrument(one.design);
+  if (!instrument.ok) throw new Error('refused');
+  const fullness = (plate: 'back' | 'top') =>
+    instrument.value.plates[plate].stations.find(({ name }) => name === 'waist')?.fullness;
+  expect(fullness('back')).toBe(one.design.values.fullnessWaist?.value);
+  expect(fullness('top')).toBe(one.design.values.fullnessTopWaist?.value);
+  const alike = drafted({ back: at(0.04, 6), top: at(0.045, 7) });
+  expect(alike.design.values.fullnessTopWaist).toBeUndefined();
+  expect(Math.abs((alike.design.values.fullnessWaist?.value ?? 0) - 0.0425)).toBeLessThan(0.01);
+  const given = drafted({ back: at(0, 6), top: at(0.08, 7) }, { fullnessWaist: 0.02 });
+  expect(given.design.values.fullnessTopWaist).toBeUndefined();
+  expect(given.design.values.fullnessWaist?.value).toBe(0.02);
+});
+
+test('one station read twice with other crests, and a corner higher than the crest, are told', () => {
+  const waist = (rise: number, seed: number) => ({ station: 'waist', heights: across(47.5, rise, 0, seed) });
+  const twice = drafted({ back: { stations: [waist(12, 3), waist(14, 4)] } });
+  expect(codes(twice)).toContainEqual(['arch.read-twice', 'arches.back.stations[1]']);
+  const corner = { station: 'lowerCorner', heights: across(80, 14, -0.05, 5) };
+  expect(codes(drafted({ back: { stations: [waist(12, 3), corner] } }))).toContainEqual([
+    'arch.over-crest',
+    'arches.back',
+  ]);
+  const lower = { station: 'lowerCorner', heights: across(80, 10, -0.05, 5) };
+  const sound = codes(drafted({ back: { stations: [waist(12, 3), waist(12.1, 4), lower] } })).flat();
+  expect(sound).not.toContain('arch.read-twice');
+  expect(sound).not.toContain('arch.over-crest');
 });
 
 test('heights that do not count from the gluing face give fullness and no arch height', () => {

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Measurements, PlateReadings, ValueName } from '../../design/index.ts';
-import type { Plate, StationName } from '../../instrument/index.ts';
+import { type Plate, STATION_NAMES, type StationName } from '../../instrument/index.ts';
 import { measured, type Quantity } from '../../quantity/index.ts';
 import {
   type Estimate,
@@ -10,12 +10,14 @@ import {
   type MeasuredCrossArch,
   type MeasuredLongArch,
 } from '../../surface/index.ts';
-import { FULLNESS_VALUES, STATION_WORDS, stationOf } from './archNames.ts';
+import { FULLNESS_VALUES, STATION_WORDS, stationOf, TOP_FULLNESS_VALUES } from './archNames.ts';
 import {
   fittedFinding,
   givenDiffers,
   longArchFindings,
+  overCrest,
   platesDiffer,
+  readTwice,
   stationUnknown,
   tooFull,
 } from './archWords.ts';
@@ -47,10 +49,10 @@ interface FittedPlate {
 
 /**
  * The values that a table's measured arches give, each measured and with ±, and what a maker should know of every fit:
- * how well it comes out, and where post, bar or load moved the wood. A value that the table gives itself stands; both
- * plates share one fullness a station, so that two plates give their mean.
- * Faults: those of the fits. Findings: `arch.fitted`, `arch.station-unknown`, `arch.plates-differ`, `arch.too-full`,
- * `arch.height-open`, `arch.long-form`, `arch.crest-place`, and those of the fits.
+ * how well it comes out, and where post, bar or load moved the wood. A value that the table gives itself stands; where
+ * both plates are equally full at a station they share the mean.
+ * Faults: those of the fits. Findings: `arch.fitted`, `arch.station-unknown`, `arch.plates-differ`, `arch.too-full`, `arch.read-twice`,
+ * `arch.over-crest`, `arch.height-open`, `arch.long-form`, `arch.crest-place`, and those of the fits.
  */
 export function measuredArches(
   measurements: Measurements,
@@ -69,7 +71,7 @@ export function measuredArches(
     else faults.push(...fitted.faults);
   }
   if (faults.length > 0) return refuse(...faults);
-  const full = fullnessValues(plates);
+  const full = fullnessValues(plates, measurements.values);
   const heights = plates.map((one) => heightValues(one, measurements.values));
   const values: Values = Object.assign({}, ...heights.map((one) => one.values), full.values);
   return accept({
@@ -129,7 +131,11 @@ function fitPlate(
     });
     findings.push(...fit.value.findings, fittedFinding(at, crossWords(fit.value, name), fit.value));
     if (name === null) findings.push(stationUnknown(at, reading));
-    else stations.set(name, fit.value);
+    else {
+      const before = stations.get(name);
+      if (before) findings.push(...readTwice(at, name, before.crestMm, fit.value.crestMm));
+      stations.set(name, fit.value);
+    }
   });
   const at = `${place}.longArch`;
   const long =
@@ -150,6 +156,7 @@ function fitPlate(
       fittedFinding(at, `rise ${told(longArch.riseMm, 2)} mm`, longArch),
       ...longArchFindings(at, longArch),
     );
+  findings.push(...overCrest(place, stations, longArch, base));
   return accept({ plate, readings, stations, longArch, kept, findings });
 }
 
@@ -213,11 +220,11 @@ function heightOpen(plate: Plate, hasCrest: boolean): Finding {
   };
 }
 
-/** One fullness a station; two plates count by their ±. */
-function fullnessValues(plates: readonly FittedPlate[]): ArchValues {
+/** The fullness of each station: one for both plates where these are equally full, else each its own. */
+function fullnessValues(plates: readonly FittedPlate[], given: Measurements['values']): ArchValues {
   const values: Values = {};
   const findings: Finding[] = [];
-  for (const name of Object.keys(FULLNESS_VALUES) as StationName[]) {
+  for (const name of STATION_NAMES) {
     const read = plates.flatMap(({ plate, readings, stations }) => {
       const arch = stations.get(name);
       return arch ? [{ plate, source: readings.source, fullness: arch.fullness }] : [];
@@ -225,19 +232,35 @@ function fullnessValues(plates: readonly FittedPlate[]): ArchValues {
     const usable = read.filter(({ fullness }) => Math.abs(fullness.value) < FULLNESS_LIMIT);
     for (const { plate, fullness } of read.filter((one) => !usable.includes(one)))
       findings.push(tooFull(plate, name, fullness));
-    const [first] = usable;
-    if (!first) continue;
-    const all = usable.map(({ fullness }) => fullness);
-    findings.push(...platesDiffer(name, usable));
-    const of = [...new Set(usable.map(({ plate }) => plate))].join(' and ');
-    const from = [...new Set(usable.map(({ source }) => source))].join(' and ');
-    values[FULLNESS_VALUES[name]] = quantity(
-      meanOf(all),
-      'ratio',
-      `cross arch of the ${of} fitted to ${from}`,
-    );
+    const differ = platesDiffer(name, usable);
+    findings.push(...differ);
+    const of = (plate: Plate): readonly FullnessRead[] => usable.filter((one) => one.plate === plate);
+    const isFree = given[FULLNESS_VALUES[name]] === undefined;
+    const isOwn = isFree && differ.length > 0 && of('back').length > 0 && of('top').length > 0;
+    const shared = fullnessOf(isOwn ? of('back') : usable);
+    const own = isOwn ? fullnessOf(of('top')) : null;
+    if (shared) values[FULLNESS_VALUES[name]] = shared;
+    if (own) values[TOP_FULLNESS_VALUES[name]] = own;
   }
   return { values, findings };
+}
+
+/** The fullness that one plate was read to have at a station. */
+interface FullnessRead {
+  readonly plate: Plate;
+  readonly source: string;
+  readonly fullness: Estimate;
+}
+
+function fullnessOf(read: readonly FullnessRead[]): Quantity | null {
+  if (read.length === 0) return null;
+  const of = [...new Set(read.map(({ plate }) => plate))].join(' and ');
+  const from = [...new Set(read.map(({ source }) => source))].join(' and ');
+  return quantity(
+    meanOf(read.map(({ fullness }) => fullness)),
+    'ratio',
+    `cross arch of the ${of} fitted to ${from}`,
+  );
 }
 
 /** The mean by their ±; half their range, where that is more, is its own ±. */
