@@ -70,7 +70,14 @@ export {
 } from './quantity/index.ts';
 export {
   type BodyKind,
+  HAND_STUFF,
+  type HandBody,
+  type HandHold,
+  type HandPicture,
   type HoleKind,
+  handBody,
+  handLamp,
+  handPicture,
   type LampStand,
   type LitPlate,
   litPlate,
@@ -93,6 +100,7 @@ export {
   type ShownThickness,
   type ShownWidth,
   type SideKind,
+  seesTop,
   shownDrawing,
   shownHoles,
   shownPlate,

@@ -1,6 +1,7 @@
 import './page.css';
 import './photograph.css';
 import './styles/sheets.css';
+import './styles/views.css';
 import { render } from 'preact';
 import { openDesign } from './keeping/bring.ts';
 import { Page } from './Page.tsx';

@@ -1,3 +1,13 @@
+export {
+  HAND_STUFF,
+  type HandBody,
+  type HandHold,
+  type HandPicture,
+  handBody,
+  handLamp,
+  handPicture,
+  seesTop,
+} from './hand/index.ts';
 export { type LampStand, type LitPlate, litPlate } from './litPlate.ts';
 export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBody } from './shownBody.ts';
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';

@@ -13,6 +13,12 @@ import {
   designText,
   draft,
   type Finding,
+  type HandBody,
+  type HandHold,
+  type HandPicture,
+  handBody,
+  handLamp,
+  handPicture,
   type Instrument,
   type KeptGround,
   type LampStand,
@@ -83,6 +89,26 @@ function drawingsOf(design: Design): Checked<readonly Drawing[]> {
   return drawn.answer;
 }
 
+interface InHand {
+  readonly of: Instrument;
+  readonly body: HandBody;
+  readonly lit: string;
+  readonly lights: { readonly top: LitPlate; readonly back: LitPlate };
+}
+
+/** The body that is in the hand, with its light: turning it changes neither. */
+let inHand: InHand | null = null;
+
+function heldOf(instrument: Instrument, lamp: LampStand, stepMm: number): InHand {
+  const lit = `${lamp.fromRad} ${lamp.heightRad} ${stepMm}`;
+  const body = inHand?.of === instrument ? inHand.body : handBody(instrument);
+  if (inHand?.of !== instrument || inHand.lit !== lit) {
+    const light = (plate: 'top' | 'back') => litPlate(instrument, plate, 'finished', lamp, stepMm);
+    inHand = { of: instrument, body, lit, lights: { top: light('top'), back: light('back') } };
+  }
+  return inHand;
+}
+
 /** What the plate stood on that a hand last dragged at. */
 let ground: KeptGround | null = null;
 
@@ -126,6 +152,20 @@ const benchWork = {
     if (!instrument.ok) return instrument;
     const lit = litPlate(instrument.value, plate, 'finished', lamp, stepMm);
     return transfer(accept(lit), [lit.light.buffer, lit.inside.buffer]);
+  },
+  /** The body turned in the hand, under the lamp; `stepMm` is how finely its plates are lit. */
+  inHand(
+    design: Design,
+    hold: HandHold,
+    lamp: LampStand,
+    [width, height]: readonly [number, number],
+    stepMm: number,
+  ): Checked<HandPicture> {
+    const instrument = instrumentOf(design);
+    if (!instrument.ok) return instrument;
+    const { body, lights } = heldOf(instrument.value, lamp, stepMm);
+    const picture = handPicture(body, lights, handLamp(lamp, hold), hold, width, height);
+    return transfer(accept(picture), [picture.light.buffer, picture.stuff.buffer]);
   },
   drawings(design: Design): Checked<readonly ShownDrawing[]> {
     const drawings = drawingsOf(design);

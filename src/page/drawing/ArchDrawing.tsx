@@ -10,6 +10,7 @@ import {
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { design, edit, held, plate, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
+import { InHand, isInHand, turnOver } from './InHand.tsx';
 import { Lamp } from './Lamp.tsx';
 import { isLifeSize } from './lifeSize.ts';
 import { PlateLight } from './PlateLight.tsx';
@@ -43,8 +44,46 @@ export function ArchDrawing() {
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
-      {size && shown && place && (
+      {size && isInHand.value && (
         <>
+          <InHand lamp={lamp.value} size={size} />
+          <div class="lamp-place beside">
+            <Lamp
+              lamp={lamp.value}
+              set={(next) => {
+                lamp.value = next;
+              }}
+            />
+          </div>
+          <p class="ways">
+            <button type="button" class="pale" onClick={turnOver}>
+              {words().views.turnOver}
+            </button>
+            <button
+              type="button"
+              class="pale"
+              onClick={() => {
+                isInHand.value = false;
+              }}
+            >
+              {words().views.layDown}
+            </button>
+          </p>
+        </>
+      )}
+      {size && shown && place && !isInHand.value && (
+        <>
+          <p class="ways">
+            <button
+              type="button"
+              class="pale"
+              onClick={() => {
+                isInHand.value = true;
+              }}
+            >
+              {words().views.takeInHand}
+            </button>
+          </p>
           <PlateLight
             lamp={lamp.value}
             half={false}

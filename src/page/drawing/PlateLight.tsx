@@ -2,17 +2,13 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Checked, LampStand, LitPlate } from '../../core/index.ts';
 import { newestOnly, viewBench } from '../bench/bench.ts';
 import { design, plate } from '../store.ts';
+import { woodTone } from './woodTone.ts';
 
 /** mm between two places that are lit, while the lamp is carried and once it rests. */
 const CARRIED_MM = 1.6;
 const RESTING_MM = 0.55;
 /** ms of rest after which the fine picture is asked for. */
 const REST_MS = 140;
-
-/** Wood from deep shade to full light, sRGB. */
-const SHADE = [70, 44, 22] as const;
-const MIDDLE = [193, 146, 93] as const;
-const BRIGHT = [250, 235, 203] as const;
 
 /** One half of the plate as it looks under the lamp, clipped to it by who shows it. Placed in CSS pixels. */
 export function PlateLight({
@@ -72,16 +68,8 @@ function paint(canvas: HTMLCanvasElement, { columns, rows, light, inside }: LitP
     if (inside[at] === 0) continue;
     const share = (light[at] as number) / 255;
     for (let channel = 0; channel < 3; channel++)
-      picture.data[4 * at + channel] = tone(share, channel as 0 | 1 | 2);
+      picture.data[4 * at + channel] = woodTone(share, channel as 0 | 1 | 2);
     picture.data[4 * at + 3] = 255;
   }
   pen.putImageData(picture, 0, 0);
-}
-
-function tone(share: number, channel: 0 | 1 | 2): number {
-  const [from, to, along] =
-    share < 0.5
-      ? [SHADE[channel], MIDDLE[channel], 2 * share]
-      : [MIDDLE[channel], BRIGHT[channel], 2 * share - 1];
-  return from + (to - from) * along;
 }

@@ -4,6 +4,7 @@ import { namesDe } from './namesDe.ts';
 import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
 import { sheetsDe } from './sheetsDe.ts';
+import { viewsDe } from './viewsDe.ts';
 
 /** Jedes Wort der Seite auf Deutsch. */
 export const de: Words = {
@@ -237,6 +238,7 @@ export const de: Words = {
   cannotPrint:
     'Die Schablonen in wahrer Größe liegen als PDF im Paket (mitnehmen). Ein Browser druckt nicht in wahrer Größe.',
   sheets: sheetsDe,
+  views: viewsDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',

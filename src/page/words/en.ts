@@ -3,6 +3,7 @@ import { namesEn } from './namesEn.ts';
 import { profileEn } from './profileEn.ts';
 import { seeEn } from './seeEn.ts';
 import { sheetsEn } from './sheetsEn.ts';
+import { viewsEn } from './viewsEn.ts';
 
 /** Every word on the page, in English. The German catalogue has the same shape. */
 export const en = {
@@ -240,6 +241,7 @@ export const en = {
   cannotPrint:
     'The true-size templates are in the pack (take away), as a PDF. A browser does not print at true size.',
   sheets: sheetsEn,
+  views: viewsEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',
