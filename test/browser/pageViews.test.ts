@@ -71,4 +71,39 @@ describe('views of the page', () => {
       .locator('.sheets-foot', { hasText: '+0.27 % across and −0.07 % up' })
       .waitFor({ timeout: 30_000 });
   }, 90_000);
+
+  test('the body is taken in the hand, turned by keys and by the hand, and laid down again', async () => {
+    await goTo('arch');
+    await page.getByRole('button', { name: 'Take it in the hand' }).click({ timeout: 60_000 });
+    const hand = page.locator('.in-hand');
+    const picture = () => page.evaluate("document.querySelector('.in-hand').toDataURL().length");
+    await expect.poll(picture, { timeout: 30_000 }).toBeGreaterThan(20_000);
+    await hand.focus();
+    const before = await hand.getAttribute('aria-valuetext');
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => hand.getAttribute('aria-valuetext')).not.toBe(before);
+    await page.mouse.move(500, 400);
+    await page.mouse.down();
+    await page.mouse.move(620, 420, { steps: 4 });
+    await page.mouse.up();
+    await page.getByRole('button', { name: 'Now the top' }).click();
+    await page.getByRole('button', { name: 'Lay it on the paper' }).click();
+    await page.locator('.gauge').first().waitFor({ timeout: 30_000 });
+  }, 120_000);
+
+  test('the design as it came is laid over what it has become, and how they differ is told', async () => {
+    const slider = page.getByRole('slider', { name: 'lower bout' });
+    for (let nudge = 0; nudge < 2; nudge++) await slider.press('Shift+ArrowUp');
+    await page.getByRole('button', { name: 'Lay over it how it came' }).click();
+    await page.locator('.line.beside').waitFor({ timeout: 30_000 });
+    // Two millimetres wider is one on each side.
+    await page
+      .locator('.beside li', { hasText: /lies (0\.9\d|1\.0\d) mm inside at most/ })
+      .waitFor({ timeout: 30_000 });
+    await page.locator('.beside summary').click();
+    const row = page.locator('.beside-numbers tr', { hasText: /^lower bout/ });
+    expect(await row.locator('td').allInnerTexts()).toEqual(['208.0', '206.0']);
+    await page.getByRole('button', { name: 'Take it off' }).click();
+    expect(await page.locator('.line.beside').count()).toBe(0);
+  }, 120_000);
 });

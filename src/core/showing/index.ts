@@ -9,6 +9,7 @@ export {
   seesTop,
 } from './hand/index.ts';
 export { type LampStand, type LitPlate, litPlate } from './litPlate.ts';
+export { type ShownBeside, type ShownDifference, shownBeside } from './shownBeside.ts';
 export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBody } from './shownBody.ts';
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
 export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';

@@ -31,6 +31,7 @@ import {
   parseMakeOptions,
   piecesOf,
   readDesign,
+  type ShownBeside,
   type ShownBody,
   type ShownDrawing,
   type ShownHoles,
@@ -42,6 +43,7 @@ import {
   showable,
   showBody,
   showInstrument,
+  shownBeside,
   shownDrawing,
   shownHoles,
   shownPlate,
@@ -152,6 +154,13 @@ const benchWork = {
     if (!instrument.ok) return instrument;
     const lit = litPlate(instrument.value, plate, 'finished', lamp, stepMm);
     return transfer(accept(lit), [lit.light.buffer, lit.inside.buffer]);
+  },
+  /** Another design laid over this one; heights are those of one plate. */
+  beside(design: Design, other: Design, plate: 'back' | 'top'): Checked<ShownBeside> {
+    const second = showable(other);
+    if (!second.ok) return second;
+    const first = instrumentOf(design);
+    return first.ok ? accept(shownBeside(first.value, second.value, plate)) : first;
   },
   /** The body turned in the hand, under the lamp; `stepMm` is how finely its plates are lit. */
   inHand(

@@ -8,6 +8,7 @@ import {
   type ValueName,
 } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
+import { beside } from '../keeping/beside.ts';
 import { design, edit, held, plate, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { InHand, isInHand, turnOver } from './InHand.tsx';
@@ -140,6 +141,9 @@ function PlateLines({ shown, place }: { readonly shown: ShownPlate; readonly pla
         ))}
       </g>
       <path class="line edge" d={shown.outline.path} vector-effect="non-scaling-stroke" />
+      {beside.value && (
+        <path class="line beside" d={beside.value.outline.path} vector-effect="non-scaling-stroke" />
+      )}
       <path
         class="line centre"
         d={`M0 ${-20 / pxPerMm}V${shown.lengthMm + 20 / pxPerMm}`}

@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { overrule, type ShownBody, type ShownNote, type ShownWidth } from '../../core/index.ts';
+import { beside } from '../keeping/beside.ts';
 import { findingAt } from '../notebook/NumberList.tsx';
 import { body, design, edit, faults, findings, held, stop, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
@@ -61,6 +62,9 @@ function Lines({ shown, place }: { readonly shown: ShownBody; readonly place: Sh
           vector-effect="non-scaling-stroke"
         />
       ))}
+      {beside.value && (
+        <path class="line beside" d={beside.value.outline.path} vector-effect="non-scaling-stroke" />
+      )}
       <path
         class="line centre"
         d={`M0 ${-20 / pxPerMm}V${shown.lengthMm + 20 / pxPerMm}`}

@@ -6,6 +6,7 @@ import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
 import { beginProfile } from '../keeping/profiling.ts';
+import { Beside } from '../notebook/Beside.tsx';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { NumberList } from '../notebook/NumberList.tsx';
 import { design, edit, faults, findings, plate, stop, whole } from '../store.ts';
@@ -55,6 +56,7 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
             </button>
           </p>
         )}
+        {(name === 'outline' || name === 'form' || name === 'arch') && <Beside />}
         <p>
           <button type="button" class="linked" onClick={() => setAll(!isAll)}>
             {isAll ? said.fewNumbers : said.allNumbers}

@@ -1,3 +1,4 @@
+import { besideDe } from './besideDe.ts';
 import type { Words } from './en.ts';
 import { keptDe } from './keptDe.ts';
 import { namesDe } from './namesDe.ts';
@@ -239,6 +240,7 @@ export const de: Words = {
     'Die Schablonen in wahrer Größe liegen als PDF im Paket (mitnehmen). Ein Browser druckt nicht in wahrer Größe.',
   sheets: sheetsDe,
   views: viewsDe,
+  beside: besideDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',

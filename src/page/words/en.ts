@@ -1,3 +1,4 @@
+import { besideEn } from './besideEn.ts';
 import { keptEn } from './keptEn.ts';
 import { namesEn } from './namesEn.ts';
 import { profileEn } from './profileEn.ts';
@@ -242,6 +243,7 @@ export const en = {
     'The true-size templates are in the pack (take away), as a PDF. A browser does not print at true size.',
   sheets: sheetsEn,
   views: viewsEn,
+  beside: besideEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',
