@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ShownPage, ShownPages } from '../../core/index.ts';
-import { told, told } from '../words/sentences.ts';
+import { told } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import { SheetPaper } from './SheetPaper.tsx';
 
