@@ -36,6 +36,9 @@ test('every terrace carries what is left under it and how far it is cut down fro
   const written = plan.lettering.map(({ text }) => text);
   for (const { levelMm } of steps)
     expect(written).toContain(`${levelMm.toFixed(1)} / ${(18 - levelMm).toFixed(1)}`);
+  // On a print in tiles the upper sheet tells its lines apart too: all but the narrow crown.
+  const above = plan.lettering.filter(({ text, at }) => text.includes(' / ') && at.y > 200);
+  expect(above.length).toBeGreaterThanOrEqual(steps.length - 1);
 });
 
 test('every hole carries its depth and, in brackets, what is left under it', () => {

@@ -4,7 +4,10 @@ import {
   closeChain,
   containsPoint,
   joinChains,
+  mirrorChain,
   nearestOn,
+  placeChain,
+  reverseChain,
   sampleChain,
 } from '../curve/index.ts';
 import type { PlateArch, RoughNumbers, Terrace } from '../instrument/index.ts';
@@ -39,6 +42,9 @@ export function roughArchingDrawing(
   const edge = onDrawing(closeChain(joinChains(...arch.edge)));
   const box = boundsOf(edge);
   const lines = steps.map(({ half }) => onDrawing(half));
+  const upsideDown = lines.map((line) =>
+    reverseChain(mirrorChain(placeChain<'drawing'>(line, { turnRad: Math.PI, shift: [0, 0] }))),
+  );
   const scale = letteringScale(arch.bodyLengthMm);
   return {
     name: `rough-arching-plan-${arch.plate}`,
@@ -46,7 +52,9 @@ export function roughArchingDrawing(
     part: 'roughing',
     lines: [drawnLine('draw', edge), ...lines.map((line) => drawnLine('draw', line))],
     lettering: [
-      ...steps.flatMap((step, index) => figures(step, lines, index, scale)),
+      ...steps.flatMap((step, index) => figures(step, lines, index, scale, [0, Math.PI / 2])),
+      // Once more toward the neck, so that every sheet of a tiled plan tells its lines apart.
+      ...steps.flatMap((step, index) => figures(step, upsideDown, index, scale, [0]).map(turnedBack)),
       ...captionBelow(
         [
           `ROUGH ARCHING · ${arch.plate.toUpperCase()}`,
@@ -74,6 +82,7 @@ function figures(
   lines: readonly Chain<'drawing'>[],
   index: number,
   scale: number,
+  turnsRad: readonly number[],
 ): readonly Lettering[] {
   const [own, above] = [lines[index], lines[index + 1]].map((line) => line && lowerEndOf(line));
   const start = own?.line.vertices[0];
@@ -81,7 +90,7 @@ function figures(
   const roomMm = (above?.line.vertices[0]?.y ?? (own.topMm + start.y) / 2) - start.y;
   const text = `${levelMm.toFixed(1)} / ${depthMm.toFixed(1)}`;
   // A narrow crown holds them only along the centre line.
-  for (const turnRad of [0, Math.PI / 2])
+  for (const turnRad of turnsRad)
     for (let heightMm = FIGURE_MM * scale; heightMm >= LEAST_FIGURE_MM * scale; heightMm -= SHRINK_MM)
       for (let up = CLEAR_MM; up < roomMm; up += CLEAR_MM) {
         const x = BESIDE_CENTRE_MM + heightMm * Math.sin(turnRad);
@@ -89,6 +98,12 @@ function figures(
         if (liesBetween(written, own, above)) return [written];
       }
   return [];
+}
+
+/** Level lettering found on lines that were laid upside down, as it stands on them upright. */
+function turnedBack(written: Lettering): Lettering {
+  const { x, y } = written.at;
+  return { ...written, at: { x, y: -y - written.heightMm } };
 }
 
 /** The stretch of a terrace line that figures can come near, and all that lies inside it. */
