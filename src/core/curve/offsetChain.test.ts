@@ -19,6 +19,7 @@ import {
   reverseChain,
   sampleChain,
   segments,
+  selfCrossings,
 } from './index.ts';
 
 const outline = outlineChain(sampleHalf());
@@ -205,4 +206,27 @@ describe('laws of an offset', () => {
       { numRuns: 100 },
     );
   });
+});
+
+test('an edge of many short lines that bend slightly either way is offset at every distance', () => {
+  for (let bend = 1; bend <= 40; bend++) {
+    const count = 160;
+    const edge = Array.from({ length: count + 1 }, (_, index) => {
+      const x = 0.656229654947917 * index;
+      // Joints turn by a ten-thousandth to a hundredth of a radian: tails overlap by as much of the distance.
+      return { x, y: -8 - bend * 0.07 * Math.cos((2.3 * Math.PI * index) / count), bulge: 0 };
+    });
+    const right = edge.at(-1)?.x ?? 0;
+    const plate: Chain<'drawing'> = {
+      closed: true,
+      vertices: [...edge, { x: right, y: 14, bulge: 0 }, { x: 0, y: 14, bulge: 0 }],
+    };
+    for (const distanceMm of [-0.3, -0.75, -0.8, -1, 0.5]) {
+      const [loop, ...others] = offsetChain(plate, distanceMm, { join: 'mitre' });
+      expect(others).toEqual([]);
+      expect(selfCrossings(loop as Chain<'drawing'>)).toEqual([]);
+      const grownMm2 = areaOf(loop as Chain<'drawing'>) - areaOf(plate);
+      expect(grownMm2 / (distanceMm * lengthOf(plate))).toBeGreaterThan(0.9);
+    }
+  }
 });

@@ -41,9 +41,13 @@ export function rawOffset<F extends Frame>(
   const { rows } = source;
   const mitres: Kite<F>[] = [];
   for (let index = 0; index < source.count; index++) {
-    addMoved(pieces, rows, index * ROW, distanceMm);
     const row = index * ROW;
     const next = index + 1 === source.count ? 0 : row + ROW;
+    const before = index === 0 ? (source.count - 1) * ROW : row - ROW;
+    addMoved(pieces, rows, row, distanceMm, {
+      startMm: tailMm(rows, before, row, distanceMm),
+      endMm: tailMm(rows, row, next, distanceMm),
+    });
     const arriveX = rows[row + ARRIVE_X];
     const arriveY = rows[row + ARRIVE_Y];
     const leaveX = rows[next + LEAVE_X];
@@ -81,16 +85,41 @@ export function rawOffset<F extends Frame>(
   return { pieces, mitres };
 }
 
-function addMoved(pieces: ArcTable, rows: Float64Array, row: number, distanceMm: number): void {
+/** rad. Lines that turn by less are trimmed where they meet at once: their tails would lie too near to each other to be told apart. */
+const SLIGHT_TURN = 0.01;
+/** No unit. Of either line no more than this share is trimmed. */
+const TAIL_SHARE = 0.25;
+
+/** What two lines that close on each other at a slight turn run beyond the place where they meet once moved; 0 for all others. */
+function tailMm(rows: Float64Array, row: number, next: number, distanceMm: number): number {
+  if (rows[row + BULGE] !== 0 || rows[next + BULGE] !== 0) return 0;
+  const sin = rows[row + ARRIVE_X] * rows[next + LEAVE_Y] - rows[row + ARRIVE_Y] * rows[next + LEAVE_X];
+  const cos = rows[row + ARRIVE_X] * rows[next + LEAVE_X] + rows[row + ARRIVE_Y] * rows[next + LEAVE_Y];
+  if (sin * distanceMm >= 0 || cos < 0 || Math.abs(sin) > SLIGHT_TURN) return 0;
+  const tail = Math.abs((distanceMm * sin) / (1 + cos));
+  return tail < TAIL_SHARE * Math.min(lengthOfRow(rows, row), lengthOfRow(rows, next)) ? tail : 0;
+}
+
+function lengthOfRow(rows: Float64Array, row: number): number {
+  return Math.hypot(rows[row + END_X] - rows[row + START_X], rows[row + END_Y] - rows[row + START_Y]);
+}
+
+function addMoved(
+  pieces: ArcTable,
+  rows: Float64Array,
+  row: number,
+  distanceMm: number,
+  tails: { readonly startMm: number; readonly endMm: number },
+): void {
   const bulge = rows[row + BULGE];
   const radius = rows[row + RADIUS];
   if (radius > 0 && radius + (bulge > 0 ? distanceMm : -distanceMm) <= WELD_MM) return;
   const piece = addArc(
     pieces,
-    rows[row + START_X] + distanceMm * rows[row + LEAVE_Y],
-    rows[row + START_Y] - distanceMm * rows[row + LEAVE_X],
-    rows[row + END_X] + distanceMm * rows[row + ARRIVE_Y],
-    rows[row + END_Y] - distanceMm * rows[row + ARRIVE_X],
+    rows[row + START_X] + distanceMm * rows[row + LEAVE_Y] + tails.startMm * rows[row + LEAVE_X],
+    rows[row + START_Y] - distanceMm * rows[row + LEAVE_X] + tails.startMm * rows[row + LEAVE_Y],
+    rows[row + END_X] + distanceMm * rows[row + ARRIVE_Y] - tails.endMm * rows[row + ARRIVE_X],
+    rows[row + END_Y] - distanceMm * rows[row + ARRIVE_X] - tails.endMm * rows[row + ARRIVE_Y],
     bulge,
   );
   setHeadings(

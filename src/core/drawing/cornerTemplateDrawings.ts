@@ -45,10 +45,13 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
   const body = card(lastOf(arriving, SIDE_MM * scale), firstOf(leaving, SIDE_MM * scale), scale);
   const box = boundsOf(body);
   const shorter = SIDE_MM * scale * 0.6;
-  const scored = [lastOf(toApex, shorter, CLEAR_MM), firstOf(fromApex, shorter, CLEAR_MM)].map(
+  const wood = woodMm(apex, [arriving, leaving]);
+  const sting = tip ? stingOpening(apex, tip, [arriving, leaving]) : 'none';
+  const isPricked = sting === 'slot' || wood >= LEAST_WALL_MM;
+  const clearMm = isPricked ? CLEAR_MM : 0;
+  const scored = [lastOf(toApex, shorter, clearMm), firstOf(fromApex, shorter, clearMm)].map(
     (line): DrawnLine => ({ meaning: 'score', chain: onDrawing(line) }),
   );
-  const sting = tip ? stingOpening(apex, tip, [arriving, leaving]) : 'none';
   const { lengthMm, asideMm } = parts.purfling.corners[which].sting;
   // Where the card is widest: away from the waist.
   const lettered = which === 'lower' ? box.min.y + 2 * scale : box.max.y - BEHIND_MM * scale;
@@ -58,14 +61,18 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
     part: 'edge',
     lines: [
       { meaning: 'cut', chain: body },
-      {
-        meaning: 'cut-inside',
-        chain:
-          tip && sting === 'slot'
-            ? slotChain(apex, tip)
-            : circleChain<'drawing'>({ x: apex.x, y: apex.y }, PRICK_MM / 2, true),
-      },
-      ...(tip && sting === 'line' ? [stingLine(apex, tip)] : []),
+      ...(isPricked
+        ? [
+            {
+              meaning: 'cut-inside' as const,
+              chain:
+                tip && sting === 'slot'
+                  ? slotChain(apex, tip)
+                  : circleChain<'drawing'>({ x: apex.x, y: apex.y }, PRICK_MM / 2, true),
+            },
+          ]
+        : []),
+      ...(tip && sting === 'line' ? [stingLine(apex, tip, isPricked ? PRICK_MM / 2 : 0)] : []),
       ...scored,
     ],
     lettering: stackedLettering(['CORNER', `${which}, treble`, parts.name], {
@@ -73,7 +80,7 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
       max: { x: box.min.x + BEHIND_MM * scale, y: lettered + (BEHIND_MM - 2) * scale },
     }),
     notes: [
-      `Lay it on the edge near the ${which} corners; turn over for the other side. The corner end is ${parts.outline[`${which}Corner`].endWidthMm.toFixed(1)} mm wide. The hole pricks the mitre, where the outer lines of the purfling meet; ${STING_WORDS[sting]}${sting === 'none' ? '' : ` The point reaches ${lengthMm.toFixed(1)} mm beyond the mitre and bends ${asideMm.toFixed(1)} mm toward the waist.`}`,
+      `Lay it on the edge near the ${which} corners; turn over for the other side. The corner end is ${parts.outline[`${which}Corner`].endWidthMm.toFixed(1)} mm wide. ${isPricked ? 'The hole pricks the mitre, where the outer lines of the purfling meet' : 'Where both scored lines meet is the mitre of the purfling: prick or drill it through there; a hole cut so near to the end would break out'}; ${STING_WORDS[sting]}${sting === 'none' ? '' : ` The point reaches ${lengthMm.toFixed(1)} mm beyond the mitre and bends ${asideMm.toFixed(1)} mm toward the waist.`}`,
       CUTTING_CAUTION,
     ],
     count: 1,
@@ -98,10 +105,14 @@ function stingOpening(
   edge: readonly Chain<'body'>[],
 ): 'slot' | 'line' | 'none' {
   if (Math.hypot(tip.x - apex.x, tip.y - apex.y) <= PRICK_MM / 2) return 'none';
-  const end = [...edge.flatMap(({ vertices }, index) => vertices.at(index === 0 ? -1 : 0) ?? [])];
+  return woodMm(tip, edge) >= LEAST_WALL_MM ? 'slot' : 'line';
+}
+
+/** What a prick hole at a place leaves before the edge and the corner's end, mm. */
+function woodMm(at: Point<'body'>, edge: readonly Chain<'body'>[]): number {
+  const end = edge.flatMap(({ vertices }, index) => vertices.at(index === 0 ? -1 : 0) ?? []);
   const lines = [...edge, chainThrough<'body'>(end, false)].filter(({ vertices }) => vertices.length > 1);
-  const woodMm = Math.min(...lines.map((line) => nearestOn(line, tip).distanceMm)) - PRICK_MM / 2;
-  return woodMm >= LEAST_WALL_MM ? 'slot' : 'line';
+  return Math.min(...lines.map((line) => nearestOn(line, at).distanceMm)) - PRICK_MM / 2;
 }
 
 /** A slot as wide as a prick hole from one place to another: closed, clockwise. */
@@ -120,9 +131,9 @@ function slotChain(from: Point<'body'>, to: Point<'body'>): Chain<'drawing'> {
   };
 }
 
-/** From the rim of the hole at the mitre to the tip. */
-function stingLine(apex: Point<'body'>, tip: Point<'body'>): DrawnLine {
-  const share = PRICK_MM / 2 / Math.hypot(tip.x - apex.x, tip.y - apex.y);
+/** From the mitre, or from the rim of a hole there, to the tip. */
+function stingLine(apex: Point<'body'>, tip: Point<'body'>, holeMm: number): DrawnLine {
+  const share = holeMm / Math.hypot(tip.x - apex.x, tip.y - apex.y);
   const rim = { x: apex.x + share * (tip.x - apex.x), y: apex.y + share * (tip.y - apex.y) };
   return { meaning: 'score', chain: chainThrough<'drawing'>([rim, { x: tip.x, y: tip.y }], false) };
 }

@@ -20,7 +20,14 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
   const front = flat(reverseChain(profile.front));
   const opening = flat(pegbox.opening);
   const opensAtMm = alongTo(front, pegbox.opensFromMm);
-  const body = band(front.map(({ alongMm, fromNutMm }) => [alongMm, outsideWidth(pegbox, fromNutMm) / 2]));
+  const [beforeMm, halfNutMm] = [BEFORE_NUT_MM * scale, outsideWidth(pegbox, 0) / 2];
+  const body = band([
+    [-beforeMm, halfNutMm],
+    ...front.map(({ alongMm, fromNutMm }): [number, number] => [
+      alongMm,
+      outsideWidth(pegbox, fromNutMm) / 2,
+    ]),
+  ]);
   const hole = band(
     opening.map(({ alongMm, fromNutMm }) => [opensAtMm + alongMm, insideWidth(pegbox, fromNutMm, 0) / 2]),
   );
@@ -32,7 +39,7 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
     [
       withName(plan.name, Math.max(heightMm, LEAST_WHOLE_MM), lengthMm * 0.8, {
         before: 'PEGBOX FRONT · ',
-        after: ' · nut at this end',
+        after: ' · line: nut',
       }),
     ],
     { x: 3 * scale, y: 0 },
@@ -45,12 +52,21 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
   }));
   return headPiece('head-front', 'Pegbox, front', body, {
     holes: [{ ...hole, vertices: clockwise(hole) }],
+    scored: [
+      straightChain(false, [
+        [0, -halfNutMm],
+        [0, halfNutMm],
+      ]),
+    ],
     lettering: written,
     notes: [
-      `Of thin card, laid on the sawn front edge of the pegbox with its line of symmetry on the centre line: ${mm(pegbox.sizes.widthNutMm)} wide at the nut, ${mm(pegbox.sizes.widthThroatMm)} at the throat, walls ${mm(pegbox.sizes.wallNutMm)} and ${mm(pegbox.sizes.wallThroatMm)}. Draw round it and round the opening. The opening starts ${mm(pegbox.opensFromMm)} from the nut and ends ${mm(pegbox.sizes.webMm)} of wood before the throat.`,
+      `Of thin card, laid on the sawn front edge of the pegbox its scored line where the nut ends, the short piece beyond it on the neck, its middle on the centre line: ${mm(pegbox.sizes.widthNutMm)} wide at the nut, ${mm(pegbox.sizes.widthThroatMm)} at the throat, walls ${mm(pegbox.sizes.wallNutMm)} and ${mm(pegbox.sizes.wallThroatMm)}. Draw round it and round the opening. The opening starts ${mm(pegbox.opensFromMm)} from the nut and ends ${mm(pegbox.sizes.webMm)} of wood before the throat.`,
     ],
   });
 }
+
+/** mm on a violin. Card beyond the nut line, so that no thin strip is left before the opening. */
+const BEFORE_NUT_MM = 5;
 
 /** mm. Height of the first line of a text block. */
 const TITLE_MM = 3.4;
