@@ -1,6 +1,12 @@
 /** Whole designs of every family and size with nearly every number drawn off its habit, each on its own. */
 import { seededRandom } from '../../src/core/base/index.ts';
-import { type Design, draftDesign, NEEDED_VALUES, VALUES, type ValueName } from '../../src/core/design/index.ts';
+import {
+  type Design,
+  draftDesign,
+  NEEDED_VALUES,
+  VALUES,
+  type ValueName,
+} from '../../src/core/design/index.ts';
 import { type Family, nearestSize, valueAtLength } from '../../src/core/knowledge/index.ts';
 import { chosen } from '../../src/core/quantity/index.ts';
 

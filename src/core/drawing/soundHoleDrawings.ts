@@ -1,9 +1,15 @@
 import { boundsOf, type Chain, circleChain, placeChain, reverseChain } from '../curve/index.ts';
-import { type FlatHole, holeLaidFlat, type Instrument, MOST_STRAIN } from '../instrument/index.ts';
-import { captionBelow } from './caption.ts';
+import {
+  type FlatHole,
+  holeLaidFlat,
+  type Instrument,
+  MOST_STRAIN,
+  plateHeight,
+} from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
+import { holePlacementDrawing } from './holePlacementDrawing.ts';
 import { blockHeightMm, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
-import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
+import { letteringScale } from './outlineDrawingsMarks.ts';
 import { nameInLines, setupPiece } from './setupPiece.ts';
 
 /** Stands wherever sound holes are drilled, sawn or cut. */
@@ -11,8 +17,18 @@ const HOLE_CAUTION =
   'Knives and fret saws slip and drills grab thin spruce: clamp the top on a padded cradle, back it up where the drill comes out, both hands behind the edge, wear eye protection. Laser and router: follow the manual of the machine, never leave a laser alone.';
 
 /** The order of the work, as it is common practice. */
-const ORDER =
-  'Order: mark both holes and prick the eyes; drill or bore them from outside, a little small; open the line with a fret saw about a millimetre inside it, stem first, hooks last; cut to the line with the knife, along the grain out of the corners; nicks last. Thickness beside the holes is brought to measure before.';
+function order({ soundHoles }: Instrument): string {
+  const tipMm = Math.min(soundHoles.hole.upper.tipGapMm, soundHoles.hole.lower.tipGapMm);
+  return `Order, once the outside is finished and the top has its thickness, before the bar goes in: 1. draw both holes and prick the eyes; 2. look at both from the neck end, measure one against the other; 3. drill or bore the eyes from outside, ${mm(BORED_SMALL_MM)} small, a board pressed on the inside; 4. saw a millimetre inside the line, stem first, then each hook, and stop before the wing tips, where the hole is only ${mm(tipMm)} wide; 5. cut to the line with a thin sharp knife, many light cuts, the wing tips from their points inward so that their short grain is not levered off; 6. nicks last.`;
+}
+
+/** mm. What is left to the knife round a bored eye. */
+const BORED_SMALL_MM = 0.3;
+
+/** Which of the two holes lies right of the centre line, seen from outside, and which it is turned over. */
+function sides({ design }: Instrument): { readonly drawn: string; readonly other: string } {
+  return design.leftHanded ? { drawn: 'bass', other: 'treble' } : { drawn: 'treble', other: 'bass' };
+}
 
 /** mm on an ordinary violin. Stuff round the hole in a template. */
 const ROUND_MM = 8;
@@ -26,7 +42,7 @@ export function soundHoleDrawings(instrument: Instrument): readonly Drawing[] {
     planTemplate(instrument, flat),
     ...(flat ? [flatTemplate(instrument, flat)] : []),
     drillPlate(instrument),
-    placement(instrument),
+    holePlacementDrawing(instrument),
   ];
 }
 
@@ -65,18 +81,20 @@ function planTemplate(instrument: Instrument, flat: FlatHole | null): Drawing {
         [
           'SOUND HOLE · PLAN',
           ...named(instrument, innerNick.x),
-          'straight edge: centre line',
-          'turn over for the other',
+          `${sides(instrument).drawn} side, outside up`,
+          'left edge: centre line',
+          `turn over for the ${sides(instrument).other}`,
         ],
         innerNick.x,
         scale,
-      ),
+      ).concat(neckEnd(high, box.min.x, scale)),
       notes: [
-        `Treble side, seen from outside, neck up; turned over it is the bass one. In plan: ${mm(drafted.areaMm2, 0)}² open, ${mm(drafted.perimeterMm, 0)} round, eyes ${mm(drafted.eyesApartMm)} apart. For stiff stuff that is held level over the top, the line carried down square to the gluing face. Stuff that bends onto the arch takes the other template, laid flat.`,
+        `${capital(sides(instrument).drawn)} side, seen from outside, neck up; turned over it is the ${sides(instrument).other} one. In plan: ${mm(drafted.areaMm2, 0)}² open, ${mm(drafted.perimeterMm, 0)} round, eyes ${mm(drafted.eyesApartMm)} apart. For stiff stuff that is held level over the top, the line carried down square to the gluing face. Stuff that bends onto the arch takes the other template, laid flat.`,
         flat === null
           ? 'The hole comes so near to the edge that it cannot be laid flat from the arch: there is no template that hugs it.'
           : `Laid flat, the stem is ${mm(flat.stemMm - flat.planStemMm, 2)} wider and the opening ${(100 * (flat.areaMm2 / flat.planAreaMm2 - 1)).toFixed(1)} % larger; where it fits best the lines part by ${mm(flat.offPlanMm, 2)} at most.`,
-        `The scored line is the bridge line; the outer nick lies higher than the inner one, as on the holes that the shape was fitted to. ${ORDER}`,
+        'The scored line is the bridge line; the outer nick lies higher than the inner one, as on the holes that the shape was fitted to.',
+        order(instrument),
       ],
     },
   );
@@ -95,6 +113,15 @@ function bridgeMarks(innerX: number, outerX: number, rightX: number): readonly C
     ]),
   ];
 }
+
+/** Says at the top of a template where the neck is. */
+function neckEnd(highMm: number, roomMm: number, scale: number): readonly Lettering[] {
+  return textBlock(['neck end'], { x: MARGIN_MM, y: highMm - MARGIN_MM * scale }, roomMm - MARGIN_MM, {
+    scale,
+  });
+}
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 /** mm. From the point of a nick to the line that points at it. */
 const NICK_GAP_MM = 0.8;
@@ -143,16 +170,24 @@ function flatTemplate(instrument: Instrument, flat: FlatHole): Drawing {
           { x: upTo, y: innerNick.y, bulge: 0 },
         ],
       },
+      ...(flat.bridgeMark ? [same(flat.bridgeMark)] : []),
     ],
     lettering: words(
-      ['SOUND HOLE · FLAT', ...named(instrument, innerNick.x), 'lies on the arch', 'left edge: centre line'],
+      [
+        'SOUND HOLE · FLAT',
+        ...named(instrument, innerNick.x),
+        `${sides(instrument).drawn} side, on the arch`,
+        'left edge: centre line',
+        `turn over for the ${sides(instrument).other}`,
+      ],
       innerNick.x,
       scale,
-    ),
+    ).concat(neckEnd(ends.high, box.min.x, scale)),
     notes: [
-      `For card, film or thin sheet that bends onto the finished arch: left edge along the centre line, scored line on the bridge line. Treble side, neck up; turned over it is the bass one. Its left edge ${bend < STRAIGHT_MM ? 'is straight' : `bows by ${mm(bend, 2)}, as the arch asks`}.`,
+      `For card, film or thin sheet that bends onto the finished arch: left edge along the centre line, scored line on the bridge line, lettered side up. ${capital(sides(instrument).drawn)} side, neck up; turned over it is the ${sides(instrument).other} one. Hold it with bits of low-tack tape, not by hand. Its left edge ${bend < STRAIGHT_MM ? 'is straight' : `bows by ${mm(bend, 2)}, as the arch asks`}.`,
       `Against the plan: stem ${mm(stemMm, 2)} instead of ${mm(planStemMm, 2)}, eyes ${mm(eyesApartMm)} apart, opening ${areaMm2.toFixed(0)} mm² instead of ${planAreaMm2.toFixed(0)}, centre line to inner nick ${mm(innerNick.x, 2)} instead of ${mm(instrument.soundHoles.innerNick.x, 2)}; laid on it as well as can be, no place is farther off than ${mm(offPlanMm, 2)}.`,
-      `A sheet cannot follow an arch that bends both ways without some stretching: ${(100 * flat.strainMost).toFixed(2)} % at most, ${(100 * flat.strainRms).toFixed(2)} % on the whole.${flat.strainMost > MOST_STRAIN ? ' That is more than 1 %: cut the template in two at the bridge line and lay each half by its own eye.' : ''} ${ORDER}`,
+      `A sheet cannot follow an arch that bends both ways without some stretching: ${(100 * flat.strainMost).toFixed(2)} % at most, ${(100 * flat.strainRms).toFixed(2)} % on the whole.${flat.strainMost > MOST_STRAIN ? ' That is more than 1 %: cut the template in two at the bridge line and lay each half by its own eye.' : ''}`,
+      order(instrument),
     ],
   });
 }
@@ -220,10 +255,22 @@ function drillPlate(instrument: Instrument): Drawing {
           roomMm,
           { scale },
         ),
+        ...textBlock(
+          [`${sides(instrument).other} side`],
+          { x: MARGIN_MM - right, y: MARGIN_MM * scale + blockHeightMm(1, scale) },
+          roomMm,
+          { scale },
+        ),
+        ...textBlock(
+          [`${sides(instrument).drawn} side`],
+          { x: innerNick.x + MARGIN_MM, y: MARGIN_MM * scale + blockHeightMm(1, scale) },
+          right - innerNick.x - 2 * MARGIN_MM,
+          { scale },
+        ),
       ],
       notes: [
-        `Long score on the centre joint, cross score on the bridge line ${mm(instrument.soundHoles.stopMm)} from the upper end; held level over the top. Prick through the four holes: middles of the eyes, ${mm(upperEye.centre.x)} and ${mm(lowerEye.centre.x)} from the centre line, ${mm(upperEye.centre.y - bridgeLineMm)} above and ${mm(bridgeLineMm - lowerEye.centre.y)} below the bridge line. Ticks: points of the inner nicks.`,
-        `Eyes are bored to ${mm(upperEye.diameterMm)} and ${mm(lowerEye.diameterMm)}, square to the gluing face; start 0.3 mm small. Check both sides against each other before any hole is opened.`,
+        `Long score on the centre joint, cross score on the bridge line ${mm(instrument.soundHoles.stopMm)} from the upper end; laid on the ridge of the finished top, lettered side up, and held level: over the upper eyes it stands ${mm(dropTo(instrument, upperEye.centre))} off the wood, over the lower ones ${mm(dropTo(instrument, lowerEye.centre))}, so go down square to the plate with a thin drill or a long awl. Prick through the four holes: middles of the eyes, ${mm(upperEye.centre.x)} and ${mm(lowerEye.centre.x)} from the centre line, ${mm(upperEye.centre.y - bridgeLineMm)} above and ${mm(bridgeLineMm - lowerEye.centre.y)} below the bridge line. Ticks: points of the inner nicks.`,
+        `Eyes are bored to ${mm(upperEye.diameterMm)} and ${mm(lowerEye.diameterMm)}, square to the gluing face; start ${mm(BORED_SMALL_MM)} small. Check both sides against each other before any hole is opened.`,
       ],
     },
   );
@@ -232,63 +279,13 @@ function drillPlate(instrument: Instrument): Drawing {
 /** mm at the usual size. */
 const NICK_TICK_MM = 3;
 
-function placement(instrument: Instrument): Drawing {
-  const { plan, soundHoles, hollows } = instrument;
-  const { treble, bass, bridgeLineMm, nearestEdge, lowerEye, rule, hole } = soundHoles;
-  const edge = onDrawing(plan.outline.chain);
-  const box = boundsOf(edge);
-  const scale = scaleOf(instrument);
-  const level = (y: number, halfMm: number): Chain<'drawing'> =>
-    straightChain(false, [
-      [-halfMm, y],
-      [halfMm, y],
-    ]);
-  const bar = hollows.barAndPost.bar;
-  const barLine = straightChain(false, [
-    [bar.from.x, bar.from.y],
-    [bar.to.x, bar.to.y],
-  ]);
-  const off = hole.eyesApartMm - rule.eyesApartMm;
-  return {
-    name: 'sound-holes-placed',
-    title: 'Sound holes on the top',
-    part: 'soundHoles',
-    lines: [
-      drawnLine('draw', edge),
-      drawnLine('draw', onDrawing(treble)),
-      drawnLine('draw', onDrawing(bass)),
-      {
-        ...drawnLine(
-          'draw',
-          straightChain(false, [
-            [0, box.min.y],
-            [0, box.max.y],
-          ]),
-        ),
-        centreLine: true,
-      },
-      drawnLine('draw', level(bridgeLineMm, soundHoles.innerNick.x - NICK_GAP_MM)),
-      { ...drawnLine('draw', barLine), centreLine: true },
-    ],
-    lettering: captionBelow(
-      [
-        'SOUND HOLES · PLACE ON THE TOP',
-        plan.name,
-        `seen from outside; bridge line ${mm(soundHoles.stopMm)} from the upper end; dash-dotted: centre line, middle of the bar`,
-        `upper eyes ${mm(soundHoles.sizes.upperEyesApartMm)} apart, lower eye ${mm(lowerEye.toEdgeMm)} from the edge, hole ${mm(soundHoles.sizes.lengthMm)} long`,
-      ],
-      { x: box.min.x, y: box.min.y },
-      { scale, mostMm: box.max.x - box.min.x },
-    ),
-    notes: [
-      `Nearest to the edge a hole comes to ${mm(nearestEdge.distanceMm)}. Eyes ${mm(hole.eyesApartMm)} apart, ${mm(Math.abs(off))} ${off < 0 ? 'less' : 'more'} than a published rule of dividers has (${mm(rule.eyesApartMm)}); its lower eyes lie ${mm(rule.lowerXMm)} from the centre line, here ${mm(lowerEye.centre.x)}, and ${mm(rule.lowerFromTopMm)} from the upper end, here ${mm(plan.outline.bodyLengthMm - lowerEye.centre.y)}. It does not say where its pins stand: taken 4 mm inside the ends of a 355 body. One maker’s reading of old violins, not a law.`,
-      'In plan: on the arch the lines lie a little farther out; transfer by the templates, not by pressing this sheet onto the wood.',
-    ],
-    count: 1,
-    routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
-  };
+/** How far a place of the top lies below its ridge at the bridge line, mm. */
+function dropTo(
+  { plates, soundHoles }: Instrument,
+  { x, y }: { readonly x: number; readonly y: number },
+): number {
+  return (
+    plateHeight(plates.top, 0, soundHoles.bridgeLineMm, 'finished') -
+    plateHeight(plates.top, x, y, 'finished')
+  );
 }

@@ -25,8 +25,9 @@ export interface FlatHole {
   readonly chain: Chain<'section'>;
   /** The centre line beside the hole, running up. */
   readonly centreLine: Chain<'section'>;
-  /** The bridge line from the centre line to the inner nick. */
+  /** The bridge line from the centre line to the inner nick, and a mark of it beyond the hole where the arch reaches as far. */
   readonly bridgeLine: Chain<'section'>;
+  readonly bridgeMark: Chain<'section'> | null;
   /** Centres of the eyes, and the point of the inner nick. */
   readonly upperEye: Point<'section'>;
   readonly lowerEye: Point<'section'>;
@@ -88,18 +89,23 @@ export function flatHole(arch: PlateArch, outline: Chain<'body'>, holes: PlacedH
     (_, index) => low + ((high - low) * index) / CENTRE_PLACES,
   );
   const { stem } = holes;
+  const level = (from: number, to: number): Chain<'section'> =>
+    throughPieces(
+      Array.from({ length: CENTRE_PLACES + 1 }, (_, index) =>
+        place(point(from + ((to - from) * index) / CENTRE_PLACES, holes.bridgeLineMm)),
+      ),
+      false,
+    );
+  const markFrom = stem.outer.x + MARK_SHARES[0] * arch.bodyLengthMm;
+  const mark = level(markFrom, markFrom + MARK_SHARES[1] * arch.bodyLengthMm);
   return {
     chain,
     centreLine: throughPieces(
       levels.map((y) => place(point(0, y))),
       false,
     ),
-    bridgeLine: throughPieces(
-      Array.from({ length: CENTRE_PLACES + 1 }, (_, index) =>
-        place(point((holes.innerNick.x * index) / CENTRE_PLACES, holes.bridgeLineMm)),
-      ),
-      false,
-    ),
+    bridgeLine: level(0, holes.innerNick.x),
+    bridgeMark: mark.vertices.some(({ x, y }) => Number.isNaN(x + y)) ? null : mark,
     upperEye: place(holes.upperEye.centre),
     lowerEye: place(holes.lowerEye.centre),
     innerNick: place(holes.innerNick),
@@ -127,6 +133,9 @@ function slopeAt(arch: PlateArch, { x, y }: Point<'body'>): number {
   const along = (height(0, SLOPE_MM) - height(0, -SLOPE_MM)) / (2 * SLOPE_MM);
   return Math.atan(Math.hypot(across, along));
 }
+
+/** From the outer edge of the stem to where the bridge line goes on, clear of the outer nick, and how far it goes: 2.5 and 4 mm on an ordinary violin. */
+const MARK_SHARES = [2.5 / 355, 4 / 355] as const;
 
 /** Even number of steps along the lines that are carried along. */
 const CENTRE_PLACES = 8;
