@@ -1,17 +1,42 @@
-import type { Point } from '../base/index.ts';
-import { type Chain, containsPoint, nearestOn, outlineChain, sampleChain } from '../curve/index.ts';
-import { type EdgeState, type Instrument, type Plate, placeWords, plateField } from '../instrument/index.ts';
-import { compareFields, type DifferencePlace, type FieldDifference } from '../surface/index.ts';
+import { type Point, point } from '../base/index.ts';
+import {
+  type Chain,
+  containsPoint,
+  nearestOn,
+  outlineChain,
+  sampleChain,
+  spansContain,
+} from '../curve/index.ts';
+import {
+  type EdgeState,
+  type HollowPlate,
+  type Instrument,
+  type Plate,
+  placeWords,
+  plateField,
+  thicknessAt,
+} from '../instrument/index.ts';
+import {
+  compareFields,
+  type DifferencePlace,
+  type FieldDifference,
+  type HeightField,
+} from '../surface/index.ts';
 import { channelArea, insideArea } from './channelArea.ts';
 import { LETTERED_FOR_MM } from './contourPlan.ts';
+import { differingNumbers } from './differingNumbers.ts';
 
 /** One plate of two designs, lower end on lower end and centre line on centre line. */
 export interface DesignDifference {
   readonly heights: FieldDifference;
   /** Where the other outline lies farthest outside (positive) and inside the first, treble half; null where nowhere by so much. */
   readonly outline: { readonly out: OutlinePlace | null; readonly in: OutlinePlace | null };
+  /** Where the plates differ most in thickness, where both are hollow; null where nowhere by so much. */
+  readonly thickness: DifferencePlace | null;
   /** What differs most, a sentence each. */
   readonly says: readonly string[];
+  /** The numbers of both designs that differ, a sentence each. */
+  readonly numbers: readonly string[];
 }
 
 export interface OutlinePlace {
@@ -42,7 +67,34 @@ export function compareDesigns(
     leastMm: LEAST_MM,
   });
   const outline = outlineDifference(one, two);
-  return { heights, outline, says: sentences(first, plate, heights, outline) };
+  const thickness = thicknessDifference(first.hollows[plate], other.hollows[plate], inner, size);
+  return {
+    heights,
+    outline,
+    thickness,
+    says: sentences(first, plate, heights, thickness, outline),
+    numbers: differingNumbers(first, other),
+  };
+}
+
+/** Where the maps of both plates differ most, over the places of a field that lie inside linings and blocks of both. */
+function thicknessDifference(
+  one: HollowPlate,
+  two: HollowPlate,
+  places: HeightField,
+  size: number,
+): DifferencePlace | null {
+  const { columns, fromXMm, fromYMm, stepMm } = places;
+  const fieldOf = ({ thickness, lineSpans }: HollowPlate): HeightField => ({
+    ...places,
+    zMm: places.zMm.map((z, index) => {
+      const [x, y] = [fromXMm + (index % columns) * stepMm, fromYMm + Math.floor(index / columns) * stepMm];
+      const isHollow = !Number.isNaN(z) && spansContain(lineSpans, point(x, y));
+      return isHollow ? thicknessAt(thickness, x, y) : Number.NaN;
+    }),
+  });
+  const choice = { most: 1, apartMm: APART_MM * size, leastMm: LEAST_MM };
+  return compareFields(fieldOf(one), fieldOf(two), choice).worst[0] ?? null;
 }
 
 /** mm that stretches between the compared places of an outline leave it. */
@@ -65,6 +117,7 @@ function sentences(
   first: Instrument,
   plate: Plate,
   { worst, rmsMm }: FieldDifference,
+  thickness: DifferencePlace | null,
   outline: DesignDifference['outline'],
 ): readonly string[] {
   const heights =
@@ -81,7 +134,11 @@ function sentences(
           `The other outline lies ${Math.abs(place.offMm).toFixed(2)} mm ${place.offMm > 0 ? 'outside' : 'inside'} at most: ${placeWords(first.plan.outline, place.at.x, place.at.y)}.`,
         ],
   );
-  return [...heights, ...(edges.length > 0 ? edges : [`Outlines: alike to ${LEAST_MM} mm.`])];
+  const thick =
+    thickness === null
+      ? `Thickness of the ${plate}: alike to ${LEAST_MM} mm everywhere.`
+      : `The other is ${Math.abs(thickness.differenceMm).toFixed(2)} mm ${thickness.differenceMm > 0 ? 'thicker' : 'thinner'} at most: ${placeWords(first.plan.outline, thickness.xMm, thickness.yMm)}.`;
+  return [...heights, thick, ...(edges.length > 0 ? edges : [`Outlines: alike to ${LEAST_MM} mm.`])];
 }
 
 function heightSentence(first: Instrument, { xMm, yMm, differenceMm }: DifferencePlace): string {

@@ -133,6 +133,7 @@ test('a design is like itself; one with a higher arch is told to be higher, by h
   const request = asked({ of: 'difference', with: 'other.json' });
   expect(pictureOf(request, design).says).toEqual([
     'Heights of the back: alike to 0.05 mm everywhere.',
+    'Thickness of the back: alike to 0.05 mm everywhere.',
     'Outlines: alike to 0.05 mm.',
   ]);
   const higher = designOf({ archHeightBack: (design.values.archHeightBack?.value ?? 0) + 1 });
@@ -140,7 +141,12 @@ test('a design is like itself; one with a higher arch is told to be higher, by h
   expect(says[1]).toMatch(
     /^The other is 1\.00 mm higher: waist, on the centre line, 12\d mm above the lower end\.$/,
   );
-  expect(says.at(-1)).toBe('Outlines: alike to 0.05 mm.');
+  expect(says).toContain('Outlines: alike to 0.05 mm.');
+  expect(says.filter((line) => line.startsWith('arch'))).toEqual([
+    expect.stringMatching(/^archHeightBack: [\d.]+ mm, in the other [\d.]+ mm\.$/),
+  ]);
+  const thinner = designOf({ thicknessBackMiddle: (design.values.thicknessBackMiddle?.value ?? 0) - 0.5 });
+  expect(pictureOf(request, thinner).says[1]).toMatch(/^The other is 0\.[45]\d mm thinner at most: waist/);
   const wider = designOf({ bodyLength: 254 });
   expect(pictureOf(request, wider).says.join('\n')).toMatch(
     /The other outline lies 4\.00 mm outside at most: upper end, on the centre line/,

@@ -129,7 +129,7 @@ function difference(
   const found = compareDesigns(instrument, second.value, plate, state);
   return accept({
     sheet: differencePicture(instrument, second.value, plate, found),
-    says: found.says,
+    says: [...found.says, ...found.numbers],
     findings: [],
   });
 }
