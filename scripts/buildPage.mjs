@@ -1,7 +1,9 @@
-// Builds the page into one file that opens by a double click: dist/page/garland.html, with everything it needs in it.
+// Builds the page into one file that opens by a double click: dist/page/garland.html, with everything it needs in it; and
+// beside it what a server gives along so that the page can be installed.
 import { createHash } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import sharp from 'sharp';
 import { build } from 'vite';
 
 const root = resolve(import.meta.dirname, '..');
@@ -30,20 +32,35 @@ export async function buildPage(folder = join(root, 'dist', 'page')) {
     throw new Error(`the page does not fit in one file: ${output.map((part) => part.fileName).join(', ')}`);
   mkdirSync(folder, { recursive: true });
   const path = join(folder, 'garland.html');
-  writeFileSync(path, oneFile(script.code, String(style.source)));
+  const page = oneFile(script.code, String(style.source));
+  writeFileSync(path, page);
+  // Beside it what only a server's page asks for: it can be installed, and goes on without its server.
+  const served = join(root, 'src', 'page', 'served');
+  copyFileSync(join(served, 'garland.webmanifest'), join(folder, 'garland.webmanifest'));
+  for (const size of [192, 512])
+    await sharp(join(served, 'icon.svg'))
+      .resize(size, size)
+      .png()
+      .toFile(join(folder, `icon-${size}.png`));
+  const version = createHash('sha256').update(page).digest('hex').slice(0, 16);
+  const service = readFileSync(join(served, 'service.js'), 'utf8').replace('VERSION', version);
+  writeFileSync(join(folder, 'service.js'), service);
   return path;
 }
 
 /** Script and style in the page, each let in by its hash; nothing else may run, and nothing may be fetched. */
 function oneFile(code, css) {
+  const icon = readFileSync(join(root, 'src', 'page', 'served', 'icon.svg'), 'utf8');
   // Inside a script element these would end it.
   const script = code.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
   const policy = [
     "default-src 'none'",
     `script-src '${hashOf(script)}'`,
     `style-src '${hashOf(css)}'`,
-    'worker-src blob:',
-    'img-src blob: data:',
+    // Its own server gives the worker, manifest and icon that let it be installed; from disk there is no such server.
+    "worker-src blob: 'self'",
+    "manifest-src 'self'",
+    "img-src blob: data: 'self'",
     'font-src data:',
     "base-uri 'none'",
     "form-action 'none'",
@@ -56,6 +73,7 @@ function oneFile(code, css) {
     <meta name="viewport" content="width=device-width, initial-scale=1" />
     <meta name="color-scheme" content="light dark" />
     <title>Garland</title>
+    <link rel="icon" href="data:image/svg+xml,${encodeURIComponent(icon)}" />
     <style>${css}</style>
   </head>
   <body>

@@ -3,6 +3,7 @@ import './photograph.css';
 import './styles/sheets.css';
 import './styles/views.css';
 import { render } from 'preact';
+import { letInstall } from './installed.ts';
 import { openDesign } from './keeping/bring.ts';
 import { Page } from './Page.tsx';
 
@@ -13,3 +14,5 @@ render(<Page />, room);
 /** A page that was served with a design has it in a block of its own. */
 const given = document.getElementById('given-design')?.textContent;
 if (given) void openDesign(JSON.parse(given));
+
+letInstall();

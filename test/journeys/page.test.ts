@@ -36,6 +36,10 @@ test('the page is served on this machine, with a design on its bench, and nothin
   const given = /id="given-design">(.*?)<\/script>/s.exec(page)?.[1] ?? '';
   expect(JSON.parse(given)).toMatchObject({ format: 'garland-design', family: 'viola' });
   expect(page).toContain("default-src 'none'");
+  for (const name of ['garland.webmanifest', 'service.js', 'icon-192.png', 'icon-512.png'])
+    expect((await fetch(address + name)).status, name).toBe(200);
+  // What a browser keeps for later is the page alone, never somebody's design.
+  expect(await (await fetch(`${address}garland.html`)).text()).not.toContain('id="given-design">{');
   expect((await fetch(`${address}../package.json`)).status).toBe(404);
   expect((await fetch(address, { method: 'POST' })).status).toBe(404);
   folder.remove();

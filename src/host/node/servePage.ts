@@ -1,11 +1,20 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { accept, type Checked, refuse } from '../../core/index.ts';
 
 /** The page as it was built, beside the built program. */
-const PAGE = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', 'page', 'garland.html');
+const FOLDER = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', 'page');
+const PAGE = join(FOLDER, 'garland.html');
+
+/** What lies beside the page and lets it be installed. */
+const BESIDE: Readonly<Record<string, string>> = {
+  '/garland.webmanifest': 'application/manifest+json',
+  '/service.js': 'text/javascript; charset=utf-8',
+  '/icon-192.png': 'image/png',
+  '/icon-512.png': 'image/png',
+};
 
 /** A page that is served until it is closed. */
 export interface ServedPage {
@@ -22,17 +31,18 @@ export async function servePage(port: number, designText?: string): Promise<Chec
   if (!page.ok) return page;
   const server = createServer((asked, answer) => {
     const path = new URL(asked.url ?? '/', 'http://localhost').pathname;
-    if (asked.method !== 'GET' || (path !== '/' && path !== '/garland.html')) {
+    const given = asked.method === 'GET' ? answerTo(path, page.value) : null;
+    if (given === null) {
       answer.writeHead(404).end();
       return;
     }
     answer.writeHead(200, {
-      'content-type': 'text/html; charset=utf-8',
+      'content-type': given.kind,
       'cache-control': 'no-store',
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
     });
-    answer.end(page.value);
+    answer.end(given.bytes);
   });
   const begun = await new Promise<NodeJS.ErrnoException | null>((settle) => {
     server.once('error', settle);
@@ -49,6 +59,20 @@ export async function servePage(port: number, designText?: string): Promise<Chec
     },
   });
 }
+
+/** What a path stands for: the page with the design on its bench, the page alone, or what lies beside it. */
+function answerTo(
+  path: string,
+  page: string,
+): { readonly kind: string; readonly bytes: string | Uint8Array } | null {
+  if (path === '/') return { kind: HTML, bytes: page };
+  if (path === '/garland.html') return { kind: HTML, bytes: readFileSync(PAGE) };
+  const kind = BESIDE[path];
+  if (kind === undefined || !existsSync(join(FOLDER, path))) return null;
+  return { kind, bytes: readFileSync(join(FOLDER, path)) };
+}
+
+const HTML = 'text/html; charset=utf-8';
 
 /** The page's text; a design goes along in a block that no browser runs. */
 function pageText(designText: string | undefined): Checked<string> {
