@@ -1,10 +1,12 @@
-// Screenshots of every view of the page in three widths, by day and in the evening, to be looked at: out/review.
+// Screenshots of every view of the page in three widths, by day and in the evening, to be looked at: out/review. `--light`: by
+// day alone; `--bring-in`: only what is brought in.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 import { buildPage } from './buildPage.mjs';
 import { root } from './prepare.mjs';
+import { bringInViews } from './reviewBringIn.mjs';
 
 const folder = join(root, 'out', 'review');
 mkdirSync(folder, { recursive: true });
@@ -26,6 +28,11 @@ for (const [width, height] of [
       await page.screenshot({ path: join(folder, `${width}-${colorScheme}-${name}.png`) });
     };
     await keep('empty');
+    if (process.argv.includes('--bring-in')) {
+      await bringInViews(page, keep);
+      await context.close();
+      continue;
+    }
     await traced(page, keep);
     for (const [place, name] of STOPS.entries()) {
       await page

@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import axe from 'axe-core';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { markerFinder, readDesign, requestOf, trace } from '../../src/core/index.ts';
 import { readPhotograph } from '../../src/host/index.ts';
@@ -128,7 +129,7 @@ describe('bringing in', () => {
   test('a photograph without a sheet asks for a length, and how it was taken', async () => {
     await bring(WITHOUT_SHEET);
     await page.getByText('No printed sheet is to be seen in it. What else gives its size?').waitFor();
-    await page.getByLabel('lengths I measured').check();
+    expect(await page.getByLabel('lengths I measured').isChecked()).toBe(true);
     expect(await page.getByLabel('edge above the sheet').count()).toBe(0);
     expect(await page.getByLabel('over the arch').count()).toBe(0);
     await page.getByLabel('body length').fill('356,5');
@@ -161,6 +162,125 @@ describe('bringing in', () => {
     expect(design.outline.request.meant).toEqual({ asymmetry: 'keep' });
   }, 300_000);
 
+  test('a scale bar is drawn along in the picture: one step, and the length follows from it', async () => {
+    await bring(WITHOUT_SHEET);
+    await page.getByLabel('scan or life-size print').check();
+    await page.getByRole('button', { name: 'Draw along a scale bar' }).click();
+    const box = await page.locator('.hand-layer').boundingBox();
+    if (box === null) throw new Error('nothing to draw on');
+    // As long as the body itself, which ends at these heights of the window.
+    const [x, upper, lower] = [box.x + 100, 166, 732];
+    await page.mouse.move(x, upper);
+    await page.mouse.down();
+    await page.mouse.move(x, lower, { steps: 8 });
+    await page.mouse.up();
+    await page.locator('.take-back', { hasText: 'scale bar' }).waitFor();
+    await page.getByLabel('length of the scale bar').fill('356.5');
+    await find();
+    expect(Math.abs((await numberOf('body length')) / TRUE_LENGTH_MM - 1)).toBeLessThan(0.02);
+  }, 240_000);
+
+  test('of several bodies one is chosen, as a step', async () => {
+    const { width = 0, height = 0 } = await sharp(WITHOUT_SHEET).metadata();
+    const one = await sharp(WITHOUT_SHEET).toBuffer();
+    const both = await sharp({ create: { width: 2 * width, height, channels: 3, background: '#e7e5e1' } })
+      .composite([
+        { input: one, left: 0, top: 0 },
+        { input: one, left: width, top: 0 },
+      ])
+      .jpeg({ quality: 92 })
+      .toBuffer();
+    const path = join(opened.folder, 'two-bodies.jpg');
+    writeFileSync(path, both);
+    await bring(path);
+    await page.getByLabel('body length').fill('356.5');
+    await find();
+    await page.getByRole('heading', { name: 'Which one is meant?' }).waitFor();
+    const names = page.getByRole('button', { name: /^number/ });
+    const pressed = async () => Promise.all([0, 1].map((n) => names.nth(n).getAttribute('aria-pressed')));
+    const before = await pressed();
+    expect(before.toSorted()).toEqual(['false', 'true']);
+    const other = before.indexOf('false');
+    await names.nth(other).click();
+    await lookedAgain();
+    expect((await pressed())[other]).toBe('true');
+    await page.locator('.take-back', { hasText: `number ${other + 1} is meant` }).waitFor();
+  }, 240_000);
+
+  test('a table that is dropped beside a photograph gives its numbers to the design', async () => {
+    const path = join(opened.folder, 'table.json');
+    const table = { format: 'garland-measurements', version: 1, family: 'violin', name: 'Both together' };
+    writeFileSync(path, JSON.stringify({ ...table, values: { archHeightBack: 15.3 } }));
+    await bring(PHOTOGRAPH, path);
+    await row('table.json').waitFor();
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await find();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const design = JSON.parse(await savedDesign());
+    expect([design.name, design.outline.kind, design.values.archHeightBack.value]).toEqual([
+      'Both together',
+      'traced',
+      15.3,
+    ]);
+  }, 240_000);
+
+  test('photographs outlast a reload with what was said; what is thrown away comes back', async () => {
+    await bring(WITHOUT_SHEET);
+    await page.getByLabel('body length').fill('356.5');
+    await page.getByLabel('over the arch').check();
+    await page.waitForTimeout(1200);
+    await page.reload();
+    await page.getByRole('button', { name: 'Throw away fiddle-without-sheet.jpg' }).click();
+    await page.getByText('fiddle-without-sheet.jpg is thrown away.').waitFor();
+    await page.getByRole('button', { name: 'Take that back' }).click();
+    await page.getByRole('button', { name: /^Go on with fiddle-without-sheet.jpg/ }).click();
+    await page.getByRole('heading', { name: 'What is known about it?' }).waitFor();
+    await page.getByLabel('over the arch').waitFor();
+    expect(await page.getByLabel('body length').inputValue()).toBe('356.5');
+    expect(await page.getByLabel('over the arch').isChecked()).toBe(true);
+    await page.locator('.take-back', { hasText: 'over the arch' }).click();
+    await page.locator('.take-back', { hasText: 'body length 356.5' }).click();
+    expect(await page.getByLabel('body length').inputValue()).toBe('');
+  }, 120_000);
+
+  test('its photograph is looked at again: marks are still there, and a new outline is one step of the design', async () => {
+    await bring(PHOTOGRAPH);
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await find();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    await page.waitForTimeout(1200);
+    await page.reload();
+    await page.getByRole('button', { name: /^Go on with fiddle-top/ }).click();
+    await page.locator('.stop button', { hasText: 'photograph' }).click();
+    await page.getByRole('button', { name: 'Look at its photograph again' }).click();
+    await page.getByRole('heading', { name: 'Is this what the maker meant?' }).waitFor({ timeout: LOOK_MS });
+    await looked();
+    await row('treble, lower corner').getByRole('button').first().click();
+    await page.getByRole('button', { name: 'Leave this one worn' }).click();
+    await lookedAgain();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.take-back', { hasText: 'outline traced anew' }).waitFor();
+    expect(JSON.parse(await savedDesign()).outline.request.meant.stretches.length).toBe(1);
+    await page.locator('.take-back').click();
+    expect(JSON.parse(await savedDesign()).outline.request.meant).toBeUndefined();
+  }, 300_000);
+
+  test('what cannot be traced says why at its place, and how to photograph it', async () => {
+    const path = join(opened.folder, 'grey.png');
+    const grey = sharp({ create: { width: 900, height: 1200, channels: 3, background: '#888' } });
+    writeFileSync(path, await grey.png().toBuffer());
+    await bring(path);
+    await page.getByLabel('body length').fill('356.5');
+    await page.getByRole('button', { name: 'Find the edge' }).click();
+    const trouble = page.getByRole('alert');
+    await trouble.waitFor({ timeout: LOOK_MS });
+    expect((await trouble.innerText()).length).toBeGreaterThan(60);
+    await page.getByText('How to photograph it so that it can be read').waitFor();
+    await page.getByText('Print the sheet').waitFor();
+  }, 120_000);
+
   test.each([
     ['light', { width: 1440, height: 900 }],
     ['dark', { width: 375, height: 780 }],
@@ -179,7 +299,7 @@ describe('bringing in', () => {
         return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
       };
       await bring(PHOTOGRAPH);
-      await page.getByText('measured by calliper as well').click();
+      await page.getByText('It has another scale').click();
       await page.getByLabel('body length').fill('356.5');
       expect(await amiss()).toEqual([]);
       await page.getByLabel('scan or life-size print').check();

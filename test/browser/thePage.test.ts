@@ -99,7 +99,7 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
     await (await chooser).setFiles(join(ROOT, 'demo', 'photographs', 'fiddle-top.jpg'));
     await page.getByLabel('check bar on your sheet').fill('150');
     await page.getByLabel('edge above the sheet').fill('36.5');
-    await page.getByText('measured by calliper as well').click();
+    await page.getByText('It has another scale').click();
     await page.getByLabel('body length').fill('356.5');
     await page.getByRole('button', { name: 'Find the edge' }).click();
     await page.locator('.wear').first().waitFor({ timeout: 90_000 });

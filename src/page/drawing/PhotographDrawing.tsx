@@ -59,7 +59,9 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
     },
   };
   const sides =
-    shown.face === 'top' ? [said.sides.bass, said.sides.treble] : [said.sides.treble, said.sides.bass];
+    shown.face === 'top'
+      ? [said.sideNames.bass, said.sideNames.treble]
+      : [said.sideNames.treble, said.sideNames.bass];
   return (
     <div ref={ref} class="sheet photograph">
       <canvas
@@ -89,6 +91,14 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
             </g>
           </g>
           <g transform={`translate(${centreX} ${topY}) scale(${scale})`}>
+            {shown.wear.map((wear) => (
+              <path
+                key={wearName(wear)}
+                class={touched.value === wearName(wear) ? 'wear-wood touched' : 'wear-wood'}
+                d={wear.path}
+                vector-effect="non-scaling-stroke"
+              />
+            ))}
             {shown.unsure.map(({ path, state }) => (
               <Cased key={path} d={path} kind={state} />
             ))}

@@ -48,6 +48,7 @@ export function ShownGlass({ shown, isInHand }: { readonly shown: ShownTrace; re
           <g
             transform={`translate(${RADIUS - at[0] * PX_PER_MM} ${RADIUS - at[1] * PX_PER_MM}) scale(${PX_PER_MM})`}
           >
+            {wear && <path class="put-back-wood" d={wear.path} />}
             {shown.asFound.map((path) => (
               <Cased key={path} d={path} kind="found" />
             ))}

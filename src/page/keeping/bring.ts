@@ -4,7 +4,7 @@ import { slowBench } from '../bench/bench.ts';
 import { bringIn, stop } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
-import { holdPhotographs, putPhotographsAway } from './tracing.ts';
+import { holdPhotographs, photographs, putPhotographsAway, table } from './tracing.ts';
 
 /** What could not be brought in, in sentences. */
 export const trouble = signal<readonly string[]>([]);
@@ -30,6 +30,7 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
   trouble.value = said;
   const design = inputs.find(({ json }) => formatOf(json) === 'garland-design');
   if (design !== undefined) await openDesign(design.json);
+  else if (photographs.value.length > 0 && inputs[0] && inputs.every(isTable)) table.value = inputs[0];
   else if (inputs.length > 0) await draftFrom(inputs);
 }
 
@@ -53,6 +54,12 @@ async function begin(design: Design): Promise<void> {
   putPhotographsAway();
   await bringIn(design);
   stop.value = 'outline';
+}
+
+/** Measurements, which go with a photograph; a table may leave its format out. */
+function isTable({ json }: { readonly json: unknown }): boolean {
+  const format = formatOf(json);
+  return format === 'garland-measurements' || (format === undefined && typeof json === 'object');
 }
 
 function formatOf(json: unknown): unknown {

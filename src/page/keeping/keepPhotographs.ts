@@ -49,8 +49,11 @@ effect(() => {
 
 /** Photographs that were kept are taken in hand again, with everything that was said of them. */
 export async function takeUpAgain(told: Told): Promise<boolean> {
-  const files = await picturesOf(told);
-  if (files === null) return false;
+  const pictures = await picturesOf(told);
+  if (pictures === null) return false;
+  const files = pictures.map(
+    ({ bytes }, place) => new File([Uint8Array.from(bytes)], told.photographs[place]?.name ?? ''),
+  );
   putPhotographsAway();
   await holdPhotographs(files);
   goOnSaying(told);

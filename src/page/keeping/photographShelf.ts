@@ -55,16 +55,18 @@ export async function keptTold(): Promise<readonly Told[]> {
   return all.toSorted((a, b) => b.touchedAt - a.touchedAt);
 }
 
-/** The pictures of a set as files; null where one is gone. */
-export async function picturesOf({ photographs }: Told): Promise<readonly File[] | null> {
+/** The pictures of a set; null where one is gone. */
+export async function picturesOf({
+  photographs,
+}: Told): Promise<readonly Shelf['pictures']['value'][] | null> {
   const database = await shelf();
-  const files: File[] = [];
-  for (const { name, sha256 } of photographs) {
+  const pictures: Shelf['pictures']['value'][] = [];
+  for (const { sha256 } of photographs) {
     const kept = await database.get('pictures', sha256);
     if (kept === undefined) return null;
-    files.push(new File([Uint8Array.from(kept.bytes)], name));
+    pictures.push(kept);
   }
-  return files;
+  return pictures;
 }
 
 export async function dropTold(id: string): Promise<void> {

@@ -7,7 +7,7 @@ import { bringIn, design, edit, stop } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import type { Said } from './said.ts';
-import { beginToSay, said } from './saying.ts';
+import { beginToSay, said, saidSteps } from './saying.ts';
 
 /** A photograph in the maker's hand. */
 export interface HeldPhotograph extends PhotographFile {
@@ -24,6 +24,8 @@ export const photographs = signal<readonly HeldPhotograph[]>([]);
 export const shot = signal(0);
 export const photograph = computed(() => photographs.value[shot.value] ?? photographs.value[0] ?? null);
 
+/** A table of measurements that lies beside the photographs: a design is drafted from both. */
+export const table = signal<{ readonly name: string; readonly json: unknown } | null>(null);
 /** Whether a design was drawn from the photographs in hand. */
 export const isSettled = signal(false);
 
@@ -69,6 +71,14 @@ async function lookForSheet({ name, bytes, address }: HeldPhotograph): Promise<v
         ? { ...one, sheet: answer.value }
         : { ...one, trouble: answer.faults },
   );
+  proposeScale();
+}
+
+/** Without a sheet in any of them, a known length is asked for; who chose a scale keeps it. */
+function proposeScale(): void {
+  const isNone = photographs.value.every(({ sheet }) => sheet === null);
+  if (isNone && saidSteps.value.length === 0 && said.value.scaleFrom === 'sheet')
+    said.value = { ...said.value, scaleFrom: 'known' };
 }
 
 export function putPhotographAway(address: string): void {
@@ -83,6 +93,7 @@ export function putPhotographAway(address: string): void {
 export function putPhotographsAway(): void {
   for (const { address } of photographs.value) URL.revokeObjectURL(address);
   photographs.value = [];
+  table.value = null;
   shot.value = 0;
   seen.value = null;
   seeingTrouble.value = [];
@@ -139,19 +150,11 @@ export async function settleOutline(): Promise<void> {
   if (held === undefined || seen.value === null) return;
   const { document, shown } = seen.value;
   const name = held.name.replace(/\.[^.]+$/, '');
-  const { family } = said.value;
   const drafted = await slowBench.draft([
     { name: held.name, json: document },
-    {
-      name,
-      json: {
-        format: 'garland-measurements',
-        version: 1,
-        family,
-        name,
-        values: { bodyLength: shown.lengthMm },
-      },
-    },
+    table.value
+      ? withLength(table.value, shown.lengthMm)
+      : { name, json: measurementsOf(name, shown.lengthMm) },
   ]);
   if (!drafted.ok) {
     seeingTrouble.value = drafted.faults;
@@ -163,6 +166,18 @@ export async function settleOutline(): Promise<void> {
   else await bringIn(fresh);
   isSettled.value = true;
   stop.value = 'outline';
+}
+
+/** What a photograph alone tells of an instrument. */
+function measurementsOf(name: string, lengthMm: number) {
+  const { family } = said.value;
+  return { format: 'garland-measurements', version: 1, family, name, values: { bodyLength: lengthMm } };
+}
+
+/** A table that leaves the body length to the photograph gets it. */
+function withLength(given: { readonly name: string; readonly json: unknown }, lengthMm: number) {
+  const { values, ...rest } = given.json as { readonly values?: object };
+  return { name: given.name, json: { ...rest, values: { bodyLength: lengthMm, ...values } } };
 }
 
 /** Whether a design was traced from the photographs in hand: told by their fingerprints. */

@@ -8,6 +8,7 @@ export function Choice<Name extends string>({
   word,
   choose,
   isUpright,
+  isNamedAbove,
 }: {
   readonly legend: string;
   readonly names: readonly Name[];
@@ -16,10 +17,12 @@ export function Choice<Name extends string>({
   readonly choose: (name: Name) => void;
   /** One below the other: words that are long. */
   readonly isUpright?: boolean;
+  /** A heading above says already what is chosen. */
+  readonly isNamedAbove?: boolean;
 }) {
   return (
     <fieldset class={isUpright ? 'upright' : undefined}>
-      <legend class="origin">{legend}</legend>
+      <legend class={isNamedAbove ? 'unseen' : 'origin'}>{legend}</legend>
       {names.map((name) => (
         <label key={name} class="choice">
           <input type="radio" name={legend} checked={chosen === name} onChange={() => choose(name)} />

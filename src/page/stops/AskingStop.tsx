@@ -1,13 +1,12 @@
 import { AskedDrawing } from '../drawing/AskedDrawing.tsx';
-import { SCALES } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { look, lookedAt, photographs, putPhotographsAway } from '../keeping/tracing.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { print, words } from '../words/words.ts';
 import { Choice } from './Asked.tsx';
-import { PhotographList } from './PhotographList.tsx';
+import { AddPhotograph, PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
-import { KnownLengths, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
+import { KnownLengths, ScaleChoice, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
 import { ShowWhere } from './ShowWhere.tsx';
 
 const FAMILIES = ['violin', 'viola', 'cello'] as const;
@@ -21,6 +20,8 @@ export function AskingStop() {
   const { scaleFrom } = said.value;
   const sheets = photographs.value.map(({ sheet }) => sheet);
   const lead = sheets.includes(undefined) ? 'looking' : sheets.includes(null) ? 'none' : 'sheet';
+  // Where the sheet is found and nothing else was said, nothing else is asked.
+  const isSheetAlone = scaleFrom === 'sheet' && lead !== 'none';
   return (
     <>
       <main class="drawing">
@@ -56,26 +57,20 @@ export function AskingStop() {
             word={(name) => plates[name]}
             choose={(face) => say(text.says.face(plates[face]), { face })}
           />
-          <Choice
-            legend={text.scaleFrom}
-            names={SCALES}
-            chosen={scaleFrom}
-            word={(name) => text.scales[name]}
-            choose={(scale) => say(text.says.scale(text.scales[scale]), { scaleFrom: scale })}
-            isUpright
-          />
+          {!isSheetAlone && <ScaleChoice />}
           {scaleFrom === 'sheet' && <ScaleOfSheet />}
           {scaleFrom === 'scan' && <ScaleOfScan />}
-          {scaleFrom === 'known' ? (
-            <KnownLengths />
-          ) : (
+          {scaleFrom === 'known' && <KnownLengths />}
+          {scaleFrom !== 'known' && (
             <details class="more">
-              <summary>{text.byCalliper}</summary>
+              <summary>{isSheetAlone ? text.otherScale : text.byCalliper}</summary>
               <p class="how-to">{text.byCalliperWhy}</p>
               <KnownLengths />
+              {isSheetAlone && <ScaleChoice />}
             </details>
           )}
         </div>
+        {scaleFrom === 'sheet' && <AddPhotograph />}
         <ShowWhere />
       </Leaf>
     </>

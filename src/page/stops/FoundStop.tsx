@@ -6,7 +6,7 @@ import { lookedAt, seen, settleOutline } from '../keeping/tracing.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
-import { PhotographList } from './PhotographList.tsx';
+import { AddPhotograph, PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
 import { ScaleRows } from './ScaleRows.tsx';
 import { ShowWhere } from './ShowWhere.tsx';
@@ -84,6 +84,7 @@ export function FoundStop({ seen: { shown, findings, bodies } }: { readonly seen
         )}
         <ShowWhere />
         <PhotographList />
+        <AddPhotograph />
       </Leaf>
     </>
   );

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { takeUpAgain } from '../keeping/keepPhotographs.ts';
-import { dropTold, keepTold, keptTold, type Told } from '../keeping/photographShelf.ts';
+import { dropTold, keepTold, keptTold, picturesOf, type Told } from '../keeping/photographShelf.ts';
 import {
   copySteps,
   dropSitting,
@@ -66,9 +66,12 @@ export function KeptList() {
           <ToldRow
             key={one.id}
             told={one}
-            drop={(name) =>
-              drop({ id: one.id, name, putBack: () => keepTold(one, []) }, () => dropTold(one.id))
-            }
+            drop={async (name) => {
+              const pictures = (await picturesOf(one)) ?? [];
+              await drop({ id: one.id, name, putBack: () => keepTold(one, pictures) }, () =>
+                dropTold(one.id),
+              );
+            }}
           />
         ))}
         {sittings.map((sitting) => (

@@ -6,14 +6,14 @@ import {
   photographs,
   putPhotographAway,
   shot,
+  table,
 } from '../keeping/tracing.ts';
 import { print, words } from '../words/words.ts';
 
-/** The photographs in hand, what is to be seen of the sheet in each, and a place for another. */
+/** The photographs in hand and what is to be seen of the sheet in each. */
 export function PhotographList() {
   const text = words().see;
   const held = photographs.value;
-  const field = useRef<HTMLInputElement>(null);
   return (
     <section>
       <h2 class="group">{text.photographs}</h2>
@@ -54,26 +54,42 @@ export function PhotographList() {
             </div>
           </li>
         ))}
+        {table.value && (
+          <li class="row">
+            <p class="row-name">
+              <b>{table.value.name}</b>
+              <span class="origin">{text.tableSays}</span>
+            </p>
+          </li>
+        )}
       </ul>
-      <div class="begin">
-        <input
-          ref={field}
-          hidden
-          type="file"
-          accept="image/*"
-          multiple
-          onChange={(event) => {
-            const files = [...(event.currentTarget.files ?? [])];
-            event.currentTarget.value = '';
-            void holdPhotographs(files);
-          }}
-        />
-        <button type="button" class="pale" onClick={() => field.current?.click()}>
-          {text.add}
-        </button>
-        <p class="how-to">{text.addWhy}</p>
-      </div>
     </section>
+  );
+}
+
+/** A place for another photograph of the same side. */
+export function AddPhotograph() {
+  const text = words().see;
+  const field = useRef<HTMLInputElement>(null);
+  return (
+    <div class="begin">
+      <input
+        ref={field}
+        hidden
+        type="file"
+        accept="image/*"
+        multiple
+        onChange={(event) => {
+          const files = [...(event.currentTarget.files ?? [])];
+          event.currentTarget.value = '';
+          void holdPhotographs(files);
+        }}
+      />
+      <button type="button" class="pale" onClick={() => field.current?.click()}>
+        {text.add}
+      </button>
+      <p class="how-to">{text.addWhy}</p>
+    </div>
   );
 }
 

@@ -1,8 +1,24 @@
 import { takeInHand } from '../keeping/marking.ts';
+import { SCALES } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { photographs } from '../keeping/tracing.ts';
 import { words } from '../words/words.ts';
 import { Choice, Typed } from './Asked.tsx';
+
+/** What gives the scale: asked where no sheet was found, and for those who have another. */
+export function ScaleChoice() {
+  const text = words().see;
+  return (
+    <Choice
+      legend={text.scaleFrom}
+      names={SCALES}
+      chosen={said.value.scaleFrom}
+      word={(name) => text.scales[name]}
+      choose={(scaleFrom) => say(text.says.scale(text.scales[scaleFrom]), { scaleFrom })}
+      isUpright
+    />
+  );
+}
 
 /** The printed sheet: what its bars read, and the height of the edge where nothing else tells it. */
 export function ScaleOfSheet() {

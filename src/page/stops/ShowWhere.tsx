@@ -26,6 +26,7 @@ export function ShowWhere() {
           }
           choose={(name) => takeInHand(name === 'none' ? null : name)}
           isUpright
+          isNamedAbove
         />
         {chosen !== 'none' && (
           <div class="how-to" role="status">

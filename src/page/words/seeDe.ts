@@ -19,6 +19,9 @@ export const seeDe: typeof seeEn = {
   add: 'Ein Foto dazulegen',
   addWhy: 'Ein zweites derselben Seite, 10° bis 20° schräg aufgenommen, sagt, wie hoch der Rand liegt.',
   scaleFrom: 'was sagt, wie groß es ist',
+  otherScale: 'Es hat einen anderen Maßstab oder ist auch mit der Schieblehre gemessen',
+  table: 'dazu',
+  tableSays: 'eine Tabelle mit Maßen; ihre Zahlen stehen',
   scales: {
     sheet: 'Messblatt',
     scan: 'Scan oder Druck in Lebensgröße',
@@ -43,7 +46,7 @@ export const seeDe: typeof seeEn = {
   calliper: 'Korpuslänge',
   calliperWidth: 'Breite am Unterbügel',
   byCalliper: 'auch mit der Schieblehre gemessen',
-  byCalliperWhy: 'Das prüft den Maßstab. Nichts muss doppelt gemessen werden.',
+  byCalliperWhy: 'Längen mit der Schieblehre prüfen den Maßstab. Nichts muss doppelt gemessen werden.',
   taken: {
     straight: 'gerade',
     'over-arch': 'über die Wölbung',
@@ -107,6 +110,7 @@ export const seeDe: typeof seeEn = {
     purfling: 'nach der Einlage',
     corner: 'nach den Linien, die zur Ecke laufen',
   },
+  sideNames: { bass: 'Bassseite', treble: 'Diskantseite' },
   sides: { bass: 'Bass', treble: 'Diskant' },
   sections: {
     lowerBout: 'Unterbügel',

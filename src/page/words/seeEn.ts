@@ -17,6 +17,9 @@ export const seeEn = {
   add: 'Add a photograph',
   addWhy: 'A second one of the same side, taken 10° to 20° aslant, settles how high the edge stands.',
   scaleFrom: 'what gives its size',
+  otherScale: 'It has another scale, or was measured by calliper as well',
+  table: 'with it',
+  tableSays: 'a table of measurements; its numbers stand',
   scales: { sheet: 'printed sheet', scan: 'scan or life-size print', known: 'lengths I measured' },
   sheetBar: 'check bar on your sheet',
   sheetBarHow:
@@ -37,7 +40,7 @@ export const seeEn = {
   calliper: 'body length',
   calliperWidth: 'lower bout, width',
   byCalliper: 'measured by calliper as well',
-  byCalliperWhy: 'They check the scale. Nothing has to be measured twice.',
+  byCalliperWhy: 'Lengths by calliper check the scale. Nothing has to be measured twice.',
   taken: {
     straight: 'straight',
     'over-arch': 'over the arch',
@@ -101,6 +104,7 @@ export const seeEn = {
     purfling: 'from the purfling',
     corner: 'from the lines that run to the corner',
   } as Readonly<Record<string, string>>,
+  sideNames: { bass: 'bass side', treble: 'treble side' },
   sides: { bass: 'bass', treble: 'treble' },
   sections: {
     lowerBout: 'lower bout',

@@ -8,6 +8,7 @@ import { type ShownWays, shownWays } from './shownWays.ts';
 import { type SquareOn, squareOn } from './squareOn.ts';
 import { tenfold } from './tenfold.ts';
 import type { Traced } from './trace.ts';
+import { wornRegion } from './wornRegion.ts';
 
 /** A piece of wood put back. */
 export interface ShownWear {
@@ -19,6 +20,8 @@ export interface ShownWear {
   readonly depthMm: number;
   readonly extentMm: number;
   readonly from: string;
+  /** The wood itself: between the edge as found and the restored one. */
+  readonly path: string;
 }
 
 /**
@@ -90,15 +93,23 @@ export function showTrace(traced: Traced, shot = 0): ShownTrace {
     shot,
     apart: traced.apart,
     hints: movedHints(seen.photograph.hints ?? {}, (at) => point(...ways.fromPhoto(at))),
-    wear: wear.map(({ side, section, at, depthMm, extentMm, from }) => ({
-      side,
-      section,
-      at: place(at),
-      stationMm: at.y,
-      depthMm,
-      extentMm,
-      from,
-    })),
+    wear: wear.map((worn) => {
+      const { side, section, at, depthMm, extentMm, from } = worn;
+      const region = wornRegion(worn, restored.wearMap, outline).map(place);
+      return {
+        side,
+        section,
+        at: place(at),
+        stationMm: at.y,
+        depthMm,
+        extentMm,
+        from,
+        path:
+          region.length === 0
+            ? ''
+            : `M${region.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`,
+      };
+    }),
     leanMm: restored.leanMaxMm,
     bridged: [
       ...new Set(seen.trace.unseen.filter(({ state }) => state === 'bridged').map(({ name }) => name)),
