@@ -1,23 +1,21 @@
-import { commonPractice, fromMemory, published } from '../quantity/index.ts';
+import { commonPractice, published } from '../quantity/index.ts';
 import type { Family } from './family.ts';
 import type { Range } from './ranges.ts';
 import { citation } from './sources.ts';
 
-/** What comes of a set neck, as makers take it; what they give has its range among the values. */
-export type NeckMeasure = 'boardEnd' | 'bridge';
+/** What comes of a set neck, as makers take it; what they give has its range among the values, the bridge among the set-up. */
+export type NeckMeasure = 'boardEnd';
 
 const sets = (low: number, high: number): Range => ({
   low,
   high,
   origin: published(citation('neckSets')),
 });
-const memory = (low: number, high: number): Range => ({ low, high, origin: fromMemory() });
 
 /** For bodies of the sizes that the sources speak of. */
 const RANGES: Readonly<Record<Family, Readonly<Record<NeckMeasure, Range>>>> = {
   violin: {
     boardEnd: sets(19, 22),
-    bridge: memory(30, 35), // one published range is 30 to 32, a book of 1902 has 33.3 to 34.9
   },
   viola: {
     boardEnd: {
@@ -25,11 +23,15 @@ const RANGES: Readonly<Record<Family, Readonly<Record<NeckMeasure, Range>>>> = {
       high: 26,
       origin: commonPractice('one published range is 22 to 24, a table has 24 to 26'),
     },
-    bridge: memory(36, 39),
   },
   cello: {
-    boardEnd: sets(62, 64),
-    bridge: memory(84, 92),
+    boardEnd: {
+      low: 62,
+      high: 66,
+      origin: commonPractice(
+        'one published range is 62 to 64, beside projections of 79 to 81; those of 82.5 to 84, printed elsewhere, bring up to 66',
+      ),
+    },
   },
 };
 

@@ -89,7 +89,7 @@ export const SMALL_VIOLA_NECK: Cells = {
 /** The neck of a full-size cello. Most figures are from memory. */
 export const CELLO_NECK: Cells = {
   overstand: recalled(21, '20 to 23'),
-  projection: read(80, 'neckSets'), // printed 79 to 81; others have 81, and 82.5 to 84
+  projection: read(81, 'celloSetUp'), // the source of the strings over the board; others have 79 to 81, and 82.5 to 84
   boardLength: recalled(585, '580 to 590'),
   boardWidthNut: recalled(32),
   boardWidthEnd: recalled(63, '62 to 64'),

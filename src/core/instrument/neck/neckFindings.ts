@@ -31,7 +31,7 @@ const BOW_SHARE = 45 / 325;
  * What is risky or unusual about a neck that can be made:
  *
  * - `neck.moved` (remark): what the set was solved to where a habit gave way to something given
- * - `neck.unusual` (remark): board end or bridge outside what is published
+ * - `neck.unusual` (remark): board end outside what is published
  * - `neck.mortise-shallow`, `neck.block-thin`, `neck.block-narrow`, `neck.mortise-lean` (cautions)
  * - `neck.heel-tight`, `board.long`, `board.diameter` (cautions), `board.solid` (remark)
  */
@@ -89,12 +89,6 @@ function rangeFindings(design: Design, { set, sizes, met }: Parts): readonly Fin
       words: 'end of the fingerboard over the top',
       mm: set.boardEndOverTopMm,
       range: neckRange(family, 'boardEnd', lengthMm),
-    },
-    {
-      at: 'projection',
-      words: 'bridge over the top',
-      mm: set.bridgeHeightMm,
-      range: neckRange(family, 'bridge', lengthMm),
     },
     ...solved.map((name) => ({
       at: name,

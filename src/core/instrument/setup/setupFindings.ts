@@ -26,7 +26,7 @@ export function setupFindings(
   edgeHeightMm: number,
 ): readonly Finding[] {
   return [
-    ...usualFindings(design, neck, setUp),
+    ...usualFindings(design, setUp),
     ...bowFindings(design, neck, setUp),
     ...tailpieceFindings(design, setUp),
     ...seatFindings(design, edgeHeightMm),
@@ -34,7 +34,7 @@ export function setupFindings(
   ];
 }
 
-function usualFindings(design: Design, neck: SetNeck, setUp: Omit<SetUp, 'findings'>): readonly Finding[] {
+function usualFindings(design: Design, setUp: Omit<SetUp, 'findings'>): readonly Finding[] {
   const scale = (design.values.bodyLength?.value ?? Number.NaN) / lengthOf(ordinarySize(design.family));
   const breakDeg = (setUp.angles.breakAngleRad * 180) / Math.PI;
   return [
@@ -53,10 +53,10 @@ function usualFindings(design: Design, neck: SetNeck, setUp: Omit<SetUp, 'findin
       remedy: 'keep it if lighter or heavier strings are meant, or check pulls, masses and tuning',
     }),
     ...setUp.strings.strings.flatMap((string) => pullFindings(design, string)),
-    ...unusual(design, 'bridgeHeight', neck.set.bridgeHeightMm, scale, {
+    ...unusual(design, 'bridgeHeight', setUp.crownHeightMm, scale, {
       code: 'setup.bridge-height',
       at: 'projection',
-      says: `the bridge comes out ${neck.set.bridgeHeightMm.toFixed(1)} mm high`,
+      says: `the bridge comes out ${setUp.crownHeightMm.toFixed(1)} mm high`,
       unit: ' mm',
       remedy: 'the projection decides it almost one to one',
     }),
