@@ -35,6 +35,7 @@ export const MAY_BE_ZERO: ReadonlySet<ValueName> = new Set([
   'chinSpare',
   'pegboxWallLean',
   'pegboxEndSlope',
+  'pegboxShoulder',
 ]);
 
 /** mm or a ratio as text for a sentence, without a tail of zeros. */

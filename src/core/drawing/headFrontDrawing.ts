@@ -23,7 +23,7 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
   const [beforeMm, halfNutMm] = [BEFORE_NUT_MM * scale, outsideWidth(pegbox, 0) / 2];
   const body = band([
     [-beforeMm, halfNutMm],
-    ...front.map(({ alongMm, fromNutMm }): [number, number] => [
+    ...withShoulders(front, pegbox.sizes.shoulderMm).map(({ alongMm, fromNutMm }): [number, number] => [
       alongMm,
       outsideWidth(pegbox, fromNutMm) / 2,
     ]),
@@ -60,13 +60,31 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
     ],
     lettering: written,
     notes: [
-      `Of thin card, laid on the sawn front edge of the pegbox its scored line where the nut ends, the short piece beyond it on the neck, its middle on the centre line: ${mm(pegbox.sizes.widthNutMm)} wide at the nut, ${mm(pegbox.sizes.widthThroatMm)} at the throat, walls ${mm(pegbox.sizes.wallNutMm)} and ${mm(pegbox.sizes.wallThroatMm)}. Draw round it and round the opening. The opening starts ${mm(pegbox.opensFromMm)} from the nut and ends ${mm(pegbox.sizes.webMm)} of wood before the throat.`,
+      `Of thin card, laid on the sawn front edge of the pegbox its scored line where the nut ends, the short piece beyond it on the neck, its middle on the centre line: ${mm(pegbox.sizes.widthNutMm)} wide at the nut, ${mm(pegbox.sizes.widthThroatMm)} at the throat, walls ${mm(pegbox.sizes.wallNutMm)} and ${mm(pegbox.sizes.wallThroatMm)}.${shoulderWords(pegbox)} Draw round it and round the opening. The opening starts ${mm(pegbox.opensFromMm)} from the nut and ends ${mm(pegbox.sizes.webMm)} of wood before the throat.`,
     ],
   });
 }
 
 /** mm on a violin. Card beyond the nut line, so that no thin strip is left before the opening. */
 const BEFORE_NUT_MM = 5;
+
+/** Steps round a shoulder, from the neck to the side of the pegbox. */
+const SHOULDER_STEPS = 24;
+
+/** The same places with those of the shoulders, close where they turn most. */
+function withShoulders(front: readonly FlatPlace[], shoulderMm: number): readonly FlatPlace[] {
+  if (!(shoulderMm > 0)) return front;
+  const turned = Array.from({ length: SHOULDER_STEPS + 1 }, (_, step) => {
+    const fromNutMm = shoulderMm * (1 - Math.cos((step * Math.PI) / 2 / SHOULDER_STEPS));
+    return { fromNutMm, alongMm: alongTo(front, fromNutMm) };
+  });
+  return [...turned, ...front.filter(({ fromNutMm }) => fromNutMm > shoulderMm)];
+}
+
+function shoulderWords({ sizes }: HeadPlan['head']['pegbox']): string {
+  if (!(sizes.shoulderMm > 0)) return '';
+  return ` Its shoulders round it out from the neck, ${mm(sizes.neckWidthMm)} wide at the nut, over the first ${mm(sizes.shoulderMm)}: saw them straight and cut them round with a knife when the neck has its width.`;
+}
 
 /** mm. Height of the first line of a text block. */
 const TITLE_MM = 3.4;

@@ -1,5 +1,5 @@
 import { boundsOf, type Chain, circleChain } from '../curve/index.ts';
-import type { Head, PlanParts } from '../instrument/index.ts';
+import type { Head, Neck, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
@@ -8,6 +8,7 @@ import { drawnLine } from './outlineDrawingsMarks.ts';
 export interface HeadPlan {
   readonly plan: PlanParts;
   readonly head: Head;
+  readonly neck: Neck;
 }
 
 /** Stands wherever a head is cut to a template. */

@@ -1,5 +1,12 @@
 import { boundsOf, type Chain, chainThrough, pointAlong } from '../curve/index.ts';
-import { type Head, type WidthStation, widthAlong } from '../instrument/index.ts';
+import {
+  boardWidth,
+  type Head,
+  type Neck,
+  outsideWidth,
+  type WidthStation,
+  widthAlong,
+} from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { type HeadPlan, headScale } from './headPiece.ts';
 import { figure, straightChain } from './neckPiece.ts';
@@ -29,7 +36,7 @@ const PLACE_WORDS: Readonly<Record<WidthStation['place'], string>> = {
 };
 
 /** Front and back of the finished head as they are seen, and the table of its widths at stepped places; only printed. */
-export function headViewsDrawing({ head, plan }: HeadPlan): Drawing {
+export function headViewsDrawing({ head, neck, plan }: HeadPlan): Drawing {
   const scale = headScale(head);
   const half = Math.max(...head.widths.stations.map(({ widthMm }) => widthMm)) / 2;
   const middles = [0, 2 * half + BETWEEN_MM * scale] as const;
@@ -37,7 +44,8 @@ export function headViewsDrawing({ head, plan }: HeadPlan): Drawing {
     ...frontView(head).map((chain) => shifted(chain, middles[0])),
     ...backView(head).map((chain) => shifted(chain, middles[1])),
   ];
-  const boxes = lines.map((chain) => boundsOf(chain));
+  const stubs = middles.flatMap((x) => neckStub(neck, scale).map((chain) => shifted(chain, x)));
+  const boxes = [...lines, ...stubs].map((chain) => boundsOf(chain));
   const low = Math.min(...boxes.map(({ min }) => min.y)) - ROUND_MM * scale;
   const high = Math.max(...boxes.map(({ max }) => max.y)) + ROUND_MM * scale;
   const left = -half - ROUND_MM * scale;
@@ -55,6 +63,7 @@ export function headViewsDrawing({ head, plan }: HeadPlan): Drawing {
     lines: [
       drawnLine('draw', frame),
       ...lines.map((chain): DrawnLine => drawnLine('score', chain)),
+      ...stubs.map((chain): DrawnLine => drawnLine('draw', chain)),
       ...middles.map(
         (x): DrawnLine => ({
           ...drawnLine(
@@ -92,13 +101,10 @@ function frontView(head: Head): readonly Chain<'drawing'>[] {
   const hidden = nut + ((throat - nut) * bottomY) / throatY;
   const edges = edgeOf(head, widths.topMm, eye?.alongMm ?? widths.bottomMm);
   return [
-    ...both([
-      [nut, 0],
-      [hidden, bottomY],
-    ]),
+    ...both([...shoulder(head), [hidden, bottomY]]),
     straightChain(false, [
-      [-nut, 0],
-      [nut, 0],
+      [-outsideWidth(pegbox, 0) / 2, 0],
+      [outsideWidth(pegbox, 0) / 2, 0],
     ]),
     ...both(edges),
     ...both([
@@ -108,6 +114,31 @@ function frontView(head: Head): readonly Chain<'drawing'>[] {
     ...levelAt(head, 'top', 0),
     ...levelAt(head, 'bottom', 0),
   ];
+}
+
+/** Steps round a shoulder of the pegbox. */
+const SHOULDER_STEPS = 16;
+
+/** The right side of the pegbox from the nut to the end of its shoulder; the corner at the nut where it has none. */
+function shoulder({ pegbox }: Head): readonly (readonly [number, number])[] {
+  const { shoulderMm } = pegbox.sizes;
+  const steps = shoulderMm > 0 ? SHOULDER_STEPS : 0;
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const y = steps === 0 ? 0 : shoulderMm * (1 - Math.cos((step * Math.PI) / 2 / steps));
+    return [outsideWidth(pegbox, y) / 2, y] as const;
+  });
+}
+
+/** mm on a head of 107 mm. How much of the neck is shown below the nut. */
+const STUB_MM = 14;
+
+/** The sides of the neck below the nut, as wide as the board. */
+function neckStub({ sizes: { board } }: Neck, scale: number): readonly Chain<'drawing'>[] {
+  const downMm = STUB_MM * scale;
+  return both([
+    [boardWidth(board, 0) / 2, 0],
+    [boardWidth(board, downMm) / 2, -downMm],
+  ]);
 }
 
 /** Back: the edges of the back from the chin to the top, and of the turns. */

@@ -39,6 +39,10 @@ export const HEAD_VALUES = {
   middleTurnAngle: { unit: 'deg', says: 'both edges of the second turn to each other, seen from the front' },
   innerTurnAngle: { unit: 'deg', says: 'both edges of the third turn to each other, seen from the front' },
   pegboxWidthNut: { unit: 'mm', says: 'width of the pegbox at the nut, on the front' },
+  pegboxShoulder: {
+    unit: 'mm',
+    says: 'length from the nut over which the pegbox rounds out from the neck to its own width: its shoulders; 0: none',
+  },
   pegboxWidthThroat: { unit: 'mm', says: 'width of the pegbox at the throat, on the front' },
   pegboxWallNut: { unit: 'mm', says: 'thickness of the walls of the pegbox at the nut, on the front' },
   pegboxWallThroat: { unit: 'mm', says: 'thickness of the walls of the pegbox at the throat, on the front' },

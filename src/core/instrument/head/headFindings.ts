@@ -22,6 +22,9 @@ const LEAST_MM = {
 } as const;
 const FOR_MM = 107;
 
+/** No unit. A pegbox that stands out further than this on either side, over its width, needs shoulders; chosen by us. */
+const STEP_SHARE = 0.1;
+
 /** What must be left, for a head of another length. */
 export function leastOnHead(what: keyof typeof LEAST_MM, headLengthMm: number): number {
   return (LEAST_MM[what] * headLengthMm) / FOR_MM;
@@ -40,6 +43,25 @@ export function pegboxFindings(box: Pegbox, pegs: readonly Peg[], headLengthMm: 
     ['pegboxWallThroat', sizes.wallThroatMm, 'at the throat'],
     ['pegboxWallLean', thin.mm, `beside the floor, ${thin.fromNutMm.toFixed(0)} mm from the nut`],
   ];
+  const stepMm = (sizes.widthNutMm - sizes.neckWidthMm) / 2;
+  if (sizes.shoulderMm === 0 && stepMm > STEP_SHARE * sizes.widthNutMm)
+    findings.push({
+      code: 'head.step',
+      weight: 'remark',
+      at: 'pegboxShoulder',
+      found: `a pegbox that stands out ${mm(stepMm)} on either side of the neck at the nut, without shoulders`,
+      need: 'shoulders that round it out from the neck, or a pegbox hardly wider than the neck',
+      remedy: `give pegboxShoulder, about ${mm(stepMm)} for a quarter circle`,
+    });
+  if (sizes.shoulderMm > 0 && stepMm < 0)
+    findings.push({
+      code: 'head.shoulder',
+      weight: 'remark',
+      at: 'pegboxShoulder',
+      found: `shoulders on a pegbox ${mm(sizes.widthNutMm)} wide at the nut, no wider than the neck of ${mm(sizes.neckWidthMm)}`,
+      need: 'a pegbox wider than the neck',
+      remedy: 'widen the pegbox at the nut, or set pegboxShoulder to 0',
+    });
   for (const [at, wallMm, where] of walls)
     if (wallMm < least('wall'))
       say(

@@ -6,7 +6,7 @@ import { TANGENT_RAD } from '../../base/index.ts';
 import { areaOf, headingOn, nearestOn, segments, selfCrossings, wrapAngle } from '../../curve/index.ts';
 import type { Design } from '../../design/index.ts';
 import { type Head, headOfDesign } from './headOfDesign.ts';
-import { insideWidth } from './pegbox.ts';
+import { insideWidth, outsideWidth } from './pegbox.ts';
 
 const violin = instrumentOf('violin', 355);
 
@@ -160,4 +160,34 @@ test('sound heads near the usual ones are fair lines that close, whatever their 
     { numRuns: 150 },
   );
   expect(drawn).toBeGreaterThan(100);
+});
+
+test('a cello’s pegbox rounds out from the neck in its shoulders; a violin’s has none', () => {
+  const cello = instrumentOf('cello', 755);
+  const { pegbox } = cello.head;
+  const { neckWidthMm, widthNutMm, shoulderMm } = pegbox.sizes;
+  expect(outsideWidth(pegbox, 0)).toBeCloseTo(neckWidthMm, 9);
+  expect(neckWidthMm).toBe(cello.design.values.boardWidthNut?.value);
+  expect(widthNutMm - neckWidthMm).toBeGreaterThan(8);
+  const widths = [0, 0.1, 0.3, 0.6, 1].map((share) => outsideWidth(pegbox, share * shoulderMm));
+  widths.slice(1).forEach((width, index) => expect(width).toBeGreaterThan(widths[index] ?? 0));
+  // A quarter of an ellipse: most of it within the first half, no corner at its end.
+  expect(outsideWidth(pegbox, shoulderMm / 2) - neckWidthMm).toBeGreaterThan(
+    0.8 * (widthNutMm - neckWidthMm),
+  );
+  const slope = (at: number) => (outsideWidth(pegbox, at + 0.01) - outsideWidth(pegbox, at - 0.01)) / 0.02;
+  expect(Math.abs(slope(shoulderMm - 0.02) - slope(shoulderMm + 0.02))).toBeLessThan(0.2);
+  // The walls stay: the inside knows nothing of the shoulders.
+  expect(insideWidth(pegbox, 0, 0)).toBeCloseTo(widthNutMm - 2 * pegbox.sizes.wallNutMm, 9);
+  expect(violin.head.pegbox.sizes.shoulderMm).toBe(0);
+  expect(outsideWidth(violin.head.pegbox, 0)).toBe(25);
+});
+
+test('a pegbox much wider than the neck without shoulders, and shoulders on a narrow one, are told', () => {
+  const cello = instrumentOf('cello', 755);
+  const told = (values: Record<string, number>, instrument = cello) =>
+    codes(headOf(withValues(instrument.design, values), instrument));
+  expect(told({ pegboxShoulder: 0 })).toContain('head.step');
+  expect(told({ pegboxShoulder: 4 }, instrumentOf('violin', 355))).toEqual([]);
+  expect(told({ pegboxShoulder: 4, boardWidthNut: 26 }, violin)).toContain('head.shoulder');
 });

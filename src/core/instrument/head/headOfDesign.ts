@@ -174,6 +174,8 @@ function pegboxSizes(design: Design): PegboxSizes {
   const value = valuesOf(design);
   return {
     widthNutMm: value('pegboxWidthNut'),
+    neckWidthMm: design.values.boardWidthNut?.value ?? Number.NaN,
+    shoulderMm: Math.max(0, design.values.pegboxShoulder?.value ?? 0),
     widthThroatMm: value('pegboxWidthThroat'),
     wallNutMm: value('pegboxWallNut'),
     wallThroatMm: value('pegboxWallThroat'),

@@ -17,6 +17,9 @@ import { type HeadWidths, widthAlong } from './headWidths.ts';
 export interface PegboxSizes {
   readonly widthNutMm: number;
   readonly widthThroatMm: number;
+  /** Of the neck where the pegbox begins, and how far from the nut the shoulders reach, in which it rounds out; 0: none. */
+  readonly neckWidthMm: number;
+  readonly shoulderMm: number;
   readonly wallNutMm: number;
   readonly wallThroatMm: number;
   /** How much thicker each wall is at the floor. */
@@ -106,11 +109,20 @@ export function pegbox(profile: HeadProfile, widths: HeadWidths, sizes: PegboxSi
 /** Segments of the spine that are the pegbox's back: hollow, straight, round. */
 const BACK_SEGMENTS = 3;
 
-/** Width of the pegbox on the front, at a straight distance from the nut. */
+/** Width of the pegbox on the front, at a straight distance from the nut; its shoulders are quarters of ellipses. */
 export function outsideWidth(
   { sizes, lengthMm }: Pick<Pegbox, 'sizes' | 'lengthMm'>,
   fromNutMm: number,
 ): number {
+  const { neckWidthMm, shoulderMm } = sizes;
+  const wideMm = taperedWidth({ sizes, lengthMm }, fromNutMm);
+  if (fromNutMm >= shoulderMm) return wideMm;
+  const rounded = Math.sqrt(1 - (1 - Math.max(0, fromNutMm) / shoulderMm) ** 2);
+  return neckWidthMm + (wideMm - neckWidthMm) * rounded;
+}
+
+/** The same without shoulders. */
+function taperedWidth({ sizes, lengthMm }: Pick<Pegbox, 'sizes' | 'lengthMm'>, fromNutMm: number): number {
   return sizes.widthNutMm + ((sizes.widthThroatMm - sizes.widthNutMm) * fromNutMm) / lengthMm;
 }
 
@@ -122,7 +134,7 @@ export function insideWidth(
 ): number {
   const { wallNutMm, wallThroatMm, leanMm } = box.sizes;
   const wallMm = wallNutMm + ((wallThroatMm - wallNutMm) * fromNutMm) / box.lengthMm;
-  return outsideWidth(box, fromNutMm) - 2 * (wallMm + leanMm * depth);
+  return taperedWidth(box, fromNutMm) - 2 * (wallMm + leanMm * depth);
 }
 
 /** Walls beside the floor: the head narrows from front to back while the inside narrows less. */
