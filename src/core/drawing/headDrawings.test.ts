@@ -95,6 +95,7 @@ test.each(CASES)('templates of the head of a %s of %s mm: simple, no sliver, one
     'head-comb-inner',
     'pegbox-widths',
     'pegbox-depth',
+    'head-strings',
     'peg-sight',
     'peg-taper',
   ]);
@@ -169,3 +170,42 @@ test('a wall of sound heads: every template closes, and the side template holds 
   );
   expect(drawn).toBeGreaterThan(3);
 }, 60_000);
+
+test.each([
+  ['violin', 355],
+  ['viola', 400],
+  ['cello', 755],
+] as const)(
+  'the strings of a %s are drawn to their own pegs, as clear of the others as the sheet says',
+  (family, length) => {
+    const instrument = instrumentOf(family, length);
+    const sheet = headDrawings(instrument).find(({ name }) => name === 'head-strings');
+    if (!sheet) throw new Error('no sheet of strings');
+    const { pegs, strings } = instrument.head;
+    const drawn = sheet.lines.filter(
+      ({ meaning, chain }) => meaning === 'score' && !chain.closed && chain.vertices.length === 2,
+    );
+    const words = sheet.lettering.map(({ text }) => text).join(' ');
+    for (const { letter, peg, from, to, diameterMm } of strings) {
+      const line = drawn.find(
+        ({ chain: { vertices } }) =>
+          vertices[0]?.x === from.x && vertices[1]?.x === to.x && vertices[1]?.y === to.y,
+      );
+      expect(line).toBeDefined();
+      const own = pegs[peg - 1];
+      if (!own) throw new Error('no peg');
+      // The middle of the string, wound on the front of its peg.
+      expect(Math.hypot(to.x - own.centre.x, to.y - own.centre.y)).toBeCloseTo(
+        (own.largeMm + diameterMm) / 2,
+        1,
+      );
+      const along = Math.hypot(to.x - from.x, to.y - from.y);
+      const rooms = pegs.slice(0, peg - 1).map(({ centre, largeMm }) => {
+        const away = ((centre.x - from.x) * (to.y - from.y) - (centre.y - from.y) * (to.x - from.x)) / along;
+        return Math.abs(away) - (largeMm + diameterMm) / 2;
+      });
+      const said = rooms.length === 0 ? 'passes no peg' : `${Math.min(...rooms).toFixed(1)} mm clear of peg`;
+      expect(words).toContain(`${letter} to peg ${peg} from the nut: ${said}`);
+    }
+  },
+);

@@ -3,6 +3,7 @@ import { headCombDrawings } from './headCombDrawings.ts';
 import { headFrontDrawing } from './headFrontDrawing.ts';
 import type { HeadPlan } from './headPiece.ts';
 import { headSideDrawing } from './headSideDrawing.ts';
+import { headStringsDrawing } from './headStringsDrawing.ts';
 import { headViewsDrawing } from './headViewsDrawing.ts';
 import { headWrapDrawing } from './headWrapDrawing.ts';
 import { pegboxDrawings } from './pegboxDrawings.ts';
@@ -17,6 +18,7 @@ export function headDrawings(plan: HeadPlan): readonly Drawing[] {
     headViewsDrawing(plan),
     ...headCombDrawings(plan),
     ...pegboxDrawings(plan),
+    headStringsDrawing(plan),
     ...pegDrawings(plan),
   ];
 }
