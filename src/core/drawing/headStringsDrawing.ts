@@ -111,7 +111,7 @@ function sideView({ profile, pegbox, pegs, strings }: Head, scale: number): read
   ].map((at) => ({ ...at, bulge: 0 }));
   return [
     allRound(onDrawing(closeChain({ closed: false, vertices: [...profile.outline.vertices, ...corners] }))),
-    drawnLine('draw', onDrawing(pegbox.cavity)),
+    allRound(onDrawing(pegbox.cavity), 'draw'),
     ...pegs.map(({ centre, largeMm }) =>
       allRound(circleChain<'drawing'>({ x: centre.x, y: centre.y }, largeMm / 2)),
     ),
@@ -176,10 +176,10 @@ function onDrawing(chain: Chain<'head'>): Chain<'drawing'> {
 }
 
 /** A line right round as one that ends where it began: nothing is cut here. */
-function allRound(chain: Chain<'drawing'>): DrawnLine {
+function allRound(chain: Chain<'drawing'>, meaning: 'score' | 'draw' = 'score'): DrawnLine {
   const [first] = chain.vertices;
   const vertices = first ? [...chain.vertices, { ...first, bulge: 0 }] : [];
-  return drawnLine('score', { closed: false, vertices });
+  return drawnLine(meaning, { closed: false, vertices });
 }
 
 function shifted(chain: Chain<'drawing'>, dx: number): Chain<'drawing'> {

@@ -25,6 +25,9 @@ const FOR_MM = 107;
 /** No unit. A pegbox that stands out further than this on either side, over its width, needs shoulders; chosen by us. */
 const STEP_SHARE = 0.1;
 
+/** No unit. Shoulders longer than this share of the pegbox are a slip; chosen by us. */
+const SHOULDER_SHARE = 0.2;
+
 /** What must be left, for a head of another length. */
 export function leastOnHead(what: keyof typeof LEAST_MM, headLengthMm: number): number {
   return (LEAST_MM[what] * headLengthMm) / FOR_MM;
@@ -53,6 +56,15 @@ export function pegboxFindings(box: Pegbox, pegs: readonly Peg[], headLengthMm: 
       need: 'shoulders that round it out from the neck, or a pegbox hardly wider than the neck',
       remedy: `give pegboxShoulder, about ${mm(stepMm)} for a quarter circle`,
     });
+  const shoulderMostMm = SHOULDER_SHARE * box.lengthMm;
+  if (sizes.shoulderMm > shoulderMostMm)
+    say(
+      'pegboxShoulder',
+      'shoulder-long',
+      `shoulders ${mm(sizes.shoulderMm)} long on a pegbox of ${mm(box.lengthMm)}`,
+      `${mm(shoulderMostMm)} or less, or they are a taper and no shoulders`,
+      'correct it: it is the length from the nut over which the pegbox rounds out',
+    );
   if (sizes.shoulderMm > 0 && stepMm < 0)
     findings.push({
       code: 'head.shoulder',

@@ -191,3 +191,14 @@ test('a pegbox much wider than the neck without shoulders, and shoulders on a na
   expect(told({ pegboxShoulder: 4 }, instrumentOf('violin', 355))).toEqual([]);
   expect(told({ pegboxShoulder: 4, boardWidthNut: 26 }, violin)).toContain('head.shoulder');
 });
+
+test('pegs too thick for their pegbox are refused in words, shoulders that are none are told', () => {
+  const wide = headOfDesign(withValues(violin.design, { pegDiameter: 30 }), violin.neck, violin.setUp);
+  expect(wide.ok ? [] : wide.faults.map(({ code, at }) => [code, at])).toEqual([
+    ['head.peg-wide', 'pegDiameter'],
+  ]);
+  const cello = instrumentOf('cello', 755);
+  expect(codes(headOf(withValues(cello.design, { pegboxShoulder: 90 }), cello))).toContain(
+    'head.shoulder-long',
+  );
+});

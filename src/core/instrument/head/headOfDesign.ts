@@ -84,7 +84,7 @@ const MAY_BE_LESS: ReadonlySet<ValueName> = new Set([
 /**
  * The head of a design, on a neck whose back it runs into, with the strings of its set-up.
  *
- * Faults: `head.value` (a value that is missing or no number above 0), `head.peg-outside`, those of {@link headProfile},
+ * Faults: `head.value` (a value that is missing or no number above 0), `head.peg-outside`, `head.peg-wide`, those of {@link headProfile},
  * {@link headWidths} and {@link pegbox}. Findings: `head.quarter-turns`, `head.ears`, `head.wall-thin`, `head.floor-thin`,
  * `head.peg-cover`, `head.peg-end`, `head.peg-pitch`, `head.string-on-peg`, `head.string-on-wall`.
  */
@@ -101,6 +101,10 @@ export function headOfDesign(design: Design, neck: SetNeck, setUp: SetUp): Check
   const { pegs: pegSizes, wishes } = pegSizesOf(design, lengthMm);
   const strung = stringPaths(box.value, pegSizes, nutStrings(design, setUp), wishes);
   if (strung === null) return refuse(noSeat(design, box.value));
+  const open = strung.pegs.filter(
+    ({ frontCoverMm, floorCoverMm }) => !(Math.min(frontCoverMm, floorCoverMm) > 0),
+  );
+  if (open.length > 0) return refuse(noWood(design, open));
   return accept({
     profile: profile.value,
     widths: widths.value,
@@ -236,6 +240,18 @@ function noSeat({ values }: Design, { opensFromMm, opensToMm }: Pegbox): Fault {
     found: `a peg hole ${values[name]?.value} mm from the nut`,
     need: `a place inside the pegbox, ${opensFromMm.toFixed(1)} to ${opensToMm.toFixed(1)} mm from the nut`,
     remedy: 'correct it, or lengthen the head',
+  };
+}
+
+/** Peg holes that run out of the pegbox, in front or through its floor. */
+function noWood({ values }: Design, pegs: readonly Peg[]): Fault {
+  const numbers = pegs.map(({ number }) => number).join(', ');
+  return {
+    code: 'head.peg-wide',
+    at: 'pegDiameter',
+    found: `pegs ${values.pegDiameter?.value} mm thick, whose ${pegs.length > 1 ? 'holes' : 'hole'} ${numbers} from the nut would run out at the front or through the floor of the pegbox`,
+    need: 'pegs that fit between its front and its floor',
+    remedy: 'correct their diameter, or the places of the pegs',
   };
 }
 

@@ -68,3 +68,22 @@ test('an end button too thick for its block, and one that tapers to nothing, are
   expect(found({})).not.toContain('setup.endpin-block');
   expect(found({ endpinDiameter: 24 })).toContain('setup.endpin-block');
 });
+
+test('a hole wider than its block, a mortise through its block and a tuning that is none are named once each', () => {
+  const codes = (change: Record<string, number>) => {
+    const { findings } = instrumentOf('violin', 355, change);
+    return findings
+      .filter(({ weight }) => weight === 'contradiction')
+      .map(({ code, at }) => `${code}: ${at}`);
+  };
+  expect(codes({ endpinDiameter: 60 })).toEqual(['setup.endpin-block: endpinDiameter, lowerBlockWidth']);
+  expect(codes({ mortiseDepth: 20 })).toEqual([
+    'neck.mortise-through: mortiseDepth, upperBlockDepth, rootAngle',
+  ]);
+  const untuned = instrumentOf('violin', 355).design;
+  const hz = { value: 300, unit: 'Hz', origin: chosen('test') } as const;
+  const derived = deriveInstrument({ ...untuned, values: { ...untuned.values, tuningA: hz } });
+  if (!derived.ok) throw new Error('refused');
+  const strings = derived.value.findings.filter(({ code }) => code.startsWith('strings.'));
+  expect(strings.map(({ code, at }) => `${code}: ${at}`)).toEqual(['strings.tuning: tuningA']);
+});

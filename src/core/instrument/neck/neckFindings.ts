@@ -119,7 +119,15 @@ function mortiseFindings(design: Design, { block, mortise, shape, rootAngleRad }
         remedy: 'make the mortise deeper, or check the angle of the root',
       }),
     );
-  if (block.behindMm < BEHIND_TO_BLOCK * value('upperBlockDepth'))
+  if (!(block.behindMm > 0))
+    findings.push(
+      finding('neck.mortise-through', 'contradiction', 'mortiseDepth, upperBlockDepth, rootAngle', {
+        found: `a mortise ${shown(Math.max(mortise.depthAtTopMm, mortise.depthAtBackMm))} deep from the edge, through an upper block that ends ${shown(Math.max(mortise.depthAtTopMm, mortise.depthAtBackMm) + block.behindMm)} from it`,
+        need: 'a mortise that ends inside the block',
+        remedy: 'correct its depth, the depth of the block, or the angle of the root',
+      }),
+    );
+  else if (block.behindMm < BEHIND_TO_BLOCK * value('upperBlockDepth'))
     findings.push(
       finding('neck.block-thin', 'caution', 'mortiseDepth, upperBlockDepth', {
         found: `${shown(block.behindMm)} of the upper block behind the mortise, of ${shown(value('upperBlockDepth'))}`,

@@ -45,14 +45,23 @@ function usualFindings(design: Design, setUp: Omit<SetUp, 'findings'>): readonly
       unit: '°',
       remedy: 'a higher projection or a lower saddle makes the break sharper and presses harder on the top',
     }),
-    ...unusual(design, 'totalPull', setUp.strings.totalN, scale ** 2, {
-      code: 'strings.total-pull',
-      at: 'string1Pull, string2Pull, string3Pull, string4Pull',
-      says: `the strings pull with ${setUp.strings.totalN.toFixed(0)} N together`,
-      unit: ' N',
-      remedy: 'keep it if lighter or heavier strings are meant, or check pulls, masses and tuning',
-    }),
-    ...setUp.strings.strings.flatMap((string) => pullFindings(design, string)),
+    ...unusual(
+      design,
+      'totalPull',
+      isTuned(design) ? setUp.strings.totalN : SETUP_RANGES[design.family].totalPull.low,
+      scale ** 2,
+      {
+        code: 'strings.total-pull',
+        at: 'string1Pull, string2Pull, string3Pull, string4Pull',
+        says: `the strings pull with ${setUp.strings.totalN.toFixed(0)} N together`,
+        unit: ' N',
+        remedy: 'keep it if lighter or heavier strings are meant, or check pulls, masses and tuning',
+      },
+    ),
+    // One wrong tuning would be told of every string.
+    ...(isTuned(design)
+      ? setUp.strings.strings.flatMap((string) => pullFindings(design, string))
+      : [untuned(design)]),
     ...unusual(design, 'bridgeHeight', setUp.crownHeightMm, scale, {
       code: 'setup.bridge-height',
       at: 'projection',
@@ -61,6 +70,26 @@ function usualFindings(design: Design, setUp: Omit<SetUp, 'findings'>): readonly
       remedy: 'the projection decides it almost one to one',
     }),
   ];
+}
+
+/** Hz of the A that players have ever tuned to, with room: lower and higher ones are slips. From memory. */
+const TUNINGS_HZ = [370, 500] as const;
+
+function isTuned({ values }: Design): boolean {
+  const hz = values.tuningA?.value ?? Number.NaN;
+  return hz >= TUNINGS_HZ[0] && hz <= TUNINGS_HZ[1];
+}
+
+function untuned({ values }: Design): Finding {
+  const hz = values.tuningA?.value ?? Number.NaN;
+  return {
+    code: 'strings.tuning',
+    weight: 'contradiction',
+    at: 'tuningA',
+    found: `an A of ${hz} Hz, ${Math.abs(12 * Math.log2(hz / 440)).toFixed(0)} half steps ${hz < 440 ? 'below' : 'above'} the usual one`,
+    need: `the A that the instrument is tuned to, ${TUNINGS_HZ[0]} to ${TUNINGS_HZ[1]} Hz (415 to 443 in use)`,
+    remedy: 'correct it; until then every pull of a string is wrong',
+  };
 }
 
 /** No unit. A string that pulls by more than this beside what is usual is slack, or near to breaking; chosen by us. */
@@ -205,6 +234,18 @@ function endpinFindings({ endpin }: Omit<SetUp, 'findings'>): readonly Finding[]
       need: 'a pin that comes through ribs and block',
       remedy: 'correct its diameter or its taper: 17 stands for 1 mm of diameter in 17 mm of length',
     });
+  if (!(besideMm > 0))
+    return [
+      ...findings,
+      {
+        code: 'setup.endpin-block',
+        weight: 'contradiction',
+        at: 'endpinDiameter, lowerBlockWidth',
+        found: `an end button ${diameterMm.toFixed(1)} mm thick in a lower block ${(diameterMm + 2 * besideMm).toFixed(1)} mm wide`,
+        need: 'a hole that the block has wood around',
+        remedy: 'correct the diameter of the end button or the width of the block',
+      },
+    ];
   if (besideMm < BESIDE_ENDPIN * diameterMm)
     findings.push({
       code: 'setup.endpin-block',
