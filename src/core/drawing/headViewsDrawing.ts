@@ -13,7 +13,7 @@ import { figure, straightChain } from './neckPiece.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
 
 /** mm. Step along the edges of the views. */
-const STEP_MM = 0.4;
+const STEP_MM = 0.7;
 /** mm on a head of 107 mm: between the two views, round them, and letter heights. */
 const BETWEEN_MM = 12;
 const ROUND_MM = 5;

@@ -249,7 +249,7 @@ function noWood({ values }: Design, pegs: readonly Peg[]): Fault {
   return {
     code: 'head.peg-wide',
     at: 'pegDiameter',
-    found: `pegs ${values.pegDiameter?.value} mm thick, whose ${pegs.length > 1 ? 'holes' : 'hole'} ${numbers} from the nut would run out at the front or through the floor of the pegbox`,
+    found: `pegs ${values.pegDiameter?.value} mm thick: number ${numbers} from the nut would run out at the front or through the floor of the pegbox`,
     need: 'pegs that fit between its front and its floor',
     remedy: 'correct their diameter, or the places of the pegs',
   };

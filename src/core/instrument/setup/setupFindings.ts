@@ -86,7 +86,7 @@ function untuned({ values }: Design): Finding {
     code: 'strings.tuning',
     weight: 'contradiction',
     at: 'tuningA',
-    found: `an A of ${hz} Hz, ${Math.abs(12 * Math.log2(hz / 440)).toFixed(0)} half steps ${hz < 440 ? 'below' : 'above'} the usual one`,
+    found: `an A of ${hz} Hz, ${Math.abs(12 * Math.log2(hz / 440)).toFixed(0)} half steps from the usual one`,
     need: `the A that the instrument is tuned to, ${TUNINGS_HZ[0]} to ${TUNINGS_HZ[1]} Hz (415 to 443 in use)`,
     remedy: 'correct it; until then every pull of a string is wrong',
   };
