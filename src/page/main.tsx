@@ -1,5 +1,6 @@
 import './page.css';
 import './photograph.css';
+import './styles/build.css';
 import './styles/sheets.css';
 import './styles/views.css';
 import { render } from 'preact';

@@ -32,6 +32,12 @@ export const isInFile = computed(
 /** When the browser last put the sitting on its shelf; false where it cannot. */
 export const keptAt = signal<number | false | null>(null);
 
+/** The day the last pack was taken, as an ISO date, and the design that it was made from. */
+export const takenOn = signal<string | null>(null);
+export const takenDesign = signal<Design | null>(null);
+/** Which steps at the bench are done, and on which day. */
+export const built = signal<Readonly<Record<string, string>>>({});
+
 let sittingId = '';
 
 /** A design comes to the bench, with what was done to it before if it was here already. */
@@ -45,6 +51,9 @@ export async function bringIn(given: Design, sitting?: Sitting): Promise<void> {
   done.value = sitting?.done ?? 0;
   savedAs.value = sitting?.savedAs ?? null;
   savedDesign.value = sitting?.savedDesign ? (JSON.parse(sitting.savedDesign) as Design) : null;
+  takenOn.value = sitting?.taken?.on ?? null;
+  takenDesign.value = sitting?.taken ? (JSON.parse(sitting.taken.design) as Design) : null;
+  built.value = sitting?.built ?? {};
   held.value = null;
   touched.value = null;
   whole.value = null;
@@ -93,6 +102,24 @@ export function putInFile(name: string): void {
   void keep(null);
 }
 
+/** A pack was taken today of the design as it stood. */
+export function takeAway(of: Design): void {
+  takenOn.value = today();
+  takenDesign.value = of;
+  void keep(null);
+}
+
+/** A step at the bench is done today, or not yet done after all. */
+export function markBuilt(step: string, isDone: boolean): void {
+  const { [step]: _, ...others } = built.value;
+  built.value = isDone ? { ...others, [step]: today() } : others;
+  void keep(null);
+}
+
+function today(): string {
+  return new Date().toISOString().slice(0, 'yyyy-mm-dd'.length);
+}
+
 /** What is still to be put on the shelf, by sitting. */
 const unkept = new Map<string, { readonly sitting: Sitting; readonly steps: readonly PlacedStep[] }>();
 let keeping: Promise<void> | null = null;
@@ -109,6 +136,11 @@ function keep(newest: Step | null): Promise<void> {
       savedAs: savedAs.value,
       savedDesign: savedDesign.value && JSON.stringify(savedDesign.value),
       touchedAt: Date.now(),
+      taken:
+        takenOn.value === null || takenDesign.value === null
+          ? null
+          : { on: takenOn.value, design: JSON.stringify(takenDesign.value) },
+      built: built.value,
     },
     steps: newest === null ? before : [...before, { n: done.value - 1, step: newest }],
   });
@@ -172,7 +204,3 @@ effect(() => {
 effect(() => {
   if (design.value !== null) showWhole({ design: design.value, sitting: sittingId });
 });
-
-/** The day the last pack was taken in this sitting, and the design that it was made from. */
-export const takenOn = signal<string | null>(null);
-export const takenDesign = signal<Design | null>(null);

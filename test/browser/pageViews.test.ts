@@ -98,12 +98,34 @@ describe('views of the page', () => {
     await page.locator('.line.beside').waitFor({ timeout: 30_000 });
     // Two millimetres wider is one on each side.
     await page
-      .locator('.beside li', { hasText: /lies (0\.9\d|1\.0\d) mm inside at most/ })
+      .locator('.laid-over li', { hasText: /lies (0\.9\d|1\.0\d) mm inside at most/ })
       .waitFor({ timeout: 30_000 });
-    await page.locator('.beside summary').click();
+    await page.locator('.laid-over summary').click();
     const row = page.locator('.beside-numbers tr', { hasText: /^lower bout/ });
     expect(await row.locator('td').allInnerTexts()).toEqual(['208.0', '206.0']);
     await page.getByRole('button', { name: 'Take it off' }).click();
     expect(await page.locator('.line.beside').count()).toBe(0);
+  }, 120_000);
+
+  test('steps at the bench are ticked, and the day of the pack and of the steps live through a reload', async () => {
+    await goTo('take away');
+    await page.locator('.sheet-near').waitFor({ timeout: 60_000 });
+    await taken('Only the paper');
+    await goTo('build');
+    expect(await page.locator('.build-step').count()).toBe(14);
+    await page.locator('.build-now h2', { hasText: 'blocks on the form' }).waitFor();
+    await page.getByRole('button', { name: 'Done today' }).click();
+    await page.locator('.build-now h2', { hasText: 'ribs bent and glued' }).waitFor();
+    await page.locator('.stop', { hasText: '1 of 14 done' }).waitFor();
+    await page.locator('.row', { hasText: 'rib thickness' }).first().waitFor();
+    await page.waitForTimeout(500);
+    await page.reload();
+    await page.getByRole('button', { name: /^Go on with/ }).click();
+    await page.locator('.stop', { hasText: '1 of 14 done' }).waitFor({ timeout: 20_000 });
+    await page.locator('.stop.settled', { hasText: /taken \d+ \w+/ }).waitFor();
+    await goTo('build');
+    await page.locator('.build-step', { hasText: 'blocks on the form' }).click();
+    await page.getByRole('button', { name: 'Not done after all' }).click();
+    await page.locator('.stop', { hasText: 'not begun' }).last().waitFor();
   }, 120_000);
 });

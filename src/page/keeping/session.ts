@@ -11,6 +11,9 @@ export interface Sitting {
   readonly savedAs: string | null;
   readonly savedDesign: string | null;
   readonly touchedAt: number;
+  /** When the last pack was taken, and the design it was made from; day by day which steps at the bench were done. ISO dates. */
+  readonly taken?: { readonly on: string; readonly design: string } | null;
+  readonly built?: Readonly<Record<string, string>>;
 }
 
 interface Shelf extends DBSchema {

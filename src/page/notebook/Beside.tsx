@@ -11,7 +11,7 @@ export function Beside() {
   const file = useRef<HTMLInputElement>(null);
   const shown = beside.value;
   return (
-    <section class="plain beside">
+    <section class="plain laid-over">
       <h2 class="group">{said.title}</h2>
       {besideTrouble.value.map((sentence) => (
         <p key={sentence} class="trouble" role="alert">

@@ -7,9 +7,9 @@ import { SheetsView } from '../drawing/SheetsView.tsx';
 import { useShown } from '../drawing/useShown.ts';
 import { download, fileNameOf } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
-import { design, faults, takenDesign, takenOn } from '../store.ts';
+import { design, faults, takeAway } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
-import { language, words } from '../words/words.ts';
+import { words } from '../words/words.ts';
 import { WhatWasChecked } from './WhatWasChecked.tsx';
 
 const PAPERS = ['A4', 'A3', 'Letter', 'Tabloid', 'A2'] as const;
@@ -50,11 +50,7 @@ export function TakeAwayStop() {
       return;
     }
     setPack(answer.value);
-    takenDesign.value = asked;
-    takenOn.value = new Date().toLocaleDateString(language.value === 'en' ? 'en-GB' : 'de-DE', {
-      day: 'numeric',
-      month: 'long',
-    });
+    takeAway(asked);
     download(`${fileNameOf(asked.name)}.zip`, answer.value.zip, 'application/zip');
   };
   const cut = drawings?.filter(({ routes, part }) => routes.includes('laser') && !left.includes(part)).length;

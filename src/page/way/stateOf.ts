@@ -1,5 +1,6 @@
-import { design, faults, findings, takenDesign, takenOn } from '../store.ts';
-import { words } from '../words/words.ts';
+import { built, design, faults, findings, takenDesign, takenOn } from '../store.ts';
+import { dayText, words } from '../words/words.ts';
+import { BUILD_STEPS } from './buildSteps.ts';
 import { VALUES_OF_STOP } from './stopNumbers.ts';
 import { NUMBERED_STOPS, type Stop } from './stops.ts';
 
@@ -9,12 +10,17 @@ export function stateOf(stop: Stop): {
   readonly word: string;
 } {
   const said = words().states;
-  if (stop === 'build') return { shape: 'proposed', word: said.notBegun };
+  if (stop === 'build') {
+    const count = BUILD_STEPS.filter(({ name }) => built.value[name] !== undefined).length;
+    if (count === 0) return { shape: 'proposed', word: said.notBegun };
+    const isDone = count === BUILD_STEPS.length;
+    return { shape: isDone ? 'settled' : 'proposed', word: said.stepsDone(count, BUILD_STEPS.length) };
+  }
   if (stop === 'takeAway') {
     if (takenOn.value === null) return { shape: 'proposed', word: said.notYetTaken };
-    const isStill = takenDesign.value === design.value;
+    const isStill = JSON.stringify(takenDesign.value) === JSON.stringify(design.value);
     return isStill
-      ? { shape: 'settled', word: said.taken(takenOn.value) }
+      ? { shape: 'settled', word: said.taken(dayText(takenOn.value)) }
       : { shape: 'questioned', word: said.older };
   }
   if (stop === 'photograph') {

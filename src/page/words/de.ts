@@ -5,6 +5,7 @@ import { namesDe } from './namesDe.ts';
 import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
 import { sheetsDe } from './sheetsDe.ts';
+import { stepsDe } from './stepsDe.ts';
 import { viewsDe } from './viewsDe.ts';
 
 /** Jedes Wort der Seite auf Deutsch. */
@@ -30,6 +31,7 @@ export const de: Words = {
     questioned: 'fraglich',
     notYetTaken: 'noch nicht mitgenommen',
     taken: (date) => `mitgenommen ${date}`,
+    stepsDone: (done, of) => `${done} von ${of} getan`,
     older: 'älter als die Zeichnung',
     notBegun: 'nicht begonnen',
     drafted: 'aus Zahlen',
@@ -99,7 +101,7 @@ export const de: Words = {
     neck: 'Vom Obersattel zum Untersattel: alles hängt an der Länge der Saiten.',
     takeAway: 'Alles geht in wahrer Größe hinaus, 1 zu 1.',
     build:
-      'Hier werden Bauplan und Tagebuch liegen. Bis dahin: das Paket enthält jede Schablone in der Reihenfolge, in der du sie brauchst.',
+      'Berühre einen Schritt, um zu sehen, was er braucht. Was unterwegs gemessen wird, steht darunter; wo das Holz seinen eigenen Weg ging, ändere die Zahl, und alles folgt.',
   },
   settle: (stop) => `${stop}: abgemacht`,
   tracedNumber: 'Vom Rand im Foto abgelesen, also so, wie das Foto ihn zeigt.',
@@ -241,6 +243,7 @@ export const de: Words = {
   sheets: sheetsDe,
   views: viewsDe,
   beside: besideDe,
+  bench: stepsDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',

@@ -4,6 +4,7 @@ import { namesEn } from './namesEn.ts';
 import { profileEn } from './profileEn.ts';
 import { seeEn } from './seeEn.ts';
 import { sheetsEn } from './sheetsEn.ts';
+import { stepsEn } from './stepsEn.ts';
 import { viewsEn } from './viewsEn.ts';
 
 /** Every word on the page, in English. The German catalogue has the same shape. */
@@ -29,6 +30,7 @@ export const en = {
     questioned: 'questioned',
     notYetTaken: 'not yet taken',
     taken: (date: string) => `taken ${date}`,
+    stepsDone: (done: number, of: number) => `${done} of ${of} done`,
     older: 'older than the drawing',
     notBegun: 'not begun',
     drafted: 'from numbers',
@@ -102,7 +104,7 @@ export const en = {
     neck: 'From nut to saddle: everything hangs on the length of the strings.',
     takeAway: 'Everything leaves at true size, 1 to 1.',
     build:
-      'The book of the work and its log will lie here. Until then: the pack holds every template in the order you need it.',
+      'Touch a step to see what it needs. What you measure on the way stands below; where the wood went its own way, change the number and everything follows.',
   },
   settle: (stop: string) => `Settle the ${stop}`,
   tracedNumber: 'Read off the traced edge, so it is as the photograph has it.',
@@ -244,6 +246,7 @@ export const en = {
   sheets: sheetsEn,
   views: viewsEn,
   beside: besideEn,
+  bench: stepsEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',

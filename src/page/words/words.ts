@@ -35,3 +35,9 @@ export function print(value: number, decimals = 1): string {
     useGrouping: false,
   });
 }
+
+/** A day as it is said: 30 October. */
+export function dayText(iso: string): string {
+  const notation = language.value === 'en' ? 'en-GB' : 'de-DE';
+  return new Date(`${iso}T12:00`).toLocaleDateString(notation, { day: 'numeric', month: 'long' });
+}
