@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { CORNER_TIPS, meantHalf, meantHole, type Spot } from '../../demo/villageFiddle.ts';
+import { CORNER_TIPS, INNER_NICK, meantHalf, meantHole, type Spot } from '../../demo/villageFiddle.ts';
 import { sampleChain } from '../../src/core/curve/index.ts';
 import {
   derive,
@@ -145,7 +145,8 @@ test('the sound hole that is drafted from the photograph of the top is the one t
   expect(design.holeShape?.fitRmsMm).toBeLessThan(HOLE_FIT_MM);
   const instrument = derive(design);
   if (!instrument.ok) throw new Error(JSON.stringify(instrument.faults));
-  const { treble } = instrument.value.soundHoles;
+  const { treble, nickLineMm } = instrument.value.soundHoles;
+  expect(Math.abs(nickLineMm - INNER_NICK.y)).toBeLessThan(NICK_MM);
   const drawn = sampleChain(treble, 0.01);
   const rms = (shift: Shift) => {
     const off = MEANT_HOLE.map((at) => distanceTo(drawn, moved(at, shift), true));
@@ -165,6 +166,8 @@ test('the sound hole that is drafted from the photograph of the top is the one t
 /** mm rms. What a hole is drafted to off its trace and, laid on it, off the hole that was cut. */
 const HOLE_FIT_MM = 0.2;
 const HOLE_MM = 0.2;
+/** mm. How near the nicks come, by which the bridge is set. */
+const NICK_MM = 0.3;
 const MEANT_HOLE = meantHole(0.5);
 
 /** A shift in mm and a turn in radians about the middle of the hole. */
