@@ -23,7 +23,7 @@ const ELSEWHERE = [
   'arching-gauge-top-long',
   'thickness-back',
   'head-side',
-  'rib-lower',
+  'head-front',
   'neck-side',
   'bridge',
   'bar-glue-face',
