@@ -140,4 +140,27 @@ describe('views of the page', () => {
     await page.getByRole('button', { name: 'Not done after all' }).click();
     await page.locator('.stop', { hasText: 'not begun' }).last().waitFor();
   }, 120_000);
+
+  test('pictures of a plate are those of the command line, and are kept as files', async () => {
+    await goTo('arch');
+    await page.getByRole('button', { name: 'Pictures of it' }).click({ timeout: 60_000 });
+    const shown = page.locator('.pictures img');
+    await shown.waitFor({ timeout: 30_000 });
+    await page.locator('.pictures select').selectOption('section');
+    await page.getByLabel(/^from x,y to x,y/).fill('0,60 0,300');
+    await page.locator('.pictures-say li', { hasText: '240.0 mm of the back' }).waitFor({ timeout: 30_000 });
+    const svg = page.waitForEvent('download', { timeout: 30_000 });
+    await page.getByRole('button', { name: 'SVG' }).click();
+    const text = readFileSync(await (await svg).path(), 'utf8');
+    expect(text).toContain('<title>Section of the back</title>');
+    const png = page.waitForEvent('download', { timeout: 30_000 });
+    await page.getByRole('button', { name: 'PNG' }).click();
+    expect(
+      readFileSync(await (await png).path())
+        .subarray(1, 4)
+        .toString(),
+    ).toBe('PNG');
+    await page.getByLabel(/^from x,y to x,y/).fill('0,60');
+    await page.locator('.pictures-say li', { hasText: '--line' }).waitFor({ timeout: 30_000 });
+  }, 120_000);
 });

@@ -1,1 +1,2 @@
 export { decodePictureHere } from './pictures.ts';
+export { pngOf } from './renderPicture.ts';

@@ -27,9 +27,13 @@ import {
   type MakeKind,
   make,
   type Pack,
+  type PictureWords,
   type PiecePart,
   parseMakeOptions,
+  parsePicture,
+  pictureFile,
   piecesOf,
+  platePicture,
   readDesign,
   type ShownBeside,
   type ShownBody,
@@ -52,6 +56,7 @@ import {
   showPages,
   showPlateRoughly,
 } from '../../core/index.ts';
+import { pngOf } from '../../host/browser/index.ts';
 import { profileWork } from './profileWork.ts';
 import { seeingWork } from './seeingWork.ts';
 
@@ -175,6 +180,25 @@ const benchWork = {
     const { body, lights } = heldOf(instrument.value, lamp, stepMm);
     const picture = handPicture(body, lights, handLamp(lamp, hold), hold, width, height);
     return transfer(accept(picture), [picture.light.buffer, picture.stuff.buffer]);
+  },
+  /** A picture of a plate as a file, as the command line draws it; `words` are its options. */
+  async picture(
+    design: Design,
+    words: PictureWords,
+    other: Design | null,
+  ): Promise<Checked<{ readonly bytes: Uint8Array; readonly says: readonly string[] }>> {
+    const request = parsePicture({ ...words, ...(other && { with: other.name }) });
+    if (!request.ok) return request;
+    const picture = platePicture(design, request.value, other ?? undefined);
+    if (!picture.ok) return picture;
+    const file = await pictureFile(picture.value, request.value, words.out, {
+      pngOf,
+      // A worker has no page to lay an SVG out on: the page itself turns it into pixels.
+      pngOfSvg: () => Promise.reject(new Error('asked of a page only')),
+    });
+    if (!file.ok) return file;
+    const bytes = Uint8Array.from(file.value.bytes);
+    return transfer(accept({ bytes, says: picture.value.says }), [bytes.buffer]);
   },
   drawings(design: Design): Checked<readonly ShownDrawing[]> {
     const drawings = drawingsOf(design);

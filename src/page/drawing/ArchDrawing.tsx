@@ -11,10 +11,12 @@ import { quickBench, viewBench } from '../bench/bench.ts';
 import { beside } from '../keeping/beside.ts';
 import { design, edit, held, plate, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
-import { InHand, isInHand, turnOver } from './InHand.tsx';
+import { InHand, turnOver } from './InHand.tsx';
 import { Lamp } from './Lamp.tsx';
 import { isLifeSize } from './lifeSize.ts';
+import { looking } from './looking.ts';
 import { PlateLight } from './PlateLight.tsx';
+import { PlatePictures } from './PlatePictures.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { useShown } from './useShown.ts';
@@ -45,7 +47,7 @@ export function ArchDrawing() {
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
-      {size && isInHand.value && (
+      {size && looking.value === 'hand' && (
         <>
           <InHand lamp={lamp.value} size={size} />
           <div class="lamp-place beside">
@@ -56,35 +58,12 @@ export function ArchDrawing() {
               }}
             />
           </div>
-          <p class="ways">
-            <button type="button" class="pale" onClick={turnOver}>
-              {words().views.turnOver}
-            </button>
-            <button
-              type="button"
-              class="pale"
-              onClick={() => {
-                isInHand.value = false;
-              }}
-            >
-              {words().views.layDown}
-            </button>
-          </p>
         </>
       )}
-      {size && shown && place && !isInHand.value && (
+      {looking.value === 'picture' && <PlatePictures />}
+      <Ways />
+      {size && shown && place && looking.value === 'paper' && (
         <>
-          <p class="ways">
-            <button
-              type="button"
-              class="pale"
-              onClick={() => {
-                isInHand.value = true;
-              }}
-            >
-              {words().views.takeInHand}
-            </button>
-          </p>
           <PlateLight
             lamp={lamp.value}
             half={false}
@@ -114,6 +93,33 @@ export function ArchDrawing() {
         </>
       )}
     </div>
+  );
+}
+
+/** From one way of looking to the others. */
+function Ways() {
+  const said = words().views;
+  const to = (way: typeof looking.value, says: string) => (
+    <button
+      type="button"
+      onClick={() => {
+        looking.value = way;
+      }}
+    >
+      {says}
+    </button>
+  );
+  return (
+    <p class="ways">
+      {looking.value === 'hand' && (
+        <button type="button" onClick={turnOver}>
+          {said.turnOver}
+        </button>
+      )}
+      {looking.value !== 'paper' && to('paper', said.layDown)}
+      {looking.value === 'paper' && to('picture', words().pictures.open)}
+      {looking.value !== 'hand' && to('hand', said.takeInHand)}
+    </p>
   );
 }
 

@@ -13,8 +13,6 @@ import { design, plate } from '../store.ts';
 import { words } from '../words/words.ts';
 import { woodTone } from './woodTone.ts';
 
-/** Whether the body lies on the paper or is held in the hand. */
-export const isInHand = signal(false);
 const hold = signal<HandHold>({ turnRad: -0.5, tiltRad: -0.5 });
 
 /** rad a pixel, and an arrow key, turns it by; it is never tilted over its end. */

@@ -2,6 +2,7 @@ import { besideDe } from './besideDe.ts';
 import type { Words } from './en.ts';
 import { keptDe } from './keptDe.ts';
 import { namesDe } from './namesDe.ts';
+import { picturesDe } from './picturesDe.ts';
 import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
 import { sheetsDe } from './sheetsDe.ts';
@@ -244,6 +245,7 @@ export const de: Words = {
   views: viewsDe,
   beside: besideDe,
   bench: stepsDe,
+  pictures: picturesDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',

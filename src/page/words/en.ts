@@ -1,6 +1,7 @@
 import { besideEn } from './besideEn.ts';
 import { keptEn } from './keptEn.ts';
 import { namesEn } from './namesEn.ts';
+import { picturesEn } from './picturesEn.ts';
 import { profileEn } from './profileEn.ts';
 import { seeEn } from './seeEn.ts';
 import { sheetsEn } from './sheetsEn.ts';
@@ -247,6 +248,7 @@ export const en = {
   views: viewsEn,
   beside: besideEn,
   bench: stepsEn,
+  pictures: picturesEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',
