@@ -71,7 +71,7 @@ function found(text: string): string | null {
   )
     return germanNumbers(text);
   // What somebody typed, or the title of what was printed, stays as it is.
-  if (/^“/.test(text) || /^"[^"]*"$/.test(text)) return text;
+  if (/^“[^”]*”(?: \([^)]*\))?$/.test(text) || /^"[^"]*"$/.test(text)) return text;
   const whole = CATALOGUE[text] ?? CALLED.get(text) ?? namesDe[text] ?? names[text];
   if (whole !== undefined) return whole;
   let nearly: string | null = null;
@@ -89,7 +89,13 @@ function found(text: string): string | null {
     if (gaps.every(({ told }) => told !== null)) return filled();
     if (letters >= TELLING_LETTERS) nearly ??= filled();
   }
-  return listed(text, ', ') ?? listed(text, ' and ', ' und ') ?? listed(text, '; ') ?? nearly;
+  return (
+    listed(text, ', ') ??
+    listed(text, ' and ', ' und ') ??
+    listed(text, '; ') ??
+    nearly ??
+    (/^“/.test(text) ? text : null)
+  );
 }
 
 /** A list whose every entry is known. */
