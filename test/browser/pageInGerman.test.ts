@@ -22,8 +22,15 @@ const ENGLISH =
 /** Titles of what was printed, with author and year, stay as they are. */
 const CITED = /“[^”]*”(?: \([^)]*\))?/g;
 
+/** What the page says; sheets of paper show what they print, which is in English. */
+const SAID = `(() => {
+  for (const paper of document.querySelectorAll('.sheet-paper')) paper.style.display = 'none';
+  const said = document.body.innerText;
+  for (const paper of document.querySelectorAll('.sheet-paper')) paper.style.display = '';
+  return said;
+})()`;
 const english = async () => {
-  const text = await page.locator('body').innerText();
+  const text = (await page.evaluate(SAID)) as string;
   return text
     .split('\n')
     .map((line) => line.replace(CITED, ''))

@@ -46,15 +46,19 @@ export function SheetsView({ shown }: { readonly shown: ShownPages }) {
           </li>
         ))}
       </ol>
-      <button
-        type="button"
-        class={isLarge ? 'sheet-near large' : 'sheet-near'}
-        aria-label={isLarge ? said.whole : said.nearer}
-        aria-expanded={isLarge}
-        onClick={() => setLarge(!isLarge)}
-      >
-        <SheetPaper page={page} scale={scale} />
-      </button>
+      {/* The button lies over the paper: what is printed on it is no part of the button's name. */}
+      <div class={isLarge ? 'sheet-near large' : 'sheet-near'}>
+        <div class="sheet-lies">
+          <SheetPaper page={page} scale={scale} />
+          <button
+            type="button"
+            class="sheet-cover"
+            aria-label={isLarge ? said.whole : said.nearer}
+            aria-expanded={isLarge}
+            onClick={() => setLarge(!isLarge)}
+          />
+        </div>
+      </div>
       <p class="sheets-foot">
         {said.size(page.widthMm, page.heightMm)}
         {scale.x !== 1 || scale.y !== 1 ? ` ${said.corrected(scale.x, scale.y)}` : ''}
