@@ -68,15 +68,17 @@ test('each ramp runs from its side of the border to the floor, from where the on
 });
 
 test('the ramp leaves the floor with less of a break than fingers feel', () => {
-  for (const ramp of shape.ramps.filter((_, k) => k % 7 === 0)) {
+  let most = 0;
+  for (const ramp of shape.ramps) {
     const [x, y, zMm] = splinePatchAt(ramp, 1, 0.4);
     const [beforeX, beforeY, beforeZ] = splinePatchAt(ramp, 1 - 1e-4, 0.4);
     const { slopeX, slopeY } = splineSurfaceAt(shape.floor, x, y);
     const way = Math.hypot(x - beforeX, y - beforeY);
     const slope = (zMm - beforeZ) / way;
     const floorSlope = (slopeX * (x - beforeX) + slopeY * (y - beforeY)) / way;
-    expect(Math.abs(Math.atan(slope) - Math.atan(floorSlope))).toBeLessThan(0.01);
+    most = Math.max(most, Math.abs(Math.atan(slope) - Math.atan(floorSlope)));
   }
+  expect(most).toBeLessThan(0.002);
 });
 
 test('the border has no corner and is as long as linings and blocks make it, but for their rounding', () => {

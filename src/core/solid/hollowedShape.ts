@@ -140,16 +140,17 @@ function hollowFault({ arch }: HollowPlate, found: string) {
   };
 }
 
-/** mm beyond the foot that the floor's surface reaches, so that the foot lies on it and not on its end. */
+/** mm beyond the border that the floor's surface reaches: the ramps ask it on their way down to the foot. */
 const MARGIN_MM = 1;
 
 function floorOf(plate: HollowPlate, foot: Chain<'body'>, stepMm: number): SplineSurface {
   const { min, max } = boundsOf(foot);
-  const [fromY, toY] = [min.y - MARGIN_MM, max.y + MARGIN_MM];
+  const marginMm = plate.rampMm + MARGIN_MM;
+  const [fromY, toY] = [min.y - marginMm, max.y + marginMm];
   const joints = longArchJoints(plate.arch.longArch)
     .map((yMm) => underOutside(plate, yMm))
-    .filter((yMm) => yMm > fromY + MARGIN_MM && yMm < toY - MARGIN_MM);
-  const grid = { stopsX: [min.x - MARGIN_MM, max.x + MARGIN_MM], stopsY: [fromY, ...joints, toY], stepMm };
+    .filter((yMm) => yMm > fromY + marginMm && yMm < toY - marginMm);
+  const grid = { stopsX: [min.x - marginMm, max.x + marginMm], stopsY: [fromY, ...joints, toY], stepMm };
   const spans = spansOf(foot);
   const depthAt = (x: number, y: number): number => carriedDepth(plate, spans, x, y);
   return splineSurface(grid, isEven(plate.thickness) ? onceForBothHalves(depthAt) : depthAt);

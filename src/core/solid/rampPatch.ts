@@ -13,7 +13,7 @@ import {
 } from '../surface/index.ts';
 
 /** Steps between knots from the border of the hollow down to its foot: the ramp is a cubic, times a depth that changes little. */
-const ACROSS = 4;
+const ACROSS = 6;
 
 /** rad of a round side between two knots along it: a circle is met there to a thirty-thousandth of its radius. */
 const TURN_RAD = 0.25;
@@ -23,7 +23,7 @@ const LEAST_STEPS = 2;
 
 /**
  * The ramp of a hollow over one side of its border, as a patch: u from the border (0) straight and square to it down to the foot
- * (1), v along the side (0 to 1). On the border at height 0, at the foot as high as the floor's surface stands there.
+ * (1), v along the side (0 to 1). On the border at height 0, at the foot as high and as steep as the floor's surface is there.
  */
 export function rampPatch(
   plate: HollowPlate,
@@ -35,17 +35,17 @@ export function rampPatch(
     cubicKnots([0, 1], 1 / ACROSS),
     cubicKnots([0, 1], 1 / stepsAlong(side, alongMm)),
   ];
-  const misses = new Map<number, number>();
-  for (const v of knotPlaces(knotsV)) {
-    const { x, y } = placeInside(plate, side, 1, v);
-    misses.set(v, splineSurfaceAt(floor, x, y).zMm - fullDepthAt(plate, x, y).zMm);
-  }
   return splinePatch(knotsU, knotsV, (u, v) => {
     const { x, y } = placeInside(plate, side, u, v);
-    const depthMm = u === 0 ? 0 : rampShare(u) * fullDepthAt(plate, x, y).zMm;
-    return [x, y, depthMm + (misses.get(v) as number) * u ** 2];
+    if (u === 0) return [x, y, 0];
+    const own = fullDepthAt(plate, x, y).zMm;
+    const floorShare = rampShare(Math.max(0, (u - FLOOR_FROM) / (1 - FLOOR_FROM)));
+    return [x, y, rampShare(u) * (own + floorShare * (splineSurfaceAt(floor, x, y).zMm - own))];
   });
 }
+
+/** Share of the way down from which the ramp turns from the plate's own depth to that of the floor's surface, slope and all. */
+const FLOOR_FROM = 0.5;
 
 function stepsAlong(side: Segment<'body'>, alongMm: number): number {
   const turnRad = Math.abs(arcOf(side)?.sweepRad ?? 0);
