@@ -131,16 +131,20 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
             />
           ))}
           <path class="cased-line divide" d={`M${divide} 0V${size.height}`} />
-          <SideName
-            text={sides[0] ?? ''}
-            x={centreX - shown.widthMm * SIDE_SHARE * scale}
-            y={topY + 0.42 * shown.lengthMm * scale}
-          />
-          <SideName
-            text={sides[1] ?? ''}
-            x={centreX + shown.widthMm * SIDE_SHARE * scale}
-            y={topY + 0.42 * shown.lengthMm * scale}
-          />
+          {room === 'wide' && (
+            <>
+              <SideName
+                text={sides[0] ?? ''}
+                x={centreX - shown.widthMm * SIDE_SHARE * scale}
+                y={topY + 0.42 * shown.lengthMm * scale}
+              />
+              <SideName
+                text={sides[1] ?? ''}
+                x={centreX + shown.widthMm * SIDE_SHARE * scale}
+                y={topY + 0.42 * shown.lengthMm * scale}
+              />
+            </>
+          )}
         </svg>
       )}
       {sight && <HandLayer sight={sight} />}

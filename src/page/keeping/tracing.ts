@@ -4,7 +4,6 @@ import { type Design, type Fault, type SheetInPhotograph, type TraceRecord } fro
 import { newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
 import type { PhotographFile, Seen } from '../bench/seeingWork.ts';
 import { bringIn, design, edit, stop } from '../store.ts';
-import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import type { Said } from './said.ts';
 import { beginToSay, said, saidSteps } from './saying.ts';
@@ -207,8 +206,4 @@ function withOwnNumbers(fresh: Design, old: Design): Design {
 
 function originOf({ values }: Design, name: string): string | undefined {
   return values[name as keyof typeof values]?.origin.kind;
-}
-
-export function sentencesOf(faults: readonly Fault[]): readonly string[] {
-  return faults.map(sentenceOf);
 }

@@ -20,6 +20,7 @@ import { print, words } from '../words/words.ts';
 import { Choice, TypedLength } from './Asked.tsx';
 import { HowToShoot } from './HowToShoot.tsx';
 import { Told } from './Told.tsx';
+import { TroubleBox } from './TroubleBox.tsx';
 
 /** An arch or a head is read from a photograph and put into the design. */
 export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
@@ -45,11 +46,7 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
         />
         {profileTrouble.value.length > 0 && (
           <>
-            <div class="trouble" role="alert">
-              {profileTrouble.value.map((fault) => (
-                <p key={fault.code + fault.at + fault.found}>{sentenceOf(fault)}</p>
-              ))}
-            </div>
+            <TroubleBox faults={profileTrouble.value} />
             <details class="shoot-again">
               <summary>{words().see.shootAgain}</summary>
               <HowToShoot />

@@ -1,7 +1,7 @@
 import { photographs, seeingTrouble } from '../keeping/tracing.ts';
-import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
 import { HowToShoot } from './HowToShoot.tsx';
+import { TroubleBox } from './TroubleBox.tsx';
 
 /** Why photographs could not be traced, in sentences; and how to take them so that they can. */
 export function Refused() {
@@ -11,14 +11,11 @@ export function Refused() {
   const isPicture = faults.some(({ code }) => PICTURE_CODES.test(code));
   return (
     <>
-      <div class="trouble" role="alert">
+      <TroubleBox faults={faults}>
         <p>
           <b>{text.refused}</b>
         </p>
-        {faults.map((fault) => (
-          <p key={fault.code + fault.at + fault.found}>{sentenceOf(fault)}</p>
-        ))}
-      </div>
+      </TroubleBox>
       {isPicture && (
         <details class="shoot-again" open>
           <summary>{text.shootAgain}</summary>

@@ -23,7 +23,7 @@ export function placeOf(at: string): string {
   return at
     .replace(/\bvalues\./g, '')
     .split(', ')
-    .map((name) => (isNumber(name) ? nameOf(name) : told(name)))
+    .map((name) => words().see.askedAs[name] ?? (isNumber(name) ? nameOf(name) : told(name)))
     .join(', ');
 }
 

@@ -1,5 +1,5 @@
 import { point } from '../../base/index.ts';
-import { outlineChain } from '../../curve/index.ts';
+import { mirrorChain, outlineChain } from '../../curve/index.ts';
 import type { TraceHints } from '../../photo/index.ts';
 import { type ShownLine, shownLine } from '../../showing/index.ts';
 import { movedHints } from './movedHints.ts';
@@ -80,11 +80,14 @@ export function showTrace(traced: Traced, shot = 0): ShownTrace {
     widthMm,
     lengthPlusMinusMm,
     picture: wholeBody(traced, ways, widthMm),
-    restored: shownLine('restored', outline, bodyLengthMm),
+    restored: restoredLine(restored, sign),
     asFound: [...piecesOf(asFound.bass.map(place)), ...piecesOf(asFound.treble.map(place))],
     unsure: shownUnsure(seen, ways),
     tenfold: (['bass', 'treble'] as const).flatMap((side) =>
-      piecesOf(tenfold(asFound[side], outline).map(place), 10 * APART_MM),
+      piecesOf(
+        tenfold(asFound[side], restored.halves ? outlineChain(restored.halves[side]) : outline).map(place),
+        10 * APART_MM,
+      ),
     ),
     edgeHeight:
       seen.view.kind === 'camera'
@@ -120,6 +123,29 @@ export function showTrace(traced: Traced, shot = 0): ShownTrace {
     ),
     fitRmsMm: restored.fitRmsMm,
   };
+}
+
+/** The outline as meant; where both halves stay as they are, each side has its own. */
+function restoredLine(
+  { half, halves, bodyLengthMm }: Traced['restored'],
+  sign: 1 | -1,
+): ShownLine<'restored'> {
+  const line = shownLine('restored', outlineChain(half), bodyLengthMm);
+  if (!halves) return line;
+  const sides = [
+    [halves.treble, sign],
+    [halves.bass, -sign],
+  ] as const;
+  // The short line at a corner's end joins one bout to the next.
+  const path = sides
+    .map(([side, way]) =>
+      [side.lowerBout, side.cBout, side.upperBout]
+        .map((chain) => shownLine('restored', way === 1 ? chain : mirrorChain(chain), bodyLengthMm).path)
+        .map((piece, place) => (place === 0 ? piece : piece.replace(/^M/, 'L')))
+        .join(''),
+    )
+    .join('');
+  return { ...line, path };
 }
 
 function wholeBody({ restored }: Traced, ways: ShownWays, widthMm: number): SquareOn {
