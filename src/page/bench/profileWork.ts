@@ -25,7 +25,8 @@ export const profileWork = {
         ? accept(null)
         : parseArchWords({
             of: said.of,
-            isDrawn: said.isDrawn,
+            isDrawn: said.lies === 'drawn',
+            fromEnds: said.lies === 'free',
             leaveOut: said.leaveOut,
             ...(said.of === 'cross-arch' && { station: said.station }),
             ...(said.rightIs !== 'unknown' && { rightIs: said.rightIs }),

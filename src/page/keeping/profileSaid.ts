@@ -15,8 +15,8 @@ export interface ProfileSaid {
   readonly plate: 'back' | 'top';
   readonly station: (typeof ARCH_STATIONS)[number];
   readonly rightIs: 'unknown' | 'treble' | 'bass' | 'neck' | 'lower-end';
-  /** A line drawn on paper, not the edge of a card. */
-  readonly isDrawn: boolean;
+  /** A card with a straight edge that was laid to the gluing face, one without, or a line drawn on paper. */
+  readonly lies: 'card' | 'free' | 'drawn';
   readonly leaveOut: boolean;
   readonly sheetBar: string;
   readonly height: string;

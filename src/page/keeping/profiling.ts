@@ -13,7 +13,7 @@ export const profileSaid = signal<ProfileSaid>({
   plate: 'back',
   station: 'waist',
   rightIs: 'unknown',
-  isDrawn: false,
+  lies: 'card',
   leaveOut: false,
   sheetBar: '',
   height: '',

@@ -64,7 +64,7 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
             value={profileSaid.value.sheetBar}
             say={(sheetBar) => sayOfProfile({ sheetBar })}
           />
-          {!(of === 'arch' && profileSaid.value.isDrawn) && (
+          {!(of === 'arch' && profileSaid.value.lies === 'drawn') && (
             <TypedLength
               id="profile-height"
               label={text.height[of]}
@@ -103,7 +103,7 @@ function answers(choose: () => void): readonly Answer[] {
 function ArchAsked() {
   const text = words().profile;
   const { plates, stations } = words();
-  const { of, plate, station, isDrawn, rightIs, leaveOut } = profileSaid.value;
+  const { of, plate, station, lies, rightIs, leaveOut } = profileSaid.value;
   const rights: readonly (keyof typeof text.rights)[] = RIGHT_IS[of === 'long-arch' ? of : 'cross-arch'];
   return (
     <>
@@ -133,10 +133,10 @@ function ArchAsked() {
       )}
       <Choice
         legend={text.how}
-        names={['card', 'drawn'] as const}
-        chosen={isDrawn ? 'drawn' : 'card'}
+        names={['card', 'free', 'drawn'] as const}
+        chosen={lies}
         word={(name) => text.hows[name]}
-        choose={(name) => sayOfProfile({ isDrawn: name === 'drawn' })}
+        choose={(name) => sayOfProfile({ lies: name })}
         isUpright
       />
       <Choice

@@ -23,7 +23,11 @@ export const profileDe: typeof profileEn = {
   plate: 'von welcher Platte',
   station: 'wo auf der Platte',
   how: 'was auf dem Blatt liegt',
-  hows: { card: 'eine Karte, danach geschnitten', drawn: 'eine Linie, auf Papier gezogen' },
+  hows: {
+    card: 'eine danach geschnittene Karte, ihre gerade Kante an der Leimfläche',
+    free: 'eine Karte ohne solche Kante: Höhen von Ende zu Ende',
+    drawn: 'eine Linie, auf Papier gezogen',
+  },
   right: 'was rechts davon liegt',
   rights: {
     unknown: 'nicht bekannt',

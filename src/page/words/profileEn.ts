@@ -17,7 +17,11 @@ export const profileEn = {
   plate: 'of which plate',
   station: 'where on the plate',
   how: 'what lies on the sheet',
-  hows: { card: 'a card, cut to it', drawn: 'a line, drawn on paper' },
+  hows: {
+    card: 'a card cut to it, its straight edge laid to the gluing face',
+    free: 'a card without such an edge: heights from end to end',
+    drawn: 'a line, drawn on paper',
+  },
   right: 'what lies at its right',
   rights: {
     unknown: 'not known',
