@@ -27,13 +27,21 @@ export function nameOf(name: string): string {
     .replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
 }
 
+/** Making a format costs far more than using it. */
+const formats = new Map<string, Intl.NumberFormat>();
+
 /** A number in the notation of the language, with as many decimals as are good for a maker. */
 export function print(value: number, decimals = 1): string {
-  return value.toLocaleString(language.value, {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-    useGrouping: false,
-  });
+  const key = `${language.value} ${decimals}`;
+  const format =
+    formats.get(key) ??
+    new Intl.NumberFormat(language.value, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+    });
+  formats.set(key, format);
+  return format.format(value);
 }
 
 /** A day as it is said: 30 October. */
