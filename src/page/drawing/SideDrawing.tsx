@@ -11,6 +11,9 @@ import { useSize } from './useSize.ts';
 const ABOVE = 84;
 const BELOW = 66;
 const BESIDE = 28;
+/** px: narrower drawings have their angles below, where there is room for words. */
+const NARROW = 560;
+const WORDS = 26;
 
 /** The instrument from its bass side, with what hangs on the length of the strings; its templates hang below. */
 export function SideDrawing({ parts }: { readonly parts: readonly string[] }) {
@@ -40,7 +43,8 @@ function Side({
   const y = (mm: number) => ABOVE + (mm - shown.topMm) * scale;
   const span = (name: string) => shown.spans.find((one) => one.name === name);
   const at = ([mmX, mmY]: readonly [number, number]): readonly [number, number] => [x(mmX), y(mmY)];
-  const height = ABOVE + BELOW + (shown.bottomMm - shown.topMm) * scale;
+  const isNarrow = width < NARROW;
+  const height = ABOVE + BELOW + (isNarrow ? WORDS : 0) + (shown.bottomMm - shown.topMm) * scale;
   const overStrings = y(shown.topMm) - 40;
   const underBack = y(shown.bottomMm) + 34;
   const said = words();
@@ -59,10 +63,20 @@ function Side({
       <Level one={span('stringLength')} at={at} y={overStrings} />
       <Level one={span('neckStop')} at={at} y={underBack} />
       <Level one={span('stop')} at={at} y={underBack} />
-      <text class="small" x={x(0) - 8} y={y(0) - 64} text-anchor="end">
+      <text
+        class="small"
+        x={isNarrow ? BESIDE : x(0) - 8}
+        y={isNarrow ? height - 6 : y(0) - 64}
+        text-anchor={isNarrow ? 'start' : 'end'}
+      >
         {said.side.neckAngle(print((shown.neckAngleRad * 180) / Math.PI))}
       </text>
-      <text class="small" x={x(span('bridgeHeight')?.to[0] ?? 0) + 14} y={y(shown.topMm) - 6}>
+      <text
+        class="small"
+        x={isNarrow ? width - BESIDE : x(span('bridgeHeight')?.to[0] ?? 0) + 14}
+        y={isNarrow ? height - 6 : y(shown.topMm) - 6}
+        text-anchor={isNarrow ? 'end' : 'start'}
+      >
         {said.side.breakAngle(print((shown.breakAngleRad * 180) / Math.PI))}
       </text>
     </svg>
