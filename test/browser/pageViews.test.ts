@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
+import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -23,7 +24,11 @@ describe('views of the page', () => {
   });
   beforeEach(async () => {
     troubles.length = 0;
-    context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
+    context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      locale: 'en-GB',
+      bypassCSP: true,
+    });
     page = await context.newPage();
     page.on('pageerror', (error) => troubles.push(error.message));
     await page.goto(opened.address);
@@ -162,5 +167,27 @@ describe('views of the page', () => {
     ).toBe('PNG');
     await page.getByLabel(/^from x,y to x,y/).fill('0,60');
     await page.locator('.pictures-say li', { hasText: '--line' }).waitFor({ timeout: 30_000 });
+  }, 120_000);
+
+  test('nothing is amiss in these views for those who cannot see or point', async () => {
+    await page.evaluate(axe.source);
+    const amiss = async (): Promise<readonly string[]> => {
+      const found = (await page.evaluate('axe.run()')) as axe.AxeResults;
+      return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    };
+    await page.getByRole('slider', { name: 'waist' }).press('Shift+ArrowUp');
+    await page.getByRole('button', { name: 'Lay over it how it came' }).click();
+    await page.locator('.laid-over summary').click({ timeout: 30_000 });
+    expect(await amiss(), 'laid over').toEqual([]);
+    await goTo('arch');
+    await page.getByRole('button', { name: 'Pictures of it' }).click({ timeout: 60_000 });
+    await page.locator('.pictures img').waitFor({ timeout: 60_000 });
+    expect(await amiss(), 'pictures').toEqual([]);
+    await page.getByRole('button', { name: 'Take it in the hand' }).click();
+    await page.locator('.in-hand').waitFor();
+    expect(await amiss(), 'in the hand').toEqual([]);
+    await goTo('build');
+    await page.locator('.build-step').first().waitFor();
+    expect(await amiss(), 'build').toEqual([]);
   }, 120_000);
 });
