@@ -2,6 +2,7 @@ import { type Point, point } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, fitArcs, heightOn, reverseChain } from '../curve/index.ts';
 import { type BarShape, bevelRad, fittedBar } from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
+import { GLUE_CAUTION } from './glueCaution.ts';
 import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { letter, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
@@ -63,6 +64,7 @@ function glueFace({ name, scale, side }: SetupSheet, bar: BarShape): Drawing {
       bar.springMm > 0
         ? 'A bar with spring touches in the middle and stands off at its ends until it is pressed down; two published notes on the bar advise against it.'
         : 'Drawn without spring: two published notes on the bar advise against it.',
+      GLUE_CAUTION,
     ],
   });
 }

@@ -2,6 +2,7 @@ import type { Caul, CaulParts, PlanParts } from '../instrument/index.ts';
 import type { Drawing } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { formedPieceDrawing } from './formedPieceDrawing.ts';
+import { GLUE_CAUTION } from './glueCaution.ts';
 
 /** mm. Of the hole for a pin or a cord, at most; and its share of the caul's thickness. */
 const HOLE_MM = 3;
@@ -46,6 +47,7 @@ function notes({ name, clamp, count }: Caul, parts: CaulParts): readonly string[
       : []),
     GLUE_CAUTION,
     CUTTING_CAUTION,
+    GLUE_CAUTION,
   ];
 }
 

@@ -2,6 +2,7 @@ import { boundsOf, type Chain, mirrorChain, placeChain, reverseChain } from '../
 import { upperEdge } from '../instrument/index.ts';
 import { nameLines } from './archGaugeLettering.ts';
 import type { Drawing } from './drawing.ts';
+import { GLUE_CAUTION } from './glueCaution.ts';
 import {
   blockHeightMm,
   corners,
@@ -116,6 +117,7 @@ function mortisePlan({ plan, neck }: NeckPlan): Drawing {
     notes: [
       `Laid on the top with its upper edge along the edge of the plate and the marks on the joint: knife round the notch, then saw inside the line and pare to it. ${mouth < floor ? 'It is a little wider at its floor than at its mouth, as the neck is: the root goes in from above. ' : ''}Check against the root that was cut, not against the sheet: ${mm(0.1)} of play is too much.`,
       `The mortise narrows to ${mm(shape.root.backWidthMm)} at the back and deepens to ${mm(mortise.depthAtBackMm)}; ${mm(neck.block.behindMm)} of the block stay behind it.`,
+      GLUE_CAUTION,
     ],
   });
 }

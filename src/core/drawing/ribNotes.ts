@@ -1,9 +1,12 @@
 import type { CornerJoint, EndpinHole, RibLines } from '../instrument/index.ts';
 
+import { GLUE_CAUTION } from './glueCaution.ts';
+
 /** What stands beside every sheet of a rib or a lining. */
 export const RIB_CAUTIONS = [
   'A bending iron burns wood and skin: wet the rib, try the heat on waste, keep fingers off the inside of the bend, let it cool before it is touched or left. Steam scalds. Follow the manual of the iron.',
   'Thin strips split under plane and knife: plane them on a board against a stop, cut with both hands behind the edge.',
+  GLUE_CAUTION,
 ];
 
 /** In which order the ribs go on, and how their ends are trimmed at the corners. */
