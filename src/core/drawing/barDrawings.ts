@@ -7,7 +7,7 @@ import { blockHeightMm, corners, figure, MARGIN_MM, mm, straightChain, textBlock
 import { letter, nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
 
 const BAR_CAUTION =
-  'Plane and knife cut: hold the bar in a vise or against a stop, both hands behind the edge. Clamp glued work only as hard as closes the joint; hot glue burns. Laser and router: follow the manual of the machine.';
+  'Plane and knife cut: hold the bar in a vise or against a stop, both hands behind the edge. Clamp glued work only as hard as closes the joint. Laser and router: follow the manual of the machine.';
 
 /** mm at the usual size: a mark with its figures, the pitch of the bevel table, letters. */
 const AT_MM = { tick: 3, pitch: 25, letter: 2.2, gap: 1 };

@@ -8,9 +8,6 @@ import { GLUE_CAUTION } from './glueCaution.ts';
 const HOLE_MM = 3;
 const HOLE_SHARE = 0.15;
 
-const GLUE_CAUTION =
-  'Hot glue and its pot scald: keep the pot steady and the glue at about 60 °C, lay everything ready dry, and close the clamps before it gels. Mind fingers in the clamps.';
-
 /** The cauls that press the ribs on, each cut from sheet and built up to its height. */
 export function caulDrawings({ name, cauls }: PlanParts): readonly Drawing[] {
   return cauls.cauls.map((caul) => caulDrawing(caul, cauls, name));
@@ -45,7 +42,6 @@ function notes({ name, clamp, count }: Caul, parts: CaulParts): readonly string[
           `The clamp bears on the back at its mark and in the nearest hole of the form: its jaws open ${mm(Math.ceil(clamp.openingMm))} or more.`,
         ]
       : []),
-    GLUE_CAUTION,
     CUTTING_CAUTION,
     GLUE_CAUTION,
   ];
