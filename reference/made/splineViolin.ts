@@ -37,6 +37,8 @@ export interface ViolinMaking {
   readonly deepestMm: number;
   /** Wood lost at the tips of both corners, each side, mm. */
   readonly tips: { readonly left: number; readonly right: number };
+  /** What is rubbed off all round in the mean, half as much more or less along either half; none where left out. */
+  readonly rubbedMm?: number;
   /** A loss on both halves at the same place. */
   readonly bothWorn?: { readonly alongMm: number; readonly reachMm: number; readonly depthMm: number };
 }
@@ -97,7 +99,10 @@ export function makeViolin(making: ViolinMaking): MadeViolin {
         both && Math.abs(both.alongMm - place.alongMm) < both.reachMm
           ? both.depthMm * Math.cos((Math.PI * (place.alongMm - both.alongMm)) / (2 * both.reachMm)) ** 2
           : 0;
-      const off = making.noiseMm * noise - local - joint + sign * leanAt(place.alongMm);
+      const rubbed =
+        (making.rubbedMm ?? 0) *
+        (1 + 0.5 * Math.sin((2 * Math.PI * place.alongMm) / whole + making.seed + sign));
+      const off = making.noiseMm * noise - local - joint - rubbed + sign * leanAt(place.alongMm);
       const worn = wornTip(place, making.tips[side], lowerEnd, upperEnd);
       const x = sign * (worn.x + off * place.normalX);
       const y = worn.y + off * place.normalY;

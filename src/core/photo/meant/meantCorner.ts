@@ -144,12 +144,14 @@ function apartMm(a: Ended, b: Ended): number {
 const CARRIED_OFF_MM = 0.1;
 
 /**
- * mm, one standard deviation. What hands and cloths have rubbed off an edge all round, which nothing shows (an estimate);
- * and off either arm within a few millimetres of a corner tip, both at once (on simulated bodies that were rubbed by 0.06
- * mm all round the arms lay 0.1 mm inside in the mean, and the tips that they were carried to 0.6 mm).
+ * mm, root mean square. What hands and cloths have rubbed off an edge all round, which nothing shows: it is only ever
+ * taken away, so the outline as meant lies outside by so much more often than inside (ours: simulated bodies that were
+ * rubbed by 0.06 mm in the mean, give or take half of it);
+ * and off either arm within a few millimetres of a corner tip, both at once (there the arms lay 0.1 mm inside in the
+ * mean, and the tips that they were carried to 0.6 mm).
  */
-export const RUBBED_MM = 0.03;
-const RUBBED_AT_TIP_MM = 0.2;
+export const RUBBED_MM = 0.067;
+const RUBBED_AT_TIP_MM = 0.28;
 
 /** Least that a corner's arms draw together per millimetre outwards; flatter ones do not fix a place. */
 const LEAST_CLOSING = 0.1;
