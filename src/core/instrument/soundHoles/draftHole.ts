@@ -281,7 +281,8 @@ function nickAt(
   const halfRad = mm.width / 2 / radius;
   const before = footRad - halfRad - startRad;
   const after = startRad + sweepRad - (footRad + halfRad);
-  if (!(before > TOO_NEAR_RAD && after > TOO_NEAR_RAD)) return undefined;
+  const leastRad = (NICK_MARGIN * mm.width) / radius;
+  if (!(before > leastRad && after > leastRad)) return undefined;
   const on = (rad: number, out = 0): Point<'section'> =>
     point(centre.x + (radius + out) * Math.cos(rad), centre.y + (radius + out) * Math.sin(rad));
   const [from, apex, to] = [on(footRad - halfRad), on(footRad, mm.depth), on(footRad + halfRad)];
@@ -296,8 +297,8 @@ function nickAt(
   };
 }
 
-/** rad. A nick keeps this much of the stem's arc to either side: about 0.2 mm on a violin. */
-const TOO_NEAR_RAD = 0.001;
+/** No unit. A nick keeps this share of its width of the stem's arc to either side: about 0.2 mm on a violin, however flat the arc. */
+const NICK_MARGIN = 0.1;
 
 function troubles(
   { upperEyeMm, lowerEyeMm, lengthMm }: DrawnSizes,

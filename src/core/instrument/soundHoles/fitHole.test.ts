@@ -104,3 +104,17 @@ test('a hole whose nicks are not seen is placed by its length', () => {
   expect(fitted.rmsMm).toBeLessThan(0.12);
   expect(Math.abs(fitted.nickLineMm - NICK_LINE_MM)).toBeLessThan(1.5);
 });
+
+test('a stem may be as flat as it likes: its nicks have room wherever its edge is long enough', () => {
+  // Fitted to a hole whose outer edge is all but straight.
+  const upper = { ...HOLE_SHAPE.upper, turnsOver: 0.2145, hookFromDeg: 29.3, shoulder: 0.59, reach: 0.5206 };
+  const lower = { ...HOLE_SHAPE.lower, turnsOver: 0.091, hookFromDeg: 34, shoulder: 0.463, reach: 0.4794 };
+  const shape = { ...HOLE_SHAPE, upper, lower, edgesDeg: 3.022, slantDeg: -1.287, stemAcross: 0.2072 };
+  let flattest = 0;
+  for (let turnsApartMm = 5.6; turnsApartMm < 7.2; turnsApartMm += 0.05) {
+    const drawn = drawHole({ ...SIZES, turnsApartMm }, shape);
+    expect(drawn.ok, `${turnsApartMm.toFixed(2)} mm`).toBe(true);
+    if (drawn.ok) flattest = Math.max(flattest, drawn.value.upper.stemRadiusMm);
+  }
+  expect(flattest).toBeGreaterThan(3000);
+});
