@@ -1,6 +1,6 @@
-import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { amissOn } from './amissOn.ts';
 import { CHROMIUM, PHOTOGRAPH, pageFolder } from './pageFolder.ts';
 
 let opened: Awaited<ReturnType<typeof pageFolder>>;
@@ -36,17 +36,7 @@ const english = async () => {
     .map((line) => line.replace(CITED, ''))
     .filter((line) => ENGLISH.test(line));
 };
-const amiss = async () => {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async () =>
-    (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    }),
-  );
-  return found.violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' ')}`,
-  );
-};
+const amiss = () => amissOn(page);
 const speak = async (language: 'en' | 'de') => {
   if ((await page.locator('html').getAttribute('lang')) === language) return;
   await page.locator(`.keeping button[lang=${language}]`).click();

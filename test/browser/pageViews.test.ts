@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
-import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { amissOn } from './amissOn.ts';
 import { CHROMIUM, pageFolder } from './pageFolder.ts';
 
 /** What is looked at and taken away: sheets before they are printed, pieces chosen by kind. */
@@ -170,11 +170,7 @@ describe('views of the page', () => {
   }, 120_000);
 
   test('nothing is amiss in these views for those who cannot see or point', async () => {
-    await page.evaluate(axe.source);
-    const amiss = async (): Promise<readonly string[]> => {
-      const found = (await page.evaluate('axe.run()')) as axe.AxeResults;
-      return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-    };
+    const amiss = () => amissOn(page);
     await page.getByRole('slider', { name: 'waist' }).press('Shift+ArrowUp');
     await page.getByRole('button', { name: 'Lay over it how it came' }).click();
     await page.locator('.laid-over summary').click({ timeout: 30_000 });

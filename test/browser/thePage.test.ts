@@ -2,13 +2,13 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { buildPage } from '../../scripts/buildPage.mjs';
 import { designText, draft, make, parseMakeOptions, readDesign } from '../../src/core/index.ts';
 import { sha256 } from '../../src/host/index.ts';
+import { amissOn } from './amissOn.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -142,21 +142,7 @@ describe.skipIf(!existsSync(CHROMIUM))('the page', () => {
     async (colorScheme, size) => {
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize(size);
-      const amiss = async () => {
-        await page.evaluate(axe.source);
-        const found = await page.evaluate(async () =>
-          (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
-            runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-          }),
-        );
-        return found.violations.map(
-          ({ id, nodes }) =>
-            `${id}: ${nodes
-              .map(({ html }) => html)
-              .join(' ')
-              .slice(0, 300)}`,
-        );
-      };
+      const amiss = () => amissOn(page);
       expect(await amiss()).toEqual([]);
       await drawViolin();
       for (const stop of [

@@ -96,7 +96,7 @@ function coverColumns(
       space(1.5),
       legend(),
       space(4),
-      withHeading('Map', pageMap(numbered, widthMm, room.heightMm * MAP_SHARE), widthMm),
+      ...withHeading('Map', pageMap(numbered, widthMm, room.heightMm * MAP_SHARE), widthMm),
       ...pieceList(numbered, widthMm),
     ],
     room.heightMm,

@@ -16,9 +16,8 @@ export function pieceList(groups: readonly NumberedGroup[], widthMm: number): Pa
     )
     .sort((a, b) => a.piece.number - b.piece.number)
     .map(({ piece, firstPage, lastPage }) => pieceRow(piece, [firstPage, lastPage], widthMm, shared));
-  const [first, ...rest] = rows;
-  if (first === undefined) return [];
-  return [...noteList(shared, widthMm), withHeading('Pieces', [first], widthMm), ...rest];
+  if (rows.length === 0) return [];
+  return [...noteList(shared, widthMm), ...withHeading('Pieces', rows, widthMm)];
 }
 
 /** The shared notes, each with its letter; the heading keeps the first with it. */
@@ -28,8 +27,7 @@ function noteList(shared: readonly SharedNote[], widthMm: number): PageBlock[] {
     const head = textBlock(letter, { ...NOTE, tone: 'black', bold: true }, widthMm);
     return { ...words, texts: [...words.texts, ...head.texts] };
   });
-  const [first, ...rest] = rows;
-  return first === undefined ? [] : [withHeading('Notes for several pieces', [first], widthMm), ...rest];
+  return rows.length === 0 ? [] : withHeading('Notes for several pieces', rows, widthMm);
 }
 
 function pieceRow(
