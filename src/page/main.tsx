@@ -1,5 +1,5 @@
 import './page.css';
-import './photograph.css';
+import './styles/photograph.css';
 import './styles/build.css';
 import './styles/sheets.css';
 import './styles/views.css';

@@ -1,12 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import axe from 'axe-core';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { markerFinder, readDesign, requestOf, trace } from '../../src/core/index.ts';
 import { readPhotograph } from '../../src/host/index.ts';
-import { CHROMIUM, PHOTOGRAPH, pageFolder, ROOT } from './pageFolder.ts';
+import { amissOn } from './amissOn.ts';
+import { inChromium } from './inChromium.ts';
+import { PHOTOGRAPH, ROOT } from './pageFolder.ts';
 
 const TILTED = join(ROOT, 'test', 'journeys', 'fiddle-tilted.jpg');
 const WITHOUT_SHEET = join(ROOT, 'test', 'journeys', 'fiddle-without-sheet.jpg');
@@ -17,38 +18,10 @@ const LOOK_MS = 120_000;
 
 /** Photographs brought in, asked about, marked and ruled over. */
 describe('bringing in', () => {
-  let opened: Awaited<ReturnType<typeof pageFolder>>;
-  let browser: Browser;
-  let context: BrowserContext;
+  const chromium = inChromium();
   let page: Page;
-  const troubles: string[] = [];
-
-  beforeAll(async () => {
-    opened = await pageFolder();
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    opened?.remove();
-  });
   beforeEach(async () => {
-    troubles.length = 0;
-    context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      locale: 'en-GB',
-      acceptDownloads: true,
-    });
-    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
-    page = await context.newPage();
-    page.on('pageerror', (error) => troubles.push(error.message));
-    page.on('console', (message) => {
-      if (message.type() === 'error') troubles.push(message.text());
-    });
-    await page.goto(opened.address);
-  });
-  afterEach(async () => {
-    await context?.close();
-    expect(troubles).toEqual([]);
+    page = await chromium.open();
   });
 
   const bring = async (...paths: readonly string[]) => {
@@ -190,7 +163,7 @@ describe('bringing in', () => {
       ])
       .jpeg({ quality: 92 })
       .toBuffer();
-    const path = join(opened.folder, 'two-bodies.jpg');
+    const path = join(chromium.folder(), 'two-bodies.jpg');
     writeFileSync(path, both);
     await bring(path);
     await page.getByLabel('body length').fill('356.5');
@@ -208,7 +181,7 @@ describe('bringing in', () => {
   }, 240_000);
 
   test('a table that is dropped beside a photograph gives its numbers to the design', async () => {
-    const path = join(opened.folder, 'table.json');
+    const path = join(chromium.folder(), 'table.json');
     const table = { format: 'garland-measurements', version: 1, family: 'violin', name: 'Both together' };
     writeFileSync(path, JSON.stringify({ ...table, values: { archHeightBack: 15.3 } }));
     await bring(PHOTOGRAPH, path);
@@ -268,7 +241,7 @@ describe('bringing in', () => {
   }, 300_000);
 
   test('what cannot be traced says why at its place, and how to photograph it', async () => {
-    const path = join(opened.folder, 'grey.png');
+    const path = join(chromium.folder(), 'grey.png');
     const grey = sharp({ create: { width: 900, height: 1200, channels: 3, background: '#888' } });
     writeFileSync(path, await grey.png().toBuffer());
     await bring(path);
@@ -289,15 +262,7 @@ describe('bringing in', () => {
     async (colorScheme, size) => {
       await page.emulateMedia({ colorScheme });
       await page.setViewportSize(size);
-      const amiss = async () => {
-        await page.evaluate(axe.source);
-        const found = await page.evaluate(async () =>
-          (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
-            runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-          }),
-        );
-        return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-      };
+      const amiss = () => amissOn(page);
       await bring(PHOTOGRAPH);
       await page.getByText('It has another scale').click();
       await page.getByLabel('body length').fill('356.5');

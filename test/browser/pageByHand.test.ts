@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import { type Browser, type BrowserContext, chromium, type Locator, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { CHROMIUM, PHOTOGRAPH, pageFolder, unlikeCommandLine } from './pageFolder.ts';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { inChromium } from './inChromium.ts';
+import { PHOTOGRAPH, unlikeCommandLine } from './pageFolder.ts';
 
 /** What runs in the page: the focused thing by name and role; a slider nudged, a button pressed again and again; storage wiped. */
 const FOCUSED = `(() => {
@@ -32,40 +33,10 @@ const WIPE = `(async () => {
 
 /** Whole jobs by one kind of hand alone: touch, or keys; with what a browser may lose meanwhile. */
 describe('the page in Chromium', () => {
-  let opened: Awaited<ReturnType<typeof pageFolder>>;
-  let browser: Browser;
-  let context: BrowserContext;
+  const chromium = inChromium();
   let page: Page;
-  const asked: string[] = [];
-  const troubles: string[] = [];
-
-  beforeAll(async () => {
-    opened = await pageFolder();
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    opened?.remove();
-  });
-  afterEach(async () => {
-    await context?.close();
-    expect(asked.filter((address) => !/^(file|blob|data):/.test(address))).toEqual([]);
-    expect(troubles).toEqual([]);
-  });
-
-  const open = async (options: Parameters<Browser['newContext']>[0]) => {
-    asked.length = 0;
-    troubles.length = 0;
-    context = await browser.newContext({ locale: 'en-GB', acceptDownloads: true, ...options });
-    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
-    await context.setOffline(true);
-    page = await context.newPage();
-    page.on('request', (request) => asked.push(request.url()));
-    page.on('pageerror', (error) => troubles.push(error.message));
-    page.on('console', (message) => {
-      if (message.type() === 'error') troubles.push(message.text());
-    });
-    await page.goto(opened.address);
+  const open = async (options: BrowserContextOptions) => {
+    page = await chromium.open({ ...options, isOffline: true });
   };
   const packOf = async (take: () => Promise<void>) => {
     const download = page.waitForEvent('download', { timeout: 120_000 });
@@ -109,7 +80,7 @@ describe('the page in Chromium', () => {
     const box = await grip.boundingBox();
     if (box === null) throw new Error('no handle to pull');
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    const session = await context.newCDPSession(page);
+    const session = await page.context().newCDPSession(page);
     const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
       session.send('Input.dispatchTouchEvent', {
         type,

@@ -1,20 +1,11 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { amissOn } from './amissOn.ts';
-import { CHROMIUM, PHOTOGRAPH, pageFolder } from './pageFolder.ts';
+import { inChromium } from './inChromium.ts';
+import { PHOTOGRAPH } from './pageFolder.ts';
 
-let opened: Awaited<ReturnType<typeof pageFolder>>;
-let browser: Browser;
+const chromium = inChromium();
 let page: Page;
-
-beforeAll(async () => {
-  opened = await pageFolder();
-  browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  opened?.remove();
-});
 
 /** Words that are English and never German. */
 const ENGLISH =
@@ -57,9 +48,7 @@ const seen = async (where: string) => {
   await page.setViewportSize({ width: 1440, height: 900 });
 };
 const open = async () => {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'de-DE' });
-  page = await context.newPage();
-  await page.goto(opened.address);
+  page = await chromium.open({ locale: 'de-DE' });
 };
 
 test('every view speaks German whole, and nothing at all is amiss in either language', async () => {

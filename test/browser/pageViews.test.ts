@@ -1,44 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { unzipSync } from 'fflate';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { amissOn } from './amissOn.ts';
-import { CHROMIUM, pageFolder } from './pageFolder.ts';
+import { inChromium } from './inChromium.ts';
 
 /** What is looked at and taken away: sheets before they are printed, pieces chosen by kind. */
 describe('views of the page', () => {
-  let opened: Awaited<ReturnType<typeof pageFolder>>;
-  let browser: Browser;
-  let context: BrowserContext;
+  const chromium = inChromium();
   let page: Page;
-  const troubles: string[] = [];
-
-  beforeAll(async () => {
-    opened = await pageFolder();
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    opened?.remove();
-  });
   beforeEach(async () => {
-    troubles.length = 0;
-    context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      locale: 'en-GB',
-      bypassCSP: true,
-    });
-    page = await context.newPage();
-    page.on('pageerror', (error) => troubles.push(error.message));
-    await page.goto(opened.address);
+    page = await chromium.open({ bypassCSP: true });
     await page.getByRole('button', { name: 'Draw it' }).click();
     await page.locator('.line.edge').waitFor();
   }, 60_000);
-  afterEach(async () => {
-    expect(troubles).toEqual([]);
-    await context.close();
-  });
 
   const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
   const taken = async (answer: string) => {
@@ -166,7 +142,9 @@ describe('views of the page', () => {
         .toString(),
     ).toBe('PNG');
     await page.getByLabel(/^from x,y to x,y/).fill('0,60');
-    await page.locator('.pictures-say li', { hasText: '--line' }).waitFor({ timeout: 30_000 });
+    await page
+      .locator('.pictures-say li', { hasText: /^the line of the cut: / })
+      .waitFor({ timeout: 30_000 });
   }, 120_000);
 
   test('nothing is amiss in these views for those who cannot see or point', async () => {

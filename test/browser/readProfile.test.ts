@@ -1,25 +1,21 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import axe from 'axe-core';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { ARCH, cardPicture, scrollPicture } from '../fixtures/profilePictures.ts';
-import { CHROMIUM, pageFolder } from './pageFolder.ts';
+import { amissOn } from './amissOn.ts';
+import { inChromium } from './inChromium.ts';
 
 const WAIT_MS = 60_000;
 
 /** An arch and a head, read from photographs at their own stops. */
 describe('from a photograph', () => {
-  let opened: Awaited<ReturnType<typeof pageFolder>>;
-  let browser: Browser;
+  const chromium = inChromium();
   let page: Page;
   let pictures: string;
-  const troubles: string[] = [];
-
   beforeAll(async () => {
-    opened = await pageFolder();
     pictures = mkdtempSync(join(tmpdir(), 'garland-profiles-'));
     for (const [name, { rgb, widthPx, heightPx }] of [
       ['card.png', cardPicture(true)],
@@ -31,31 +27,13 @@ describe('from a photograph', () => {
           .png()
           .toBuffer(),
       );
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
   }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    opened?.remove();
-    rmSync(pictures, { recursive: true, force: true });
-  });
+  afterAll(() => rmSync(pictures, { recursive: true, force: true }));
   beforeEach(async () => {
-    troubles.length = 0;
-    const context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      locale: 'en-GB',
-      acceptDownloads: true,
-    });
-    await context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
-    page = await context.newPage();
-    page.on('pageerror', (error) => troubles.push(error.message));
-    await page.goto(opened.address);
+    page = await chromium.open();
     await page.getByRole('button', { name: 'Draw it' }).click();
     await page.locator('.line.edge').waitFor();
   }, WAIT_MS);
-  afterEach(async () => {
-    await page.context().close();
-    expect(troubles).toEqual([]);
-  });
 
   const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
   const choose = async (name: string) => {
@@ -77,13 +55,7 @@ describe('from a photograph', () => {
     await page.getByLabel('thickness of the card').fill('1');
     await page.getByRole('button', { name: 'Read it' }).click();
     await page.locator('.profile-line').waitFor({ timeout: WAIT_MS });
-    await page.evaluate(axe.source);
-    const found = await page.evaluate(async () =>
-      (globalThis as unknown as { axe: typeof axe }).axe.run(':root', {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      }),
-    );
-    expect(found.violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+    expect(await amissOn(page)).toEqual([]);
     await page.getByRole('button', { name: 'Put it into the drawing' }).click();
     await page.locator('.take-back', { hasText: 'arch from a photograph' }).waitFor();
     const { values } = await saved();

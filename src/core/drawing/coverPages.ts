@@ -37,7 +37,7 @@ export function coverPages(groups: readonly PageGroup[], frame: SheetFrame, opti
     `${tile === undefined ? '' : `tile ${tile}  ·  `}page ${number} of ${total}`;
   const coverSheets = covers.map((column, index): Page => {
     const placed = moveBlock(column, frame.window.min.x, frame.window.max.y);
-    const title = index === 0 ? 'Map and pieces' : 'Pieces, continued';
+    const title = index === 0 ? 'Map and pieces' : 'Map and pieces, continued';
     return finished(
       { frame, title, placements: [], lines: placed.lines, texts: placed.texts },
       index + 1,

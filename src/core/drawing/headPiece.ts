@@ -2,6 +2,7 @@ import { boundsOf, type Chain, circleChain } from '../curve/index.ts';
 import type { Head, Neck, PlanParts } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
+import { straightChain } from './neckPiece.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
 
 /** What the pieces of the head are drawn from. */
@@ -22,6 +23,17 @@ const LEAST_SCALE = 0.72;
 /** Size of a head against the usual one, for lettering and marks. */
 export function headScale({ profile }: Head): number {
   return Math.max(LEAST_SCALE, profile.sizes.lengthMm / LAID_OUT_FOR_MM);
+}
+
+/** The frame of a sheet that is only looked at. */
+export function sheetBorder(left: number, low: number, right: number, high: number): DrawnLine {
+  const frame = straightChain(true, [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ]);
+  return drawnLine('draw', frame);
 }
 
 /** A piece that is cut out, with its holes, and what is scored and written on it. */

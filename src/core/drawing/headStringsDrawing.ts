@@ -2,7 +2,7 @@ import { boundsOf, type Chain, circleChain, closeChain, sampleChain } from '../c
 import { type Head, insideWidth, outsideWidth } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
-import { type HeadPlan, headScale } from './headPiece.ts';
+import { type HeadPlan, headScale, sheetBorder } from './headPiece.ts';
 import { straightChain } from './neckPiece.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
 
@@ -63,17 +63,11 @@ export function headStringsDrawing({ head, plan }: HeadPlan): Drawing {
   );
   const low = Math.min(...caption.map(({ at }) => at.y)) - 3 * scale;
   const high = box.max.y + ROUND_MM * scale;
-  const frame = straightChain(true, [
-    [left, low],
-    [right, low],
-    [right, high],
-    [left, high],
-  ]);
   return {
     name: 'head-strings',
     title: 'Strings to the pegs',
     part: 'head',
-    lines: [drawnLine('draw', frame), ...lines],
+    lines: [sheetBorder(left, low, right, high), ...lines],
     lettering: [...letters, ...caption],
     notes: [
       'To look at when the peg holes are drilled and the strings put on. A string is drawn straight from the top of the nut to the front of its peg; it is wound toward the side of the peg’s head, so that its last turns lie against the wall there. Turn the head of each peg to the side that is lettered.',

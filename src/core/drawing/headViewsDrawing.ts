@@ -8,7 +8,7 @@ import {
   widthAlong,
 } from '../instrument/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
-import { type HeadPlan, headScale } from './headPiece.ts';
+import { type HeadPlan, headScale, sheetBorder } from './headPiece.ts';
 import { figure, straightChain } from './neckPiece.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
 
@@ -50,18 +50,12 @@ export function headViewsDrawing({ head, neck, plan }: HeadPlan): Drawing {
   const high = Math.max(...boxes.map(({ max }) => max.y)) + ROUND_MM * scale;
   const left = -half - ROUND_MM * scale;
   const right = middles[1] + half + ROUND_MM * scale;
-  const frame = straightChain(true, [
-    [left, low],
-    [right, low],
-    [right, high],
-    [left, high],
-  ]);
   return {
     name: 'head-views',
     title: 'Head, front and back, table of widths',
     part: 'head',
     lines: [
-      drawnLine('draw', frame),
+      sheetBorder(left, low, right, high),
       ...lines.map((chain): DrawnLine => drawnLine('score', chain)),
       ...stubs.map((chain): DrawnLine => drawnLine('draw', chain)),
       ...middles.map(

@@ -13,6 +13,7 @@ export {
   type EdgeProfile,
   type EdgeState,
   edgeProfile,
+  FULLNESS_VALUES,
   type GaugePlace,
   type GaugeStuff,
   gaugePlace,
@@ -48,6 +49,7 @@ export {
   stationProfile,
   surfaceProbes,
   type Terrace,
+  TOP_FULLNESS_VALUES,
   terraces,
 } from './arching/index.ts';
 export type { BlockBlank, BlockPart, BlockParts } from './blocks/blockParts.ts';

@@ -1,4 +1,5 @@
 import { boundsOf, type Chain, type HalfOutline, outlineChain } from '../curve/index.ts';
+import type { ValueName } from '../design/index.ts';
 import { type EdgeState, type Instrument, type PlateArch, plateHeight } from '../instrument/index.ts';
 import { plateContours, roughContours } from '../judging/index.ts';
 import type { ContourLine } from '../surface/index.ts';
@@ -22,6 +23,8 @@ export interface ShownStation {
   /** Of the crest over the channel. */
   readonly riseMm: number;
   readonly fullness: number;
+  /** The number of the design that it comes from. */
+  readonly fullnessFrom: ValueName;
   readonly edgeHeightMm: number;
   /** From edge to edge over the plate. */
   readonly path: string;
@@ -99,6 +102,7 @@ function platePaths(
       heightMm: plateHeight(arch, 0, station.yMm, state),
       riseMm: plateHeight(arch, 0, station.yMm, state) - arch.channelZMm,
       fullness: station.fullness,
+      fullnessFrom: arch.numbers.fullnessFrom[station.name],
       edgeHeightMm: arch.numbers.edgeHeightMm,
       path: profilePath(
         -station.edgeHalfWidthMm,

@@ -219,7 +219,8 @@ const benchWork = {
   async take(design: Design, { kinds, parts, paper, printerBars }: TakeChoices): Promise<Checked<TakenPack>> {
     const options = parseMakeOptions({
       only: kinds.join(','),
-      ...(parts && { parts: parts.join(',') }),
+      // Solids are made of no pieces: alone they know no choice among them.
+      ...(parts && kinds.some((kind) => kind !== 'solid') && { parts: parts.join(',') }),
       paper,
       dxf: 'R2000',
       ...(printerBars && { printerBars }),

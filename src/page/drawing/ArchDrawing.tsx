@@ -1,12 +1,6 @@
 import { signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import {
-  type LampStand,
-  overrule,
-  type ShownPlate,
-  type ShownStation,
-  type ValueName,
-} from '../../core/index.ts';
+import { type LampStand, overrule, type ShownPlate, type ShownStation } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { beside } from '../keeping/beside.ts';
 import { design, edit, held, plate, touched } from '../store.ts';
@@ -27,14 +21,6 @@ const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
 /** Decimals of a fullness. */
 const HUNDREDTHS = 2;
 
-const FULLNESS: Readonly<Record<string, ValueName>> = {
-  upperBout: 'fullnessUpperBout',
-  upperCorner: 'fullnessUpperCorner',
-  waist: 'fullnessWaist',
-  lowerCorner: 'fullnessLowerCorner',
-  lowerBout: 'fullnessLowerBout',
-};
-
 /** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
 export function ArchDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
@@ -51,12 +37,7 @@ export function ArchDrawing() {
         <>
           <InHand lamp={lamp.value} size={size} />
           <div class="lamp-place beside">
-            <Lamp
-              lamp={lamp.value}
-              set={(next) => {
-                lamp.value = next;
-              }}
-            />
+            <HeldLamp />
           </div>
         </>
       )}
@@ -81,18 +62,25 @@ export function ArchDrawing() {
               class="lamp-place"
               style={{ left: `${place.centreX + (shown.widthMm / 2 + 34) * place.pxPerMm}px` }}
             >
-              <Lamp
-                lamp={lamp.value}
-                set={(next) => {
-                  lamp.value = next;
-                }}
-              />
+              <HeldLamp />
             </div>
           )}
           {!place.isNarrow && <ScaleBar pxPerMm={place.pxPerMm} />}
         </>
       )}
     </div>
+  );
+}
+
+/** The lamp that lights whatever is looked at. */
+function HeldLamp() {
+  return (
+    <Lamp
+      lamp={lamp.value}
+      set={(next) => {
+        lamp.value = next;
+      }}
+    />
   );
 }
 
@@ -193,8 +181,7 @@ function Stations({
         vector-effect="non-scaling-stroke"
       />
       {shown.stations.map((station) => {
-        const name = FULLNESS[station.name];
-        const isLit = touched.value === name;
+        const isLit = touched.value === station.fullnessFrom;
         const half = station.edgeHalfWidthMm * pxPerMm;
         const at = y(station.stationMm);
         return (
@@ -207,7 +194,7 @@ function Stations({
                   d={`M${centreX + half + 6} ${at}H${gaugeX - station.edgeHalfWidthMm * gaugeScale}`}
                 />
                 <circle class="dot" cx={sideX + station.heightMm * pxPerMm} cy={at} r="2.6" />
-                {name && <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} name={name} />}
+                <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} />
               </>
             )}
           </g>
@@ -228,14 +215,13 @@ function Gauge({
   x,
   y,
   scale,
-  name,
 }: {
   readonly station: ShownStation;
   readonly x: number;
   readonly y: number;
   readonly scale: number;
-  readonly name: ValueName;
 }) {
+  const name = station.fullnessFrom;
   const grip = useRef<{ readonly fromY: number; readonly fullness: number } | null>(null);
   const isPulled = useRef(false);
   const half = station.edgeHalfWidthMm;

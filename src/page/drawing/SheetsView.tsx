@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ShownPage, ShownPages } from '../../core/index.ts';
 import { told } from '../words/sentences.ts';
-import { words } from '../words/words.ts';
+import { print, words } from '../words/words.ts';
 import { SheetPaper } from './SheetPaper.tsx';
 
 /** Every sheet as it will print: one near, all of them small beside each other to change over. */
@@ -60,11 +60,17 @@ export function SheetsView({ shown }: { readonly shown: ShownPages }) {
         </div>
       </div>
       <p class="sheets-foot">
-        {said.size(page.widthMm, page.heightMm)}
-        {scale.x !== 1 || scale.y !== 1 ? ` ${said.corrected(scale.x, scale.y)}` : ''}
+        {said.size(print(page.widthMm), print(page.heightMm))}
+        {scale.x !== 1 || scale.y !== 1 ? ` ${said.corrected(percentOff(scale.x), percentOff(scale.y))}` : ''}
       </p>
     </section>
   );
+}
+
+/** How much larger a printer must be told to draw, per cent, with its sign. */
+function percentOff(scale: number): string {
+  const off = 100 * (scale - 1);
+  return `${off < 0 ? '−' : '+'}${print(Math.abs(off), 2)}`;
 }
 
 function sheetName({ title, tile }: ShownPage): string {

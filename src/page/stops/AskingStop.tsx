@@ -2,8 +2,9 @@ import { AskedDrawing } from '../drawing/AskedDrawing.tsx';
 import { said, say } from '../keeping/saying.ts';
 import { look, lookedAt, photographs, putPhotographsAway } from '../keeping/tracing.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
-import { print, words } from '../words/words.ts';
+import { words } from '../words/words.ts';
 import { Choice } from './Asked.tsx';
+import { LookingLine } from './LookingLine.tsx';
 import { AddPhotograph, PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
 import { KnownLengths, ScaleChoice, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
@@ -26,11 +27,7 @@ export function AskingStop() {
     <>
       <main class="drawing">
         <AskedDrawing />
-        {isLooking && (
-          <p class="looking" role="status">
-            {text.working} {text.stages(print(100 * (lookedAt.value ?? 0), 0))}
-          </p>
-        )}
+        <LookingLine />
       </main>
       <Leaf
         question={text.ask}

@@ -6,6 +6,7 @@ import { lookedAt, seen, settleOutline } from '../keeping/tracing.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
+import { LookingLine } from './LookingLine.tsx';
 import { AddPhotograph, PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
 import { ScaleRows } from './ScaleRows.tsx';
@@ -22,11 +23,7 @@ export function FoundStop({ seen: { shown, findings, bodies } }: { readonly seen
     <>
       <main class="drawing">
         <PhotographDrawing shown={shown} />
-        {isLooking && (
-          <p class="looking" role="status">
-            {text.working} {text.stages(print(100 * (lookedAt.value ?? 0), 0))}
-          </p>
-        )}
+        <LookingLine />
       </main>
       <Leaf
         question={text.question}

@@ -70,6 +70,17 @@ export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], re
         'fullnessLowerBout',
       ],
     },
+    {
+      title: 'fullnessOfTop',
+      plate: 'top',
+      names: [
+        'fullnessTopUpperBout',
+        'fullnessTopUpperCorner',
+        'fullnessTopWaist',
+        'fullnessTopLowerCorner',
+        'fullnessTopLowerBout',
+      ],
+    },
   ],
   thickness: [
     {

@@ -134,6 +134,7 @@ export const de: Words = {
     wholePlate: 'die ganze Platte',
     channel: 'Rand und Hohlkehle',
     fullness: 'Fülle der Querwölbungen',
+    fullnessOfTop: 'Fülle der Decke allein',
     outcome: 'was daraus folgt',
     lamp: 'was die Lampe zeigt',
     thicknesses: 'Stärken',

@@ -137,6 +137,7 @@ export const en = {
     wholePlate: 'the whole plate',
     channel: 'edge and channel',
     fullness: 'fullness of the cross arches',
+    fullnessOfTop: 'fullness of the top alone',
     outcome: 'what follows from them',
     lamp: 'what the lamp shows',
     thicknesses: 'thicknesses',

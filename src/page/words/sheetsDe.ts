@@ -1,7 +1,5 @@
 import type { sheetsEn } from './sheetsEn.ts';
 
-const mm = (value: number): string => String(Math.round(value * 10) / 10).replace('.', ',');
-
 /** Was bei den Blättern steht, die mitgenommen werden. */
 export const sheetsDe: typeof sheetsEn = {
   paper: 'Papierblätter',
@@ -15,9 +13,8 @@ export const sheetsDe: typeof sheetsEn = {
   nearer: 'Näher ansehen',
   whole: 'Das ganze Blatt zeigen',
   size: (width, height) =>
-    `${mm(width)} × ${mm(height)} mm. Beide Messbalken müssen 150 messen, bevor du schneidest.`,
-  corrected: (x, y) =>
-    `Quer ${percent(x)} und hoch ${percent(y)} gezeichnet, gegen das, was dein Drucker tut.`,
+    `${width} × ${height} mm. Beide Messbalken müssen 150 messen, bevor du schneidest.`,
+  corrected: (x, y) => `Quer ${x} % und hoch ${y} % gezeichnet, gegen das, was dein Drucker tut.`,
   pageCount: (count) => (count === 1 ? '1 Seite' : `${count} Seiten`),
   pieceCount: (count) => (count === 1 ? '1 Teil' : `${count} Teile`),
   which: (some, all) => (some === all ? 'Jede Art von Teilen' : `${some} von ${all} Arten von Teilen`),
@@ -48,8 +45,3 @@ export const sheetsDe: typeof sheetsEn = {
     noticed: (count) => (count === 1 ? 'Eines ist zu wissen' : `${count} Dinge sind zu wissen`),
   },
 };
-
-function percent(scale: number): string {
-  const off = (scale - 1) * 100;
-  return `${off < 0 ? '−' : '+'}${Math.abs(off).toFixed(2).replace('.', ',')} %`;
-}

@@ -1,5 +1,3 @@
-const mm = (value: number): string => String(Math.round(value * 10) / 10);
-
 /** What stands with the sheets that are taken along. */
 export const sheetsEn = {
   paper: 'Sheets of paper',
@@ -12,10 +10,9 @@ export const sheetsEn = {
   drawing: 'Laying out the pages …',
   nearer: 'Look nearer',
   whole: 'Show the whole sheet',
-  size: (width: number, height: number) =>
-    `${mm(width)} × ${mm(height)} mm. Both bars must measure 150 before you cut.`,
-  corrected: (x: number, y: number) =>
-    `Drawn ${percent(x)} across and ${percent(y)} up, against what your printer does.`,
+  size: (width: string, height: string) =>
+    `${width} × ${height} mm. Both bars must measure 150 before you cut.`,
+  corrected: (x: string, y: string) => `Drawn ${x} % across and ${y} % up, against what your printer does.`,
   pageCount: (count: number) => (count === 1 ? '1 page' : `${count} pages`),
   pieceCount: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
   which: (some: number, all: number) =>
@@ -47,8 +44,3 @@ export const sheetsEn = {
     noticed: (count: number) => (count === 1 ? 'One thing to know' : `${count} things to know`),
   },
 };
-
-function percent(scale: number): string {
-  const off = (scale - 1) * 100;
-  return `${off < 0 ? '−' : '+'}${Math.abs(off).toFixed(2)} %`;
-}

@@ -35,7 +35,7 @@ export function plateValueNames(plate: Plate) {
 }
 
 /** The value of the fullness at each station, of both plates but where the top has its own. */
-const FULLNESS_OF = {
+export const FULLNESS_VALUES = {
   lowerBout: 'fullnessLowerBout',
   lowerCorner: 'fullnessLowerCorner',
   waist: 'fullnessWaist',
@@ -43,7 +43,8 @@ const FULLNESS_OF = {
   upperBout: 'fullnessUpperBout',
 } as const satisfies Record<StationName, ValueName>;
 
-const FULLNESS_OF_TOP = {
+/** The value that holds it for the top alone. */
+export const TOP_FULLNESS_VALUES = {
   lowerBout: 'fullnessTopLowerBout',
   lowerCorner: 'fullnessTopLowerCorner',
   waist: 'fullnessTopWaist',
@@ -54,7 +55,7 @@ const FULLNESS_OF_TOP = {
 /** The value that tells the fullness of a plate at each station. */
 function fullnessNames(values: Design['values'], plate: Plate): ArchNumbers['fullnessFrom'] {
   const at = (name: StationName): ValueName =>
-    plate === 'top' && values[FULLNESS_OF_TOP[name]] ? FULLNESS_OF_TOP[name] : FULLNESS_OF[name];
+    plate === 'top' && values[TOP_FULLNESS_VALUES[name]] ? TOP_FULLNESS_VALUES[name] : FULLNESS_VALUES[name];
   return {
     lowerBout: at('lowerBout'),
     lowerCorner: at('lowerCorner'),

@@ -1,5 +1,12 @@
 export type { ArchStation, PlateArch } from './archedPlate.ts';
-export { type ArchNumbers, type Plate, STATION_NAMES, type StationName } from './archNumbers.ts';
+export {
+  type ArchNumbers,
+  FULLNESS_VALUES,
+  type Plate,
+  STATION_NAMES,
+  type StationName,
+  TOP_FULLNESS_VALUES,
+} from './archNumbers.ts';
 export { type ArchProfile, longProfile, stationProfile } from './archProfile.ts';
 export { archOnGround } from './bothArches.ts';
 export { type ChannelCorner, type ChannelLine, channelPlace } from './channelLine.ts';

@@ -17,7 +17,7 @@ export type MakeKind = 'print' | 'laser' | 'solid';
 
 export interface MakeOptions {
   readonly kinds: readonly MakeKind[];
-  /** Only pieces of these families; all of them where nothing is said. Solids do not heed it. */
+  /** Only pieces of these families; all of them where nothing is said. Solids are made of no pieces. */
   readonly parts?: readonly PiecePart[];
   readonly paper: PaperName;
   readonly printer?: PrinterMeasure;
@@ -49,30 +49,18 @@ export function parseMakeOptions(words: {
 }): Checked<Omit<MakeOptions, 'digest'>> {
   const only = words.only === undefined ? USUAL_KINDS : words.only.split(',').map((kind) => kind.trim());
   const kinds = only.map((kind) => namedOption('make.kind', '--only', kind, KINDS));
-  const parts = words.parts
-    ?.split(',')
-    .map((part) => namedOption('make.parts', '--parts', part.trim(), MADE_PARTS));
+  const parts = words.parts === undefined ? accept(undefined) : partsOf(words.parts, only);
   const paper = namedOption('make.paper', '--paper', words.paper, PAPER_NAMES);
   const dxf = namedOption('make.dxf', '--dxf', words.dxf, RELEASES);
   const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
   const gauges = parseGaugeChoices(words);
-  if (
-    !paper.ok ||
-    !dxf.ok ||
-    !printer.ok ||
-    !gauges.ok ||
-    [...kinds, ...(parts ?? [])].some((one) => !one.ok)
-  )
+  if (!parts.ok || !paper.ok || !dxf.ok || !printer.ok || !gauges.ok || kinds.some((kind) => !kind.ok))
     return refuse(
-      ...[...kinds, ...(parts ?? []), paper, dxf, printer, gauges].flatMap((one) =>
-        one.ok ? [] : one.faults,
-      ),
+      ...[...kinds, parts, paper, dxf, printer, gauges].flatMap((one) => (one.ok ? [] : one.faults)),
     );
   return accept({
     kinds: KINDS.filter((kind) => kinds.some((one) => one.ok && one.value === kind)),
-    ...(parts && {
-      parts: MADE_PARTS.filter((part) => parts.some((one) => one.ok && one.value === part)),
-    }),
+    ...(parts.value && { parts: parts.value }),
     paper: paper.value,
     dxf: dxf.value,
     ...(printer.value && { printer: printer.value }),
@@ -92,4 +80,20 @@ function printerBars(text: string): Checked<PrinterMeasure> {
       remedy: 'measure both 150 mm bars of a printed page: across, then up',
     });
   return accept({ xMeasuredMm: across.value.mm, yMeasuredMm: up.value.mm });
+}
+
+/** Families by name, in the order in which they are made. */
+function partsOf(text: string, only: readonly string[]): Checked<readonly PiecePart[]> {
+  const named = text.split(',').map((part) => namedOption('make.parts', '--parts', part.trim(), MADE_PARTS));
+  const faults = named.flatMap((one) => (one.ok ? [] : one.faults));
+  if (faults.length > 0) return refuse(...faults);
+  if (only.every((kind) => kind === 'solid'))
+    return refuse({
+      code: 'make.parts',
+      at: '--parts',
+      found: 'families of pieces where only solids are made',
+      need: 'print or laser among the kinds that are made',
+      remedy: 'leave --parts out, or ask for print or laser too',
+    });
+  return accept(MADE_PARTS.filter((part) => named.some((one) => one.ok && one.value === part)));
 }

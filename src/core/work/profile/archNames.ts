@@ -1,23 +1,5 @@
-import type { ArchReading, Measurements, ValueName } from '../../design/index.ts';
+import type { ArchReading, Measurements } from '../../design/index.ts';
 import { STATION_NAMES, type StationName } from '../../instrument/index.ts';
-
-/** The value that holds the fullness at each station: of both plates, unless the top has its own. */
-export const FULLNESS_VALUES = {
-  lowerBout: 'fullnessLowerBout',
-  lowerCorner: 'fullnessLowerCorner',
-  waist: 'fullnessWaist',
-  upperCorner: 'fullnessUpperCorner',
-  upperBout: 'fullnessUpperBout',
-} as const satisfies Record<StationName, ValueName>;
-
-/** The value that holds it for the top alone. */
-export const TOP_FULLNESS_VALUES = {
-  lowerBout: 'fullnessTopLowerBout',
-  lowerCorner: 'fullnessTopLowerCorner',
-  waist: 'fullnessTopWaist',
-  upperCorner: 'fullnessTopUpperCorner',
-  upperBout: 'fullnessTopUpperBout',
-} as const satisfies Record<StationName, ValueName>;
 
 /** What a maker calls the stations. */
 export const STATION_WORDS: Readonly<Record<StationName, string>> = {

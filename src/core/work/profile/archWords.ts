@@ -1,9 +1,9 @@
 import type { Finding } from '../../base/index.ts';
 import type { ArchReading, ValueName } from '../../design/index.ts';
-import type { Plate, StationName } from '../../instrument/index.ts';
+import { FULLNESS_VALUES, type Plate, type StationName } from '../../instrument/index.ts';
 import type { Quantity } from '../../quantity/index.ts';
 import { type Estimate, FULLNESS_LIMIT, type MeasuredLongArch } from '../../surface/index.ts';
-import { FULLNESS_VALUES, STATION_WORDS } from './archNames.ts';
+import { STATION_WORDS } from './archNames.ts';
 
 /** mm. Readings that leave a fit by more say that the form is another, or that the reading slipped (chosen by us). */
 const COARSE_MM = 0.3;

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { seededNormal, seededRandom } from '../../base/index.ts';
-import { longProfile, STATION_NAMES, stationProfile } from '../../instrument/index.ts';
+import { FULLNESS_VALUES, longProfile, STATION_NAMES, stationProfile } from '../../instrument/index.ts';
 import { derive } from '../derive.ts';
 import { draft } from '../draft.ts';
-import { FULLNESS_VALUES } from './archNames.ts';
 
 /** Every 2 mm (along the body every 4) of a finished plate's outside, edge and channel with it, as a gauge reads it. */
 function readings(

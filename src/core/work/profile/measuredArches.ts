@@ -1,6 +1,12 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Measurements, PlateReadings, ValueName } from '../../design/index.ts';
-import { type Plate, STATION_NAMES, type StationName } from '../../instrument/index.ts';
+import {
+  FULLNESS_VALUES,
+  type Plate,
+  STATION_NAMES,
+  type StationName,
+  TOP_FULLNESS_VALUES,
+} from '../../instrument/index.ts';
 import { measured, type Quantity } from '../../quantity/index.ts';
 import {
   type Estimate,
@@ -10,7 +16,7 @@ import {
   type MeasuredCrossArch,
   type MeasuredLongArch,
 } from '../../surface/index.ts';
-import { FULLNESS_VALUES, STATION_WORDS, stationOf, TOP_FULLNESS_VALUES } from './archNames.ts';
+import { STATION_WORDS, stationOf } from './archNames.ts';
 import {
   fittedFinding,
   givenDiffers,
