@@ -133,6 +133,29 @@ describe('the page', () => {
     expect(JSON.parse(before).values.lowerBout.value).toBe(206);
   }, 60_000);
 
+  test('what is typed before the page has drawn itself again is not lost', async () => {
+    await drawViolin();
+    await page.getByRole('button', { name: /^lower bout/ }).waitFor();
+    // All within one turn: a busy old computer may draw nothing between the touch and the first key.
+    const typed = await page.evaluate(`(async () => {
+      const rows = [...document.querySelectorAll('.row-name')];
+      rows.find((row) => row.textContent.startsWith('lower bout')).click();
+      for (let turn = 0; turn < 20; turn++) await null;
+      const field = document.querySelector('.number-field input');
+      if (field === null) return 'no field';
+      field.value = '20';
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      for (let turn = 0; turn < 20; turn++) await null;
+      return field.value;
+    })()`);
+    expect(typed).toBe('20');
+    const field = page.getByLabel('lower bout, a new number');
+    await field.press('End');
+    await field.pressSequentially('7');
+    await field.press('Enter');
+    await expect.poll(() => valueOf('lower bout')).toBe('207.0');
+  }, 60_000);
+
   test('a width is dragged: the drawing follows, and it is one step', async () => {
     await drawViolin();
     const grip = page.getByRole('slider', { name: 'lower bout' });

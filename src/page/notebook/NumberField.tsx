@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { RegisterEntry } from '../../core/index.ts';
 import { remarkOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
@@ -21,20 +21,19 @@ export function NumberField({
   readonly leave: () => void;
 }) {
   const field = useRef<HTMLInputElement>(null);
-  const [text, setText] = useState(numberText(entry));
-  const [isTyped, setTyped] = useState(false);
-  useEffect(() => {
+  // What the hand has typed and not yet used; before that the field shows the number as it stands.
+  const [typed, setTyped] = useState<string | null>(null);
+  const text = typed ?? numberText(entry);
+  // At once, before any key can reach the field: later it would mark what has been typed meanwhile.
+  useLayoutEffect(() => {
     if (!takesFocus) return;
     field.current?.focus();
     field.current?.select();
   }, [entry.name, takesFocus]);
-  useEffect(() => {
-    if (!isTyped) setText(numberText(entry));
-  }, [entry.value]);
   const read = readNumber(text, entry.unit);
   const use = () => {
-    if (!read.ok || !isTyped) return;
-    setTyped(false);
+    if (!read.ok || typed === null) return;
+    setTyped(null);
     give(read.value);
   };
   const nudge = (event: KeyboardEvent) => {
@@ -42,10 +41,8 @@ export function NumberField({
     if (up !== 0 && read.ok) {
       event.preventDefault();
       const step = (entry.unit === 'mm' ? STEP.mm : STEP.other) * (event.shiftKey ? COARSE : 1);
-      setTyped(false);
-      const nudged = Number(((isTyped ? read.value : entry.value) + up * step).toFixed(4));
-      setText(numberText({ value: nudged, unit: entry.unit }));
-      give(nudged);
+      setTyped(null);
+      give(Number(((typed === null ? entry.value : read.value) + up * step).toFixed(4)));
     }
     if (event.key === 'Escape') leave();
   };
@@ -64,10 +61,7 @@ export function NumberField({
         autocomplete="off"
         aria-label={words().number.label(nameOf(entry.name))}
         aria-invalid={!read.ok}
-        onInput={(event) => {
-          setTyped(true);
-          setText(event.currentTarget.value);
-        }}
+        onInput={(event) => setTyped(event.currentTarget.value)}
         onKeyDown={nudge}
         onBlur={use}
       />
