@@ -12,7 +12,7 @@ export {
   refuse,
   seededRandom,
 } from './base/index.ts';
-export { BUILT_PARTS, type BuiltPart, missWords } from './checks/index.ts';
+export { BUILT_PARTS, type BuiltPart, missWords, rangeFindings } from './checks/index.ts';
 // curves, for benchmarks and other programs
 export {
   type ArcFit,
@@ -26,6 +26,7 @@ export {
 export {
   type Design,
   type Family,
+  isMakersOwn,
   overrule,
   readDesign,
   type TraceRecord,
@@ -81,6 +82,7 @@ export {
   type LampStand,
   type LitPlate,
   litPlate,
+  roughThickness,
   type SheetInk,
   type SheetPen,
   type ShownBeside,
@@ -101,6 +103,7 @@ export {
   type ShownStation,
   type ShownThickness,
   type ShownWidth,
+  type ShownZone,
   type SideKind,
   seesTop,
   shownBeside,

@@ -2,6 +2,7 @@ import './page.css';
 import './styles/photograph.css';
 import './styles/build.css';
 import './styles/sheets.css';
+import './styles/grips.css';
 import './styles/views.css';
 import { render } from 'preact';
 import { letInstall } from './installed.ts';

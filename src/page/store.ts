@@ -10,6 +10,8 @@ import type { Stop } from './way/stops.ts';
 export const design = signal<Design | null>(null);
 /** While a hand drags: what the design would be. Shown, not yet an edit. */
 export const held = signal<Design | null>(null);
+/** Why what the hand holds cannot be drawn. */
+export const heldFaults = signal<readonly Fault[]>([]);
 export const stop = signal<Stop>('photograph');
 /** The number that the hand is on. */
 export const touched = signal<string | null>(null);
@@ -200,6 +202,9 @@ const showBodyNow = newestOnly(
 effect(() => {
   const shown = held.value ?? design.value;
   if (shown !== null) showBodyNow({ design: shown, sitting: sittingId });
+});
+effect(() => {
+  if (held.value === null) heldFaults.value = [];
 });
 effect(() => {
   if (design.value !== null) showWhole({ design: design.value, sitting: sittingId });

@@ -8,3 +8,4 @@ export {
   builtReport,
 } from './builtReport.ts';
 export { checkInstrument } from './checkInstrument.ts';
+export { rangeFindings } from './rangeChecks.ts';

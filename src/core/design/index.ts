@@ -10,7 +10,7 @@ export { highStringSide } from './leftHanded.ts';
 export type { MeasuredHeights, MeasuredHeightsOfPlates } from './measuredHeights.ts';
 export { type Measurements, readMeasurements } from './measurements.ts';
 export { withNamedThicknesses } from './namedThickness.ts';
-export { overrule, takeMeasured, takeProposal } from './overrule.ts';
+export { isMakersOwn, overrule, takeMeasured, takeProposal } from './overrule.ts';
 export { readDesign } from './readDesign.ts';
 export type { RibChoice } from './ribChoice.ts';
 export { kindFaults, schemaFaults } from './schemaFaults.ts';
@@ -18,4 +18,10 @@ export { lengthQuestions } from './sizeQuestions.ts';
 export type { StringSpread } from './stringSpread.ts';
 export { takenAsDrawn } from './taken.ts';
 export { markedPlaces, type TraceRecord, traceRecordSchema } from './traceRecord.ts';
-export { NEEDED_VALUES, VALUE_NAMES, VALUES, type ValueName } from './values.ts';
+export {
+  NEEDED_VALUES,
+  VALUE_NAMES,
+  VALUES,
+  VALUES_OVER_GROUND,
+  type ValueName,
+} from './values.ts';

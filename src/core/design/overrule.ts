@@ -25,7 +25,7 @@ export function overrule(design: Design, name: ValueName, value: number): Design
 export function takeMeasured(design: Design, measured: Values): Design {
   const changed = followed(design, { ...design.values, ...measured });
   const proposed = Object.entries(design.values).filter(
-    ([name, quantity]) => name in measured && !isOwn(quantity) && !(name in (design.overruled ?? {})),
+    ([name, quantity]) => name in measured && !isMakersOwn(quantity) && !(name in (design.overruled ?? {})),
   );
   if (proposed.length === 0) return changed;
   return { ...changed, overruled: { ...design.overruled, ...Object.fromEntries(proposed) } };
@@ -48,7 +48,7 @@ function followed(design: Design, values: Values): Design {
   for (const name of VALUE_NAMES) {
     const stood = design.values[name];
     const now = proposedNow[name];
-    if (values[name] !== stood || stood === undefined || now === undefined || isOwn(stood)) continue;
+    if (values[name] !== stood || stood === undefined || now === undefined || isMakersOwn(stood)) continue;
     if (proposedBefore[name]?.value === stood.value) updated[name] = now;
   }
   return { ...design, values: updated };
@@ -60,13 +60,14 @@ const WIDTHS: ReadonlySet<string> = new Set(['upperBout', 'waist', 'lowerBout'])
 /** What the family's habits give where nothing is measured or chosen, by the numbers that are. */
 function proposals(design: Design, values: Values): Values {
   const own = Object.fromEntries(
-    Object.entries(values).filter(([name, quantity]) => isOwn(quantity) && !WIDTHS.has(name)),
+    Object.entries(values).filter(([name, quantity]) => isMakersOwn(quantity) && !WIDTHS.has(name)),
   ) as Values;
   const length = values.bodyLength?.value ?? Number.NaN;
   return filled(own, nearestSize(design.family, length), length);
 }
 
-function isOwn(quantity: Quantity): boolean {
+/** Whether a number is the maker's own: measured, or chosen by them and not by us. */
+export function isMakersOwn(quantity: Quantity): boolean {
   return quantity.origin.kind === 'measured' || isChosenByMaker(quantity);
 }
 

@@ -36,3 +36,12 @@ export const VALUE_NAMES = Object.keys(VALUES) as readonly ValueName[];
 export const NEEDED_VALUES: readonly ValueName[] = VALUE_NAMES.filter(
   (name) => !('optional' in VALUES[name]),
 );
+
+/**
+ * Numbers that neither the parts in the plane nor the outsides of the plates rest on: thicknesses, and whatever is cut into a plate
+ * or set on it.
+ */
+export const VALUES_OVER_GROUND: ReadonlySet<string> = new Set([
+  ...Object.keys(PLATE_VALUES).filter((name) => name.startsWith('thickness')),
+  ...[SOUND_HOLE_VALUES, BAR_VALUES, NECK_VALUES, STRING_VALUES, HEAD_VALUES].flatMap(Object.keys),
+]);

@@ -22,6 +22,7 @@ import {
   type HollowPlate,
   hollowPlates,
 } from './plates/index.ts';
+import { isOnSameGround } from './sameGround.ts';
 import { type BarShape, barShape } from './setup/barShape.ts';
 import { fitEntries } from './setup/fitRegister.ts';
 import { type PostShape, postShape } from './setup/postShape.ts';
@@ -56,16 +57,20 @@ export interface Instrument {
 }
 
 /**
- * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once.
+ * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once. `before` is
+ * one that was derived already: where the design stands on the same ground, what is dear is taken from it, to the same result.
  * Faults: those of the outline, the parts in the plane, the arching, the sound holes, the neck, the set-up and the head.
  */
-export function deriveInstrument(given: Design): Checked<Instrument> {
+export function deriveInstrument(given: Design, before?: Instrument): Checked<Instrument> {
   const { design, findings: named } = withNamedThicknesses(given);
   const outline = halfOf(design);
   if (!outline.ok) return outline;
   const { half } = outline.value;
-  const plan = planParts(design, half);
-  const { back, top } = bothArches(design, half);
+  const kept = before && isOnSameGround(before.design, design) ? before : null;
+  const plan = kept ? accept(kept.plan) : planParts(design, half);
+  const { back, top } = kept
+    ? { back: accept(kept.plates.back), top: accept(kept.plates.top) }
+    : bothArches(design, half);
   if (!plan.ok || !back.ok || !top.ok)
     return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
   const rough = {

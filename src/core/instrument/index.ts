@@ -122,6 +122,8 @@ export {
   type ThickArea,
   type ThicknessMap,
   thicknessAt,
+  thicknessNames,
+  zonePlaces,
 } from './plates/index.ts';
 export type { CornerJoint, RibJoint } from './ribs/cornerJoint.ts';
 export type { DevelopedRib, RibStretch } from './ribs/developedRib.ts';

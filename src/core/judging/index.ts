@@ -19,4 +19,4 @@ export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';
 export { thicknessDrawing } from './thicknessDrawing.ts';
 export { thicknessPicture } from './thicknessPicture.ts';
-export { type ThicknessPlan, thicknessPlan } from './thicknessPlan.ts';
+export { roughThicknessPlan, type ThicknessPlan, thicknessPlan } from './thicknessPlan.ts';

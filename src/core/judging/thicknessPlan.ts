@@ -29,6 +29,29 @@ export interface ThicknessPlan {
 const STEP_MM = 1;
 const NUMBER_MM = 2.2;
 
+/** mm at the usual length: the grid of a rough look. */
+const ROUGH_STEP_MM = 2.5;
+
+/** The same to look at while a hand drags: on a coarser grid, its lines whole and without figures. */
+export function roughThicknessPlan(instrument: Instrument, plate: Plate): Omit<ThicknessPlan, 'outline'> {
+  const hollow = instrument.hollows[plate];
+  const size = hollow.arch.bodyLengthMm / LETTERED_FOR_MM;
+  const stepMm = ROUGH_STEP_MM * size;
+  const { leastMm, mostMm, intervalMm, levelsMm } = thicknessLevels(thicknessField(hollow, stepMm));
+  return {
+    instrumentName: instrument.plan.name,
+    arch: hollow.arch,
+    hollow,
+    leastMm,
+    mostMm,
+    intervalMm,
+    lines: thicknessLines(hollow, levelsMm, stepMm),
+    numbers: [],
+    places: thicknessPlaces(hollow, size),
+    pitchMm: placesEveryMm(size),
+  };
+}
+
 export function thicknessPlan(instrument: Instrument, plate: Plate): ThicknessPlan {
   const hollow = instrument.hollows[plate];
   const { arch } = hollow;

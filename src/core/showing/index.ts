@@ -22,5 +22,13 @@ export {
   type ShownStation,
   shownPlate,
 } from './shownPlate.ts';
-export { type ShownSide, type ShownSpan, type SideKind, shownSide } from './shownSide.ts';
-export { type ShownCut, type ShownFigure, type ShownThickness, shownThickness } from './shownThickness.ts';
+export { type ShownSide, type SideKind, shownSide } from './shownSide.ts';
+export type { ShownSpan } from './shownSpan.ts';
+export {
+  roughThickness,
+  type ShownCut,
+  type ShownFigure,
+  type ShownThickness,
+  type ShownZone,
+  shownThickness,
+} from './shownThickness.ts';

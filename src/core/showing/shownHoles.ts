@@ -1,6 +1,7 @@
-import { mirrorChain } from '../curve/index.ts';
+import { boundsOf, mirrorChain, nearestOn } from '../curve/index.ts';
 import { areaChain, type Instrument } from '../instrument/index.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
+import type { ShownSpan } from './shownSpan.ts';
 
 /** What a line of the top is, where its sound holes are in question. */
 export type HoleKind =
@@ -18,12 +19,14 @@ export type HoleKind =
 export interface ShownHoles {
   readonly lengthMm: number;
   readonly widthMm: number;
+  /** From the centre line to the edge at the waist. */
+  readonly waistHalfMm: number;
   readonly lines: readonly ShownLine<HoleKind>[];
-  /** Of the bridge line, above the lower end. */
-  readonly bridgeLineMm: number;
-  /** Of the upper eyes, above the lower end; and how far apart their rims are. */
-  readonly upperEyesMm: number;
-  readonly upperEyesApartMm: number;
+  /**
+   * Lengths that a hand can be laid on: between the eyes, the stop, and of one hole its length, its lower eye to the edge, and from the
+   * bridge line up to its nick. Those of one hole are told of the treble one.
+   */
+  readonly spans: readonly ShownSpan[];
 }
 
 const HOLE_ANSWERS = [
@@ -43,7 +46,7 @@ export function shownHoles(instrument: Instrument): ShownHoles {
   const top = outline.bodyLengthMm;
   const value = (name: keyof typeof design.values): number => design.values[name]?.value ?? Number.NaN;
   const [feet, thick] = [value('bridgeFeet') / 2, value('bridgeFootThickness') / 2];
-  const { treble, bass, bridgeLineMm, upperEye } = soundHoles;
+  const { treble, bass, bridgeLineMm } = soundHoles;
   const rectangle = {
     closed: true,
     vertices: [
@@ -63,6 +66,7 @@ export function shownHoles(instrument: Instrument): ShownHoles {
   return {
     lengthMm: top,
     widthMm: outline.lowerBout.widthMm,
+    waistHalfMm: outline.waist.widthMm / 2,
     lines: [
       shownLine('edge', outline.chain, top, ['outline']),
       shownLine('purfling', purfling.outer.chain, top),
@@ -80,8 +84,42 @@ export function shownHoles(instrument: Instrument): ShownHoles {
       shownLine('hole', treble, top, HOLE_ANSWERS),
       shownLine('hole', bass, top, HOLE_ANSWERS),
     ],
-    bridgeLineMm,
-    upperEyesMm: upperEye.centre.y,
-    upperEyesApartMm: value('upperEyesApart'),
+    spans: spansOf(instrument),
   };
+}
+
+function spansOf({ plan, soundHoles }: Instrument): readonly ShownSpan[] {
+  const { treble, sizes, stopMm, bridgeLineMm, nickLineMm, upperEye, lowerEye, stem } = soundHoles;
+  const { chain, bodyLengthMm } = plan.outline;
+  const at = (x: number, y: number) => [x, bodyLengthMm - y] as const;
+  const { min, max } = boundsOf(treble);
+  const half = sizes.upperEyesApartMm / 2;
+  const { point: edge } = nearestOn(chain, lowerEye.centre);
+  const far = Math.hypot(edge.x - lowerEye.centre.x, edge.y - lowerEye.centre.y);
+  const toRim = lowerEye.diameterMm / 2 / far;
+  return [
+    {
+      name: 'upperEyesApart',
+      from: at(-half, upperEye.centre.y),
+      to: at(half, upperEye.centre.y),
+      valueMm: sizes.upperEyesApartMm,
+    },
+    { name: 'stop', from: at(0, bodyLengthMm), to: at(0, bridgeLineMm), valueMm: stopMm },
+    { name: 'holeLength', from: at(max.x, min.y), to: at(max.x, max.y), valueMm: sizes.lengthMm },
+    {
+      name: 'lowerEyeToEdge',
+      from: at(
+        lowerEye.centre.x + toRim * (edge.x - lowerEye.centre.x),
+        lowerEye.centre.y + toRim * (edge.y - lowerEye.centre.y),
+      ),
+      to: at(edge.x, edge.y),
+      valueMm: lowerEye.toEdgeMm,
+    },
+    {
+      name: 'nickAboveStop',
+      from: at(stem.outer.x, bridgeLineMm),
+      to: at(stem.outer.x, nickLineMm),
+      valueMm: nickLineMm - bridgeLineMm,
+    },
+  ];
 }

@@ -7,6 +7,7 @@ import {
   plateHeight,
 } from '../instrument/index.ts';
 import type { ShownLine } from './shownLine.ts';
+import type { ShownSpan } from './shownSpan.ts';
 
 export type SideKind =
   | 'ribs'
@@ -21,14 +22,6 @@ export type SideKind =
   | 'saddle'
   | 'tailpiece'
   | 'string';
-
-/** A length in the side view between two places, in mm; `name` is the number it shows. */
-export interface ShownSpan {
-  readonly name: string;
-  readonly from: readonly [number, number];
-  readonly to: readonly [number, number];
-  readonly valueMm: number;
-}
 
 /**
  * The whole instrument from the bass side, its plates cut along the middle. Millimetres: x from the upper end of the top
@@ -202,6 +195,12 @@ export function shownSide(instrument: Instrument): ShownSide {
         valueMm: sizes.projectionMm,
       },
       { name: 'overstand', from: [0, 0], to: onNeck(sizes.neckStopMm, 0), valueMm: sizes.overstandMm },
+      {
+        name: 'boardLength',
+        from: onNeck(0, 0),
+        to: onNeck(sizes.board.lengthMm, 0),
+        valueMm: sizes.board.lengthMm,
+      },
       {
         name: 'boardEndHeight',
         from: [boardEnd[0], -sizes.archAtBoardEndMm],

@@ -1,5 +1,12 @@
-import { areaChain, type Instrument, insideHeight, plateHeight } from '../instrument/index.ts';
-import { thicknessPlan } from '../judging/index.ts';
+import {
+  areaChain,
+  type Instrument,
+  insideHeight,
+  plateHeight,
+  thicknessNames,
+  zonePlaces,
+} from '../instrument/index.ts';
+import { roughThicknessPlan, type ThicknessPlan, thicknessPlan } from '../judging/index.ts';
 import { pathThrough } from './pathThrough.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
 
@@ -7,6 +14,13 @@ import { type ShownLine, shownLine } from './shownLine.ts';
 export interface ShownFigure {
   readonly at: readonly [number, number];
   readonly thicknessMm: number;
+}
+
+/** A place where one of the plate's few numbers alone decides, and that number. */
+export interface ShownZone {
+  readonly name: string;
+  readonly at: readonly [xMm: number, yMm: number];
+  readonly valueMm: number;
 }
 
 /** A cut across a plate: its wood as a closed path about the gluing face, x from the centre line, y down. */
@@ -31,6 +45,7 @@ export interface ShownThickness {
   /** Figures that stand on lines; and places to be measured, each with the figure a calliper must show. */
   readonly figures: readonly ShownFigure[];
   readonly places: readonly ShownFigure[];
+  readonly zones: readonly ShownZone[];
   readonly cuts: readonly ShownCut[];
   /** Along the centre line: x height over the gluing face, y down from the upper end. */
   readonly longCut: string;
@@ -42,8 +57,22 @@ const WITHIN_MM = 0.02;
 
 /** The thickness of a plate to be looked at. */
 export function shownThickness(instrument: Instrument, plate: 'back' | 'top'): ShownThickness {
-  const plan = thicknessPlan(instrument, plate);
+  return shownPlan(instrument, plate, thicknessPlan(instrument, plate));
+}
+
+/** The same, quick enough to follow a hand that drags. */
+export function roughThickness(instrument: Instrument, plate: 'back' | 'top'): ShownThickness {
+  return shownPlan(instrument, plate, roughThicknessPlan(instrument, plate));
+}
+
+function shownPlan(
+  instrument: Instrument,
+  plate: 'back' | 'top',
+  plan: Omit<ThicknessPlan, 'outline'>,
+): ShownThickness {
   const { arch, hollow } = plan;
+  const places = zonePlaces(hollow.thickness);
+  const names = thicknessNames(plate);
   const top = arch.bodyLengthMm;
   const { outline } = instrument.plan;
   return {
@@ -67,6 +96,11 @@ export function shownThickness(instrument: Instrument, plate: 'back' | 'top'): S
       thicknessMm: levelMm,
     })),
     places: plan.places.map(({ at, thicknessMm }) => ({ at: [at.x, top - at.y], thicknessMm })),
+    zones: (['middleMm', 'boutsMm', 'flanksMm', 'channelMm'] as const).map((zone) => ({
+      name: names[zone],
+      at: [places[zone].x, top - places[zone].y],
+      valueMm: hollow.thickness.numbers[zone],
+    })),
     cuts: arch.stations.map(({ name, yMm, edgeHalfWidthMm }) => ({
       name,
       stationMm: yMm,

@@ -35,6 +35,7 @@ import {
   piecesOf,
   platePicture,
   readDesign,
+  roughThickness,
   type ShownBeside,
   type ShownBody,
   type ShownDrawing,
@@ -79,10 +80,15 @@ export interface TakeChoices {
 
 /** The instrument last derived: asked for again and again with the same design, by one view after the other. */
 let last: { readonly text: string; readonly answer: Checked<Instrument> } | null = null;
+/** The last one that could be derived: what the next one stands on is taken from it. */
+let sound: Instrument | undefined;
 
 function instrumentOf(design: Design): Checked<Instrument> {
   const text = designText(design);
-  if (last?.text !== text) last = { text, answer: showable(design) };
+  if (last?.text !== text) {
+    last = { text, answer: showable(design, sound) };
+    if (last.answer.ok) sound = last.answer.value;
+  }
   return last.answer;
 }
 
@@ -142,9 +148,11 @@ const benchWork = {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(shownPlate(instrument.value, plate, 'finished')) : instrument;
   },
-  thickness(design: Design, plate: 'back' | 'top'): Checked<ShownThickness> {
+  thickness(design: Design, plate: 'back' | 'top', isRough: boolean): Checked<ShownThickness> {
     const instrument = instrumentOf(design);
-    return instrument.ok ? accept(shownThickness(instrument.value, plate)) : instrument;
+    if (!instrument.ok) return instrument;
+    const show = isRough ? roughThickness : shownThickness;
+    return accept(show(instrument.value, plate));
   },
   holes(design: Design): Checked<ShownHoles> {
     const instrument = instrumentOf(design);

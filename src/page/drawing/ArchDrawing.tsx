@@ -1,9 +1,8 @@
 import { signal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
-import { type LampStand, overrule, type ShownPlate, type ShownStation } from '../../core/index.ts';
+import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { beside } from '../keeping/beside.ts';
-import { design, edit, held, plate, touched } from '../store.ts';
+import { plate, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { InHand, turnOver } from './InHand.tsx';
 import { Lamp } from './Lamp.tsx';
@@ -13,13 +12,12 @@ import { PlateLight } from './PlateLight.tsx';
 import { PlatePictures } from './PlatePictures.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
+import { standing } from './standing.ts';
+import { HUNDREDTHS, useGrip } from './useGrip.ts';
 import { useShown } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
 const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
-
-/** Decimals of a fullness. */
-const HUNDREDTHS = 2;
 
 /** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
 export function ArchDrawing() {
@@ -204,11 +202,6 @@ function Stations({
   );
 }
 
-/** px the hand must go before a gauge is pulled and not only touched. */
-const PULL_PX = 2;
-const NUDGE = 0.01;
-const COARSE = 10;
-
 /** The gauge of a station at its own level: pale wood over the arch. Pulled up or down, the arch becomes fuller or leaner. */
 function Gauge({
   station,
@@ -222,63 +215,23 @@ function Gauge({
   readonly scale: number;
 }) {
   const name = station.fullnessFrom;
-  const grip = useRef<{ readonly fromY: number; readonly fullness: number } | null>(null);
-  const isPulled = useRef(false);
+  const { slider, handle } = useGrip({
+    name,
+    value: standing(name, station.fullness),
+    fineness: HUNDREDTHS,
+  });
   const half = station.edgeHalfWidthMm;
   const above = station.heightMm + GAUGE_MM;
   const said = words();
   const baseY = y + station.edgeHeightMm * scale;
-  const to = (fullness: number) =>
-    design.value && overrule(design.value, name, Number(fullness.toFixed(HUNDREDTHS)));
-  const says = (fullness: number) => `${nameOf(name)} ${print(fullness, HUNDREDTHS)}`;
-  const wishOf = (event: PointerEvent): number | null => {
-    const from = grip.current;
-    const pulled = from === null ? 0 : from.fromY - event.clientY;
-    if (from === null || (Math.abs(pulled) < PULL_PX && !isPulled.current)) return null;
-    isPulled.current = true;
-    // Half way up, fullness lifts an arch by its share of the rise.
-    return from.fullness + pulled / scale / station.riseMm;
-  };
-  const letGo = (event: PointerEvent) => {
-    const wish = wishOf(event);
-    grip.current = null;
-    const after = wish === null ? null : to(wish);
-    if (after && wish !== null) edit(says(wish), after);
-    held.value = null;
-  };
   return (
     <g
       class="gauge"
-      role="slider"
-      tabindex={0}
+      {...slider}
       aria-label={`${said.groups.fullness}, ${nameOf(name)}`}
-      aria-valuenow={station.fullness}
-      aria-valuetext={print(station.fullness, HUNDREDTHS)}
       aria-orientation="vertical"
-      onPointerDown={(event) => {
-        (event.currentTarget as Element).setPointerCapture(event.pointerId);
-        grip.current = { fromY: event.clientY, fullness: station.fullness };
-        isPulled.current = false;
-        touched.value = name;
-      }}
-      onPointerMove={(event) => {
-        const wish = wishOf(event);
-        if (wish !== null) held.value = to(wish);
-      }}
-      onPointerUp={letGo}
-      onPointerCancel={letGo}
-      onFocus={() => {
-        touched.value = name;
-      }}
-      onKeyDown={(event) => {
-        const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
-        if (way === undefined) return;
-        event.preventDefault();
-        const given = design.value?.values[name]?.value ?? station.fullness;
-        const wish = given + way * NUDGE * (event.shiftKey ? COARSE : 1);
-        const after = to(wish);
-        if (after) edit(says(wish), after);
-      }}
+      // Half way up, fullness lifts an arch by its share of the rise.
+      {...handle([0, -scale * station.riseMm])}
     >
       <g transform={`translate(${x} ${baseY}) scale(${scale})`}>
         <path

@@ -1,13 +1,14 @@
-import { useRef } from 'preact/hooks';
-import { overrule, type ShownBody, type ShownNote, type ShownWidth } from '../../core/index.ts';
+import type { ShownBody, ShownNote, ShownWidth } from '../../core/index.ts';
 import { beside } from '../keeping/beside.ts';
-import { findingAt } from '../notebook/NumberList.tsx';
-import { body, design, edit, faults, findings, held, stop, touched } from '../store.ts';
-import { nameOf, print, words } from '../words/words.ts';
+import { body, design, faults, stop } from '../store.ts';
+import { print, words } from '../words/words.ts';
 import { Dimension } from './Dimension.tsx';
+import { Grip } from './Grip.tsx';
 import { isLifeSize } from './lifeSize.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
+import { standing } from './standing.ts';
+import { lineTone, toneOf } from './tone.ts';
 import { useSize } from './useSize.ts';
 
 /** The body from the side of the top: outline and form share this drawing, the stop decides what is in front. */
@@ -57,7 +58,7 @@ function Lines({ shown, place }: { readonly shown: ShownBody; readonly place: Sh
         <path
           // Lines come in the same order each time.
           key={index}
-          class={`line ${kind}${touched.value !== null && answersTo.includes(touched.value) ? ' lit' : ''}`}
+          class={`line ${kind} ${lineTone(answersTo)}`}
           d={path}
           vector-effect="non-scaling-stroke"
         />
@@ -143,50 +144,12 @@ function Width({
   readonly place: SheetPlace;
 }) {
   const { name, stationMm } = width;
-  // The maker's own number stands at once where the hand is; the lines follow as soon as they are drawn.
   const isTraced = design.value?.outline.kind === 'traced';
-  const given = isTraced ? undefined : (held.value ?? design.value)?.values[name]?.value;
-  const widthMm = given ?? width.widthMm;
-  const grip = useRef<{ readonly from: number; readonly mm: number; readonly side: number } | null>(null);
+  // The maker's own number stands at once where the hand is; the lines follow as soon as they are drawn.
+  const widthMm = isTraced ? width.widthMm : standing(name, width.widthMm);
   const { centreX, topY, pxPerMm, isNarrow } = place;
   const y = topY + (shown.lengthMm - stationMm) * pxPerMm;
   const half = (widthMm / 2) * pxPerMm;
-  const to = (mm: number) =>
-    design.value === null ? null : overrule(design.value, name, Number(mm.toFixed(1)));
-  const says = (mm: number) => `${nameOf(name)} ${print(mm)}`;
-  const pull = (event: PointerEvent, side: number) => {
-    if (isTraced) return;
-    (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    grip.current = { from: event.clientX, mm: widthMm, side };
-    touched.value = name;
-  };
-  const wishOf = (event: PointerEvent): number | null => {
-    const held = grip.current;
-    return held && held.mm + (2 * held.side * (event.clientX - held.from)) / pxPerMm;
-  };
-  const drag = (event: PointerEvent) => {
-    const mm = wishOf(event);
-    const from = grip.current?.mm;
-    if (mm !== null && Math.abs(mm) > 1 && (held.value !== null || mm !== from)) held.value = to(mm);
-  };
-  const letGo = (event: PointerEvent) => {
-    const mm = wishOf(event);
-    grip.current = null;
-    const after = mm === null ? null : to(mm);
-    // A touch alone changes nothing.
-    if (held.value !== null && after && mm !== null) edit(says(mm), after);
-    held.value = null;
-  };
-  const nudge = (event: KeyboardEvent) => {
-    const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
-    if (way === undefined) return;
-    event.preventDefault();
-    // From the design as it stands, which may be ahead of what is drawn.
-    const standing = design.value?.values[name]?.value ?? widthMm;
-    const mm = (isTraced ? widthMm : standing) + way * (event.shiftKey ? 1 : 0.1);
-    const after = to(mm);
-    if (after) edit(says(mm), after);
-  };
   return (
     <g class="width">
       <Dimension
@@ -208,40 +171,14 @@ function Width({
           </text>
         </g>
       )}
-      {([-1, 1] as const).map((side) => (
-        <rect
-          key={side}
-          class="grip"
-          x={centreX + side * half - 22}
-          y={y - 22}
-          width="44"
-          height="44"
-          {...(side === 1
-            ? {
-                tabindex: 0,
-                role: 'slider',
-                'aria-label': nameOf(name),
-                'aria-valuenow': widthMm,
-                'aria-valuetext': `${print(widthMm)} mm`,
-              }
-            : { 'aria-hidden': true, tabindex: -1 })}
-          onPointerDown={(event) => pull(event, side)}
-          onPointerMove={drag}
-          onPointerUp={letGo}
-          onPointerCancel={letGo}
-          onKeyDown={nudge}
-          onFocus={() => {
-            touched.value = name;
-          }}
-        />
-      ))}
+      <Grip
+        name={name}
+        value={widthMm}
+        isFixed={isTraced}
+        places={[1, -1].map((side) => ({ at: [centreX + side * half, y], way: [(side * pxPerMm) / 2, 0] }))}
+      />
     </g>
   );
-}
-
-function toneOf(name: string): string {
-  if (touched.value === name) return 'lit';
-  return findingAt(findings.value, name) ? 'cold' : '';
 }
 
 /** px between the body and the notes, and the least from one note to the next. */

@@ -1,24 +1,38 @@
-import type { ShownThickness } from '../../core/index.ts';
-import { viewBench } from '../bench/bench.ts';
-import { plate } from '../store.ts';
-import { print, words } from '../words/words.ts';
+import { useRef } from 'preact/hooks';
+import type { ShownFigure, ShownThickness, ShownZone, ValueName } from '../../core/index.ts';
+import { quickBench, viewBench } from '../bench/bench.ts';
+import { held, plate, touched } from '../store.ts';
+import { nameOf, print, words } from '../words/words.ts';
+import { Grip } from './Grip.tsx';
 import { isLifeSize } from './lifeSize.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
+import { standing } from './standing.ts';
+import { toneOf } from './tone.ts';
+import type { GripFineness } from './useGrip.ts';
 import { useShown } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
 /** A plate with its lines of equal thickness and the figures that a calliper must show, cut along and across beside it. */
 export function ThicknessDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(async (asked) => viewBench().thickness(asked, plate.value), plate.value);
+  const shown = useShown(
+    async (asked) => viewBench().thickness(asked, plate.value, false),
+    plate.value,
+    async (asked) => quickBench.thickness(asked, plate.value, true),
+  );
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.27) : null;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && shown && place && (
         <>
-          <svg width={place.width} height={place.height} role="img" aria-label={words().questions.thickness}>
+          <svg
+            width={place.width}
+            height={place.height}
+            role="group"
+            aria-label={words().questions.thickness}
+          >
             <Plan shown={shown} place={place} />
             {!place.isNarrow && <Cuts shown={shown} place={place} width={place.width} />}
           </svg>
@@ -48,7 +62,7 @@ function Plan({ shown, place }: { readonly shown: ShownThickness; readonly place
         />
       </g>
       {!isNarrow &&
-        shown.places.map(({ at: [x, y], thicknessMm }) => (
+        shown.places.filter(isClearOf(shown.zones)).map(({ at: [x, y], thicknessMm }) => (
           <g key={`${x} ${y}`} class="thick-place">
             <circle class="dot" cx={centreX + x * pxPerMm} cy={topY + y * pxPerMm} r="1.6" />
             <text class="small" x={centreX + x * pxPerMm} y={topY + y * pxPerMm - 5} text-anchor="middle">
@@ -56,7 +70,62 @@ function Plan({ shown, place }: { readonly shown: ShownThickness; readonly place
             </text>
           </g>
         ))}
+      {shown.zones.map((zone) => (
+        <Zone key={zone.name} zone={zone} place={place} />
+      ))}
     </>
+  );
+}
+
+/** mm about a handle and the number at its right where no other figure stands. */
+const CLEAR_MM = { left: 10, right: 30, up: 12 };
+
+function isClearOf(zones: readonly ShownZone[]) {
+  return ({ at: [x, y] }: ShownFigure) =>
+    zones.every(
+      ({ at }) =>
+        x < at[0] - CLEAR_MM.left || x > at[0] + CLEAR_MM.right || Math.abs(at[1] - y) > CLEAR_MM.up,
+    );
+}
+
+/** px that a strip of wood beside the handle has for a millimetre of it. */
+const STRIP_PX_PER_MM = 20;
+const STRIP = 12;
+/** A calliper shows no finer step. */
+const TWENTIETHS: GripFineness = { decimals: 2, step: 0.05 };
+
+/** One of the plate's few numbers at the place where it alone decides; under the hand it stands as a strip of wood. */
+function Zone({ zone, place }: { readonly zone: ShownZone; readonly place: SheetPlace }) {
+  const name = zone.name as ValueName;
+  const mm = standing(name, zone.valueMm);
+  const started = useRef(mm);
+  if (held.value === null) started.current = mm;
+  const [x, y] = [place.centreX + zone.at[0] * place.pxPerMm, place.topY + zone.at[1] * place.pxPerMm];
+  const handY = y - (mm - started.current) * STRIP_PX_PER_MM;
+  const isLit = touched.value === name;
+  return (
+    <g class={`dimension zone ${toneOf(name)}`}>
+      {isLit && (
+        <rect
+          class="zone-strip"
+          x={x - STRIP / 2}
+          y={handY}
+          width={STRIP}
+          height={Math.max(0, mm * STRIP_PX_PER_MM)}
+        />
+      )}
+      <text class="big" x={x + STRIP} y={handY - 6} text-anchor="start">
+        {print(mm, Math.round(mm * 100) % 10 === 0 ? 1 : 2)}
+      </text>
+      <Grip
+        name={name}
+        label={`${words().groups.thicknesses}, ${nameOf(name)}`}
+        value={mm}
+        fineness={TWENTIETHS}
+        places={[{ at: [x, handY], way: [0, -STRIP_PX_PER_MM] }]}
+        hasKnob
+      />
+    </g>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Checked, Design } from '../../core/index.ts';
 import { newestOnly } from '../bench/bench.ts';
-import { design, held } from '../store.ts';
+import { design, held, heldFaults } from '../store.ts';
 
 /** What is asked of a bench for a design. */
 export type Ask<Shown> = (design: Design) => Promise<Checked<Shown>>;
@@ -24,7 +24,9 @@ export function useShown<Shown>(ask: Ask<Shown>, key: string, follow?: Ask<Shown
     newestOnly(
       (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
       (answer) => {
-        if (answer.ok && held.value !== null) setShown(answer.value);
+        if (held.value === null) return;
+        heldFaults.value = answer.ok ? [] : answer.faults;
+        if (answer.ok) setShown(answer.value);
       },
     ),
   );

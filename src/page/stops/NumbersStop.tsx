@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
+import { HandSays } from '../drawing/HandSays.tsx';
 import { HolesDrawing } from '../drawing/HolesDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
@@ -27,7 +28,10 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
   );
   return (
     <>
-      <main class="drawing">{drawingOf(name)}</main>
+      <main class="drawing">
+        {drawingOf(name)}
+        <HandSays />
+      </main>
       <Leaf question={said.questions[name]} lead={leadOf(name)} answers={answersOf(name)}>
         {faults.value.length > 0 && (
           <div class="trouble" role="alert">

@@ -98,7 +98,7 @@ export const VALUES_OF_STOP: Readonly<Record<(typeof NUMBERED_STOPS)[number], re
   ],
   soundHoles: [
     {
-      title: 'sizes',
+      title: 'soundHoles',
       names: [
         'holeLength',
         'upperEyesApart',

@@ -125,6 +125,7 @@ export const de: Words = {
     neckWood: 'Hals und Halsfuß',
     barAndPost: 'Balken und Stimme',
     sizes: 'der Korpus',
+    soundHoles: 'die Schalllöcher',
     widths: 'Breiten',
     places: 'Ecken und Mensur',
     ribs: 'Zargen',

@@ -129,6 +129,7 @@ export const en = {
     barAndPost: 'bar and post',
     sizes: 'the body',
     widths: 'widths',
+    soundHoles: 'the sound holes',
     places: 'corners and stops',
     ribs: 'ribs',
     blocks: 'blocks',

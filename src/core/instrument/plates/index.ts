@@ -13,6 +13,7 @@ export {
   type ThicknessPattern,
   thicknessAt,
   thicknessMap,
+  zonePlaces,
 } from './thicknessMap.ts';
 export { thicknessNames } from './thicknessNames.ts';
 export type { ThicknessNumbers, ThicknessPoint } from './thicknessNumbers.ts';

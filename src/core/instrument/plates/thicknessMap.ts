@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Point, point, refuse } from '../../base/index.ts';
 import { levelCurve } from '../../numeric/index.ts';
 import { bodyHalfWidth } from '../../surface/index.ts';
 import type { PlateArch } from '../arching/index.ts';
@@ -81,10 +81,10 @@ export function withMirroredHalf(map: ThicknessMap, side: 'right' | 'left'): Thi
 export function thicknessAt(map: ThicknessMap, xMm: number, yMm: number): number {
   const x = Math.abs(xMm);
   let [sum, weights] = [patternAt(map, x, yMm) + extrasAt(map, xMm, yMm), 1];
-  for (const point of map.points) {
-    const weight = weightOf(point, x, yMm, map.reachMm);
-    if (weight === Number.POSITIVE_INFINITY) return point.thicknessMm;
-    sum += weight * point.thicknessMm;
+  for (const asked of map.points) {
+    const weight = weightOf(asked, x, yMm, map.reachMm);
+    if (weight === Number.POSITIVE_INFINITY) return asked.thicknessMm;
+    sum += weight * asked.thicknessMm;
     weights += weight;
   }
   return sum / weights;
@@ -125,6 +125,25 @@ function patternAt({ numbers, pattern, arch, middleYMm }: ThicknessMap, x: numbe
   return channelMm + (ridge(middleMm) - channelMm) * left;
 }
 
+/**
+ * A place for each of the few numbers, on the right half, where the pattern alone has just that thickness: the middle, the widest
+ * lower bout, the flank beside the middle, and the edge at the widest upper bout.
+ */
+export function zonePlaces({
+  pattern,
+  arch,
+  middleYMm,
+}: ThicknessMap): Readonly<Record<keyof ThicknessNumbers, Point<'body'>>> {
+  const across = (share: number, y: number) => point<'body'>(share * bodyHalfWidth(arch.loft, y), y);
+  const lowerMm = stationY(arch, 'lowerBout');
+  return {
+    middleMm: across(0, middleYMm),
+    boutsMm: across(pattern === 'concentric' ? 0 : SIDE_SHARE, lowerMm),
+    flanksMm: across(FLANK_SHARE, middleYMm),
+    channelMm: across(1, stationY(arch, 'upperBout')),
+  };
+}
+
 function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
   return arch.stations.find((station) => station.name === name)?.yMm ?? Number.NaN;
 }
@@ -133,8 +152,8 @@ function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
  * What a point weighs at a place against the pattern's 1: without end on it, 0 beyond its reach, smooth between. Of it and
  * its mirror image the nearer counts. From Wendland's function (1995), felt as 1 on the point and 0 beyond.
  */
-function weightOf(point: Point<'body'>, x: number, y: number, reachMm: number): number {
-  const r = Math.hypot(x - Math.abs(point.x), y - point.y) / reachMm;
+function weightOf(at: Point<'body'>, x: number, y: number, reachMm: number): number {
+  const r = Math.hypot(x - Math.abs(at.x), y - at.y) / reachMm;
   if (r >= 1) return 0;
   const felt = (1 - r) ** 4 * (4 * r + 1);
   return felt / (1 - felt);

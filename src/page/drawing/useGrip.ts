@@ -1,0 +1,114 @@
+import { useRef } from 'preact/hooks';
+import { overrule, type ValueName } from '../../core/index.ts';
+import { design, edit, held, touched } from '../store.ts';
+import { nameOf, print } from '../words/words.ts';
+import { standing } from './standing.ts';
+
+/** px that a handle goes for one more of its number. */
+export type GripWay = readonly [xPx: number, yPx: number];
+
+/** How finely a number is pulled: its decimals, and what an arrow key changes it by. */
+export interface GripFineness {
+  readonly decimals: number;
+  readonly step: number;
+}
+
+export const TENTHS: GripFineness = { decimals: 1, step: 0.1 };
+export const HUNDREDTHS: GripFineness = { decimals: 2, step: 0.01 };
+
+/** What shift makes of a step. */
+const COARSE = 10;
+/** px the hand must go before a number is pulled and not only touched. */
+const PULL_PX = 2;
+const ARROWS: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowRight: 1,
+  ArrowDown: -1,
+  ArrowLeft: -1,
+};
+
+interface Pull {
+  readonly from: readonly [number, number];
+  readonly value: number;
+  readonly way: GripWay;
+  readonly isPulled: boolean;
+}
+
+/**
+ * A number under the hand: pulled with mouse, pen or finger, shown at once and put into the design as one step when the hand lets go;
+ * nudged by the arrow keys. A touch alone, and a pull that is broken off, change nothing.
+ */
+export function useGrip({
+  name,
+  value,
+  fineness = TENTHS,
+  isFixed = false,
+}: {
+  readonly name: ValueName;
+  /** As it stands now. */
+  readonly value: number;
+  readonly fineness?: GripFineness;
+  /** It can be touched, not changed. */
+  readonly isFixed?: boolean;
+}) {
+  const pull = useRef<Pull | null>(null);
+  const to = (wish: number) =>
+    design.value && overrule(design.value, name, Number(wish.toFixed(fineness.decimals)));
+  const says = (wish: number) => `${nameOf(name)} ${print(wish, fineness.decimals)}`;
+  const wishOf = (event: PointerEvent): number | null => {
+    const one = pull.current;
+    if (one === null) return null;
+    const [x, y] = [event.clientX - one.from[0], event.clientY - one.from[1]];
+    if (!one.isPulled && Math.hypot(x, y) < PULL_PX) return null;
+    pull.current = { ...one, isPulled: true };
+    const [wayX, wayY] = one.way;
+    return one.value + (x * wayX + y * wayY) / (wayX ** 2 + wayY ** 2);
+  };
+  const breakOff = () => {
+    pull.current = null;
+    held.value = null;
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && pull.current !== null) breakOff();
+    const arrow = ARROWS[event.key];
+    if (arrow === undefined) return;
+    event.preventDefault();
+    // From the design as it stands, which may be ahead of what is drawn.
+    const wish = standing(name, value) + arrow * fineness.step * (event.shiftKey ? COARSE : 1);
+    const after = isFixed ? null : to(wish);
+    if (after) edit(says(wish), after);
+  };
+  return {
+    slider: {
+      role: 'slider',
+      tabindex: 0,
+      'aria-valuenow': Number(value.toFixed(fineness.decimals)),
+      'aria-valuetext': print(value, fineness.decimals),
+      ...(isFixed && { 'aria-readonly': true }),
+    } as const,
+    /** For every handle that pulls at the number: the way it goes for one more of it. */
+    handle: (way: GripWay) => ({
+      onPointerDown: (event: PointerEvent) => {
+        touched.value = name;
+        if (isFixed || event.button > 0) return;
+        (event.currentTarget as Element).setPointerCapture(event.pointerId);
+        pull.current = { from: [event.clientX, event.clientY], value, way, isPulled: false };
+      },
+      onPointerMove: (event: PointerEvent) => {
+        const wish = wishOf(event);
+        if (wish !== null) held.value = to(wish);
+      },
+      onPointerUp: (event: PointerEvent) => {
+        const wish = wishOf(event);
+        const after = wish === null ? null : to(wish);
+        breakOff();
+        if (after && wish !== null) edit(says(wish), after);
+      },
+      onPointerCancel: breakOff,
+      onKeyDown,
+      onFocus: () => {
+        touched.value = name;
+      },
+    }),
+  };
+}

@@ -1,0 +1,168 @@
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { inChromium } from './inChromium.ts';
+
+/** Numbers pulled at in the drawings of sound holes, neck and thickness: by mouse, by finger and by keys. */
+describe('handles in the drawings', () => {
+  const chromium = inChromium();
+  let page: Page;
+  const open = async (options: Parameters<typeof chromium.open>[0] = {}) => {
+    page = await chromium.open(options);
+    await page.getByRole('button', { name: 'Draw it' }).click();
+    await page.locator('.line.edge').waitFor();
+  };
+  const goTo = async (stop: string) => page.locator('.stop button', { hasText: stop }).click();
+  const grip = (name: string) => page.getByRole('slider', { name });
+  const middleOf = async (at: Locator) => {
+    await at.scrollIntoViewIfNeeded();
+    const box = await at.boundingBox();
+    if (box === null) throw new Error('no handle to pull');
+    return { ...box, x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  const numberIn = async (name: string) =>
+    (
+      await page
+        .locator('.row', { has: page.locator('b', { hasText: new RegExp(`^${name}$`) }) })
+        .locator('.value')
+        .first()
+        .innerText()
+    ).trim();
+  const drawn = (selector: string) => page.locator(selector).last().getAttribute('d');
+  const takesBack = (says: string) => page.locator('.take-back', { hasText: says }).waitFor();
+
+  /** Pulls and leaves the button down. */
+  const pull = async (at: Locator, byX: number, byY: number) => {
+    const { x, y } = await middleOf(at);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let step = 1; step <= 5; step++) await page.mouse.move(x + (byX * step) / 5, y + (byY * step) / 5);
+  };
+
+  /** Pulls, sees number and line follow before the hand lets go, and that it is one step. */
+  const pulledOnce = async (name: string, row: string, line: string, by: readonly [number, number]) => {
+    const [number, path] = [await numberIn(row), await drawn(line)];
+    await pull(grip(name), ...by);
+    await expect.poll(() => numberIn(row)).not.toBe(number);
+    await expect.poll(() => drawn(line)).not.toBe(path);
+    await takesBack('nothing yet');
+    await page.mouse.up();
+    await takesBack(row);
+    const pulled = Number(await numberIn(row));
+    await page.locator('.take-back').click();
+    await takesBack('nothing yet');
+    await expect.poll(() => numberIn(row)).toBe(number);
+    await expect.poll(() => drawn(line)).toBe(path);
+    return pulled - Number(number);
+  };
+
+  test('sound holes: every length is pulled by the mouse as one step, and a touch alone changes nothing', async () => {
+    await open();
+    await goTo('sound holes');
+    await page.locator('.holes-hole').first().waitFor();
+    const hole = '.holes-hole';
+    expect(await pulledOnce('between upper eyes', 'between upper eyes', hole, [9, 0])).toBeGreaterThan(5);
+    expect(await pulledOnce('length of a hole', 'length of a hole', hole, [0, -6])).toBeGreaterThan(3);
+    expect(await pulledOnce('lower eye to edge', 'lower eye to edge', hole, [-16, 0])).toBeCloseTo(-2, 5);
+    expect(await pulledOnce('nick above the stop', 'nick above the stop', hole, [0, -12])).toBeCloseTo(
+      1.5,
+      5,
+    );
+    await page.getByRole('slider', { name: 'between upper eyes' }).click();
+    await takesBack('nothing yet');
+    await page.locator('.row.touched', { hasText: 'between upper eyes' }).waitFor();
+  }, 60_000);
+
+  test('a pull too far is told in words while the hand holds it, and is broken off by Escape', async () => {
+    await open();
+    await goTo('sound holes');
+    const eyes = grip('between upper eyes');
+    await pull(eyes, 12, 0);
+    await page.locator('.hand-says', { hasText: 'outside what is usual; needs usually' }).waitFor();
+    await page.mouse.move(1100, 400);
+    await page.locator('.hand-says', { hasText: 'a sound hole that runs over the edge' }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    await takesBack('nothing yet');
+    await expect.poll(() => page.locator('.hand-says').innerText()).toBe('');
+    await expect.poll(() => numberIn('between upper eyes')).toBe('42.0');
+  }, 60_000);
+
+  test('by keys: tenths, millimetres with shift, each one step; named in German too', async () => {
+    page = await chromium.open({ locale: 'de-DE' });
+    await page.getByRole('button', { name: 'Zeichnen' }).click();
+    await page.locator('.line.edge').waitFor();
+    await goTo('Schalllöcher');
+    const length = grip('Länge eines Lochs');
+    await length.press('ArrowUp');
+    await page.locator('.take-back', { hasText: 'Länge eines Lochs 73,1' }).waitFor();
+    await length.press('Shift+ArrowUp');
+    await page.locator('.take-back', { hasText: 'Länge eines Lochs 74,1' }).waitFor();
+    expect(await length.getAttribute('aria-valuetext')).toBe('74,1 mm');
+    await goTo('Hals');
+    await grip('Projektion').press('ArrowDown');
+    await page.locator('.take-back', { hasText: 'Projektion 26,9' }).waitFor();
+    await goTo('Stärke');
+    await grip('Stärken, Mitte').press('ArrowUp');
+    await page.locator('.take-back', { hasText: 'Mitte 4,35' }).waitFor();
+  }, 60_000);
+
+  test('neck: what is pulled stays under the hand, and board, strings and numbers follow', async () => {
+    await open();
+    await goTo('neck');
+    await page.locator('.side-neck').waitFor();
+    expect(await pulledOnce('projection', 'projection', '.side-board', [0, -16])).toBeCloseTo(2, 5);
+    expect(await pulledOnce('overstand', 'overstand', '.side-neck', [0, -8])).toBeCloseTo(1, 5);
+    expect(await pulledOnce('body stop', 'body stop', '.side-bridge', [4, 0])).toBeGreaterThan(2);
+    await pulledOnce('fingerboard, length', 'length', '.side-board', [8, 0]);
+    const before = await middleOf(grip('neck stop'));
+    await pull(grip('neck stop'), -20, 0);
+    await expect.poll(() => numberIn('string length')).toBe('328.0');
+    await expect.poll(async () => (await middleOf(grip('neck stop'))).x).toBeCloseTo(before.x - 20, 0);
+    await page.mouse.up();
+    await takesBack('neck stop');
+    await expect.poll(async () => Number(await numberIn('string length'))).toBeGreaterThan(338);
+  }, 60_000);
+
+  test('thickness: a zone is pulled like a strip of wood, on either plate', async () => {
+    await open();
+    await goTo('thickness');
+    await page.locator('.thick-edge').waitFor();
+    const cut = '.cut-wood';
+    expect(await pulledOnce('thicknesses, middle', 'middle', cut, [0, -10])).toBeCloseTo(0.5, 5);
+    await page.getByRole('button', { name: 'Now the top' }).click();
+    await expect.poll(() => grip('thicknesses, middle').getAttribute('aria-valuetext')).toBe('3.00 mm');
+    const bouts = await numberIn('bouts');
+    await grip('thicknesses, bouts').press('ArrowUp');
+    await expect.poll(() => numberIn('bouts')).not.toBe(bouts);
+  }, 60_000);
+
+  test('on a phone a finger pulls at them, each large enough and in sight', async () => {
+    await open({ viewport: { width: 375, height: 780 }, hasTouch: true, isMobile: true });
+    for (const [stop, count] of [
+      ['neck', 5],
+      ['thickness', 4],
+      ['sound holes', 5],
+    ] as const) {
+      await goTo(stop);
+      await expect.poll(() => page.locator('.grip[role=slider]').count(), { timeout: 20_000 }).toBe(count);
+      for (const one of await page.locator('.grip[role=slider]').all()) {
+        const { x, width, height } = await middleOf(one);
+        expect(Math.min(width, height)).toBeGreaterThan(43);
+        expect(x).toBeGreaterThan(12);
+        expect(x).toBeLessThan(363);
+      }
+    }
+    const { x, y } = await middleOf(grip('length of a hole'));
+    const session = await page.context().newCDPSession(page);
+    const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
+      session.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x, y: at }],
+      });
+    await finger('touchStart', y);
+    for (let step = 1; step <= 6; step++) await finger('touchMove', y - 2 * step);
+    await expect.poll(async () => Number(await numberIn('length of a hole'))).toBeGreaterThan(75);
+    await finger('touchEnd', y - 12);
+    await takesBack('length of a hole');
+  }, 60_000);
+});
