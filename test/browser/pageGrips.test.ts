@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { amissOn } from './amissOn.ts';
 import { inChromium } from './inChromium.ts';
 
 /** Numbers pulled at in the drawings of sound holes, neck and thickness: by mouse, by finger and by keys. */
@@ -164,5 +165,40 @@ describe('handles in the drawings', () => {
     await expect.poll(async () => Number(await numberIn('length of a hole'))).toBeGreaterThan(75);
     await finger('touchEnd', y - 12);
     await takesBack('length of a hole');
+  }, 60_000);
+
+  test('a number lights what it rests on and what rests on it, in the drawing and in the list, by keys as well', async () => {
+    await open({ bypassCSP: true });
+    const row = (name: string) =>
+      page.locator('.row', { has: page.locator('b', { hasText: new RegExp(`^${name}$`) }) }).first();
+    await row('lower bout').locator('.row-name').waitFor();
+    await row('lower bout').locator('.row-name').focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.line.edge.kin.near').waitFor();
+    expect(await page.locator('.line.rib.lit').count()).toBe(2);
+    expect(await row('lower bout').locator('.kin-names').innerText()).toMatch(
+      /^6 numbers rest on it: outline/,
+    );
+    await goTo('neck');
+    await page.locator('.side-neck').waitFor();
+    expect(await page.locator('.row.kin').count()).toBeGreaterThan(0);
+    await grip('overstand').focus();
+    await row('angle of the neck')
+      .locator('.kin-says', { hasText: 'by way of others on: overstand' })
+      .waitFor();
+    await page.locator('.side-board.kin.near').waitFor();
+    await page.locator('.side-string.kin').waitFor();
+    expect(await page.locator('.side-string.kin.near, .side-post.kin').count()).toBe(0);
+    await row('angle of the neck').locator('.row-name').focus();
+    await page.keyboard.press('Enter');
+    await row('body stop').locator('.kin-says', { hasText: 'angle of the neck rests on it' }).waitFor();
+    await row('string length').locator('.kin-says', { hasText: 'rests on: angle of the neck' }).waitFor();
+    await page.locator('.dimension.kin.near', { hasText: '195.0' }).waitFor();
+    expect(await amissOn(page)).toEqual([]);
+    await row('angle of the neck').getByRole('button', { name: /more$/ }).first().click();
+    await row('angle of the neck').getByRole('button', { name: 'arch height' }).press('Enter');
+    await page.locator('.stop.here', { hasText: 'arch' }).waitFor();
+    await page.locator('.row.touched', { hasText: 'arch height' }).waitFor();
+    await page.locator('.side.lit').waitFor();
   }, 60_000);
 });

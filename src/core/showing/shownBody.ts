@@ -44,8 +44,8 @@ export interface ShownBody {
 
 /** Numbers that a hand on a line is on. */
 const ANSWERS = {
-  edge: ['bodyLength', 'upperCornerEnd', 'lowerCornerEnd'],
-  purfling: ['purflingToEdge', 'purflingWidth'],
+  edge: ['bodyLength', 'upperCornerEnd', 'lowerCornerEnd', 'outline'],
+  purfling: ['purflingToEdge', 'purflingWidth', 'purfling.lowerApex', 'purfling.upperApex'],
   ribs: ['overhang', 'cornerOverhang', 'ribThickness'],
   form: ['formThickness', 'form.width', 'form.length'],
   holes: ['clampHoleDiameter', 'clampHoleWall', 'clampHolePitch'],

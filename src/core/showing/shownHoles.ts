@@ -37,6 +37,9 @@ const HOLE_ANSWERS = [
   'holeTipGap',
   'nickAboveStop',
   'lowerEyeToEdge',
+  'soundHoles.area',
+  'soundHoles.turn',
+  'soundHoles.nearestEdge',
 ];
 
 /** The sound holes of an instrument to be looked at. */
@@ -77,7 +80,7 @@ export function shownHoles(instrument: Instrument): ShownHoles {
           ? [shownLine('block' as const, shape, top), shownLine('block' as const, mirrorChain(shape), top)]
           : [shownLine('block' as const, shape, top)],
       ),
-      shownLine('bar', areaChain(hollows.barAndPost.bar), top, ['barLength', 'barThickness']),
+      shownLine('bar', areaChain(hollows.barAndPost.bar), top, ['barLength', 'barThickness', 'bar.atBridge']),
       shownLine('post', areaChain(hollows.barAndPost.post), top, ['postDiameter', 'post.fromCentre']),
       shownLine('bridge', rectangle, top, ['bridgeFeet', 'bridgeFootThickness']),
       shownLine('stop', stop, top, ['stop']),

@@ -51,14 +51,23 @@ const ANSWERS: Readonly<Record<SideKind, readonly string[]>> = {
   top: ['archHeightTop', 'stop'],
   back: ['archHeightBack'],
   post: ['postDiameter', 'post.length'],
-  neck: ['neckStop', 'overstand', 'neckAngle', 'neckThicknessNut', 'neckThicknessHeel', 'buttonHeight'],
+  neck: [
+    'neckStop',
+    'overstand',
+    'neck.overstand',
+    'neckAngle',
+    'neck.angle',
+    'neckThicknessNut',
+    'neckThicknessHeel',
+    'buttonHeight',
+  ],
   head: ['headLength', 'headTop', 'headDepth'],
-  board: ['boardLength', 'boardRadius', 'projection', 'boardEndHeight'],
+  board: ['boardLength', 'boardRadius', 'projection', 'neck.projection', 'boardEndHeight', 'neck.boardEnd'],
   nut: ['nutDepth', 'stringNutBass', 'stringNutTreble'],
-  bridge: ['bridgeHeight', 'bridgeTopThickness', 'bridgeFootThickness'],
+  bridge: ['bridgeHeight', 'bridge.height', 'bridgeTopThickness', 'bridgeFootThickness'],
   saddle: ['saddleHeight', 'saddleDepth', 'saddleCrest'],
-  tailpiece: ['tailpieceLength', 'afterLength', 'tailGutGap'],
-  string: ['stringLength', 'strings.pull', 'tuningA'],
+  tailpiece: ['tailpieceLength', 'afterLength', 'strings.afterLength', 'tailGutGap'],
+  string: ['stringLength', 'neck.stringLength', 'strings.pull', 'tuningA'],
 };
 
 /** The side view of an instrument: how neck, board, bridge and strings hang together. */

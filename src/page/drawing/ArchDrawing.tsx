@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { beside } from '../keeping/beside.ts';
-import { plate, touched } from '../store.ts';
+import { plate } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { InHand, turnOver } from './InHand.tsx';
 import { Lamp } from './Lamp.tsx';
@@ -13,6 +13,7 @@ import { PlatePictures } from './PlatePictures.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
+import { lineTone } from './tone.ts';
 import { HUNDREDTHS, useGrip } from './useGrip.ts';
 import { useShown } from './useShown.ts';
 import { useSize } from './useSize.ts';
@@ -149,6 +150,12 @@ function PlateLines({ shown, place }: { readonly shown: ShownPlate; readonly pla
 const SIDE_OFF_MM = 14;
 const GAUGE_MM = 10;
 
+/** Numbers of a whole plate, which its long arch shows. */
+function plateNames(of: 'back' | 'top'): readonly string[] {
+  const named = of === 'back' ? 'Back' : 'Top';
+  return [`archHeight${named}`, `edgeHeight${named}`, `scoopDepth${named}`, `${of}.channelZ`, `${of}.rise`];
+}
+
 function Stations({
   shown,
   place,
@@ -170,7 +177,7 @@ function Stations({
         {words().longArch}
       </text>
       <path
-        class="side"
+        class={`side ${lineTone(plateNames(shown.plate))}`}
         d={`${shown.longArch.path}L0 0V${shown.lengthMm}Z`.replace(
           /L0 0V[\d.]+Z$/,
           `L0 0L0 ${shown.lengthMm}Z`,
@@ -179,11 +186,11 @@ function Stations({
         vector-effect="non-scaling-stroke"
       />
       {shown.stations.map((station) => {
-        const isLit = touched.value === station.fullnessFrom;
+        const tone = lineTone([station.fullnessFrom, `${shown.plate}.${station.name}.steepest`]);
         const half = station.edgeHalfWidthMm * pxPerMm;
         const at = y(station.stationMm);
         return (
-          <g key={station.name} class={isLit ? 'station lit' : 'station'}>
+          <g key={station.name} class={`station ${tone}`}>
             <path class="station-across" d={`M${centreX - half - 6} ${at}H${centreX + half + 6}`} />
             {!isNarrow && (
               <>

@@ -22,7 +22,7 @@ export function HolesDrawing() {
     async (asked) => quickBench.holes(asked),
   );
   const place =
-    size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.3) : null;
+    size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.32) : null;
   const wallX = place && shown ? place.centreX + (shown.widthMm / 2) * place.pxPerMm + 64 : 0;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>

@@ -135,7 +135,7 @@ function Raised({
   const mm = standing(name, one.valueMm);
   const away = side === 'left' ? -12 : 12;
   return (
-    <g class={`dimension ${toneOf(name)}`}>
+    <g class={`dimension ${toneOf(name, `neck.${name}`)}`}>
       <path class="dimension-line" d={`M${x} ${bottom}V${top}`} />
       <path class="leader" d={`M${x} ${top}V${y}`} />
       <circle class="dot" cx={x} cy={top} r="2" />
@@ -203,7 +203,13 @@ function Level({
         class="extension"
         d={`M${from[0]} ${from[1] + 6 * away}V${y + 5 * away}M${to[0]} ${to[1] + 6 * away}V${y + 5 * away}`}
       />
-      <Dimension from={[from[0], y]} to={[to[0], y]} text={print(mm)} tone={toneOf(one.name)} isBig />
+      <Dimension
+        from={[from[0], y]}
+        to={[to[0], y]}
+        text={print(mm)}
+        tone={toneOf(one.name, `neck.${one.name}`)}
+        isBig
+      />
       {pulls && (
         <Grip
           name={pulls[0]}

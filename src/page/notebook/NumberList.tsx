@@ -1,4 +1,4 @@
-import { dependsOn, type Finding, type RegisterEntry } from '../../core/index.ts';
+import type { Finding, RegisterEntry } from '../../core/index.ts';
 import { findings, whole } from '../store.ts';
 import { NumberRow } from './NumberRow.tsx';
 
@@ -16,20 +16,11 @@ export function NumberList({ title, names }: { readonly title: string; readonly 
       <h2 class="group">{title}</h2>
       <ul class="rows">
         {entries.map((entry) => (
-          <NumberRow
-            key={entry.name}
-            entry={entry}
-            carries={carriedBy(register, entry.name)}
-            finding={findingAt(findings.value, entry.name)}
-          />
+          <NumberRow key={entry.name} entry={entry} finding={findingAt(findings.value, entry.name)} />
         ))}
       </ul>
     </section>
   );
-}
-
-function carriedBy(register: readonly RegisterEntry[], name: string): number {
-  return register.filter((entry) => dependsOn(entry).includes(name)).length;
 }
 
 /** What questions a number; remarks do not. */

@@ -8,10 +8,11 @@ import {
   VALUES,
   type ValueName,
 } from '../../core/index.ts';
-import { design, edit, held, touched } from '../store.ts';
-import { OUTLINE_NUMBERS } from '../way/stopNumbers.ts';
+import { design, edit, held, plate, stop, touched } from '../store.ts';
+import { OUTLINE_NUMBERS, placeOfNumber } from '../way/stopNumbers.ts';
 import { remarkOf, told } from '../words/sentences.ts';
 import { nameOf, print, words } from '../words/words.ts';
+import { carriedBy, type Kin, kin } from './kin.ts';
 import { NumberField } from './NumberField.tsx';
 import { numberText, unitText } from './numberText.ts';
 import { OriginMark, QuestionMark } from './OriginMark.tsx';
@@ -19,12 +20,9 @@ import { OriginMark, QuestionMark } from './OriginMark.tsx';
 /** One number of the notebook: its name, where it comes from, what it is; touched, it can be overruled. */
 export function NumberRow({
   entry: derived,
-  carries,
   finding,
 }: {
   readonly entry: RegisterEntry;
-  /** How many numbers rest on it. */
-  readonly carries: number;
   readonly finding: Finding | null;
 }) {
   const isTraced = design.value?.outline.kind === 'traced' && OUTLINE_NUMBERS.has(derived.name);
@@ -46,7 +44,16 @@ export function NumberRow({
       overrule(design.value, entry.name as ValueName, value),
     );
   };
-  const classes = ['row', isTouched && 'touched', finding && 'questioned'].filter(Boolean).join(' ');
+  const stands = kin.value.get(entry.name);
+  const classes = [
+    'row',
+    isTouched && 'touched',
+    finding && 'questioned',
+    stands && `kin ${stands.lies}`,
+    stands?.isNear && 'near',
+  ]
+    .filter(Boolean)
+    .join(' ');
   return (
     <li class={classes}>
       <span class="margin">{finding ? <QuestionMark /> : <OriginMark kind={entry.origin.kind} />}</span>
@@ -62,6 +69,7 @@ export function NumberRow({
         >
           <b>{nameOf(entry.name)}</b>
           <span class="origin">{finding ? words().states.questioned : originWords(entry)}</span>
+          {stands && <span class="origin kin-says">{kinWords(stands)}</span>}
         </button>
         {proposal && design.value && (
           <button
@@ -89,7 +97,9 @@ export function NumberRow({
       </div>
       {isTouched && (
         <div class="row-more">
-          <p class="origin">{moreWords(entry, carries)}</p>
+          <p class="origin">{moreWords(entry)}</p>
+          <KinNames lies="beneath" names={dependsOn(entry)} />
+          <KinNames lies="above" names={carriedBy(entry.name)} />
           {isTraced && <p class="origin">{words().tracedNumber}</p>}
           {isGiven && (
             <NumberField
@@ -115,9 +125,7 @@ function originWords({ origin }: RegisterEntry): string {
   return said[origin.kind];
 }
 
-function moreWords(entry: RegisterEntry, carries: number): string {
-  const { origin } = entry;
-  const rests = dependsOn(entry);
+function moreWords({ origin }: RegisterEntry): string {
   const from =
     origin.kind === 'published'
       ? origin.source
@@ -128,10 +136,50 @@ function moreWords(entry: RegisterEntry, carries: number): string {
           : origin.kind === 'derived'
             ? (origin.how ?? '')
             : origin.from;
-  const names = rests.slice(0, NAMED).map(nameOf).join(', ') + (rests.length > NAMED ? ' …' : '');
-  return [told(from), rests.length > 0 ? words().restsOn(names) : '', words().carries(carries)]
-    .filter((part) => part !== '')
-    .join('; ');
+  return told(from);
 }
 
-const NAMED = 4;
+/** How it stands to the number that the hand is on. */
+function kinWords({ lies, isNear }: Kin): string {
+  return words().kin[lies][isNear ? 'near' : 'far'](nameOf(touched.value ?? ''));
+}
+
+/** So many are named until one asks for all. */
+const NAMED = 5;
+
+/** What a number rests on, or what rests on it, by name: touch one, and the hand is on that one, at its own stop. */
+function KinNames({ lies, names }: { readonly lies: Kin['lies']; readonly names: readonly string[] }) {
+  const [isAll, setAll] = useState(false);
+  const said = words().kin;
+  if (names.length === 0) return lies === 'above' ? <p class="origin">{words().carries(0)}</p> : null;
+  const shown = isAll ? names : names.slice(0, NAMED);
+  return (
+    <p class="origin kin-names">
+      {lies === 'beneath' ? said.restsOn : words().carries(names.length)}{' '}
+      {shown.map((name) => {
+        const at = placeOfNumber(name, stop.value);
+        return at === null ? (
+          <span key={name}>{nameOf(name)}</span>
+        ) : (
+          <button
+            key={name}
+            type="button"
+            class="linked"
+            onClick={() => {
+              stop.value = at.stop;
+              plate.value = at.plate ?? plate.value;
+              touched.value = name;
+            }}
+          >
+            {nameOf(name)}
+          </button>
+        );
+      })}
+      {shown.length < names.length && (
+        <button type="button" class="linked" onClick={() => setAll(true)}>
+          {said.all(names.length - shown.length)}
+        </button>
+      )}
+    </p>
+  );
+}

@@ -1,5 +1,5 @@
 import type { Words } from '../words/en.ts';
-import type { NUMBERED_STOPS } from './stops.ts';
+import { NUMBERED_STOPS, type Stop } from './stops.ts';
 
 /** Numbers that stand together in the notebook, under a heading. */
 export interface NumberGroup {
@@ -198,3 +198,14 @@ export const OUTLINE_NUMBERS: ReadonlySet<string> = new Set([
   'upperCornerEnd',
   'lowerCornerEnd',
 ]);
+
+/** Where a number stands in the notebook: at the stop that one is at, or else the first that has it; null where none has. */
+export function placeOfNumber(
+  name: string,
+  here: Stop,
+): { readonly stop: (typeof NUMBERED_STOPS)[number]; readonly plate: 'back' | 'top' | undefined } | null {
+  const places = NUMBERED_STOPS.flatMap((stop) =>
+    VALUES_OF_STOP[stop].filter(({ names }) => names.includes(name)).map(({ plate }) => ({ stop, plate })),
+  );
+  return places.find(({ stop }) => stop === here) ?? places[0] ?? null;
+}

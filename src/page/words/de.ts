@@ -68,9 +68,24 @@ export const de: Words = {
   },
   proposal: (value) => `vorgeschlagen ${value}: dahin zurück`,
   fromWhere: (from) => `, ${from}`,
-  restsOn: (names) => `ruht auf ${names}`,
+  kin: {
+    beneath: {
+      near: (name) => `${name} ruht darauf`,
+      far: (name) => `${name} ruht über andere darauf`,
+    },
+    above: {
+      near: (name) => `ruht auf: ${name}`,
+      far: (name) => `ruht über andere auf: ${name}`,
+    },
+    restsOn: 'Sie ruht auf:',
+    all: (more) => `und ${more} weiteren`,
+  },
   carries: (count) =>
-    count === 0 ? 'nichts ruht darauf' : count === 1 ? '1 Zahl ruht darauf' : `${count} Zahlen ruhen darauf`,
+    count === 0
+      ? 'Nichts ruht darauf.'
+      : count === 1
+        ? '1 Zahl ruht darauf:'
+        : `${count} Zahlen ruhen darauf:`,
   number: {
     label: (name) => `${name}, eine neue Zahl`,
     keep: 'Nehmen',

@@ -67,13 +67,24 @@ export const en = {
   },
   proposal: (value: string) => `proposed ${value}: go back to it`,
   fromWhere: (from: string) => `, ${from}`,
-  restsOn: (names: string) => `rests on ${names}`,
+  kin: {
+    beneath: {
+      near: (name: string) => `${name} rests on it`,
+      far: (name: string) => `${name} rests on it by way of others`,
+    },
+    above: {
+      near: (name: string) => `rests on: ${name}`,
+      far: (name: string) => `rests by way of others on: ${name}`,
+    },
+    restsOn: 'It rests on:',
+    all: (more: number) => `and ${more} more`,
+  },
   carries: (count: number) =>
     count === 0
-      ? 'nothing rests on it'
+      ? 'Nothing rests on it.'
       : count === 1
-        ? '1 number rests on it'
-        : `${count} numbers rest on it`,
+        ? '1 number rests on it:'
+        : `${count} numbers rest on it:`,
   number: {
     label: (name: string) => `${name}, a new number`,
     keep: 'Use it',
