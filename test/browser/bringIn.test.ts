@@ -16,6 +16,19 @@ const TRUE_LENGTH_MM = 356.5;
 const TRUE_HEIGHT_MM = 36.5;
 const LOOK_MS = 120_000;
 
+/** What runs in the page: the first place of every mark on the shelf. */
+const KEPT_MARKS = `new Promise((tell, fail) => {
+  const open = indexedDB.open('garland-photographs');
+  open.onerror = () => fail(open.error);
+  open.onsuccess = () => {
+    const all = open.result.transaction('told').objectStore('told').getAll();
+    all.onsuccess = () => {
+      open.result.close();
+      tell((all.result[0]?.said.marks ?? []).map(({ places }) => places[0]));
+    };
+  };
+})`;
+
 /** Photographs brought in, asked about, marked and ruled over. */
 describe('bringing in', () => {
   const chromium = inChromium();
@@ -86,6 +99,83 @@ describe('bringing in', () => {
     });
     expect(Math.max(...far)).toBeLessThan(0.1);
   }, 240_000);
+
+  test('under the glass marks are put and pulled by fractions of a pixel, before the edge is found and after', async () => {
+    await bring(PHOTOGRAPH);
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await page.getByLabel('the edge runs here').check();
+    const layer = await middleOf('.hand-layer');
+    await page.mouse.click(layer.x + 110, layer.y - 60);
+    await page.locator('.take-back', { hasText: 'the edge runs here' }).waitFor();
+    await page.locator('.glass-mark').waitFor();
+    const [put] = await marksKept(1);
+    // Six px of the glass are one of the photograph.
+    await pullInGlass('.glass-mark', 4.5, -3);
+    await page.locator('.take-back', { hasText: 'moved: the edge runs here' }).waitFor();
+    await expect.poll(async () => (await marksKept(1))[0]?.[0]).toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
+    expect((await marksKept(1))[0]?.[1]).toBeCloseTo((put?.[1] ?? 0) - 0.5, 3);
+    await page.locator('.glass-mark').click();
+    await page.locator('.take-back', { hasText: 'moved: the edge runs here' }).waitFor();
+    await page.locator('.glass-mark').press('ArrowRight');
+    await page.locator('.glass-mark').press('ArrowRight');
+    await expect
+      .poll(async () => (await marksKept(1))[0]?.[0])
+      .toBeCloseTo((put?.[0] ?? 0) + 0.75 + 2 / 6, 3);
+    await page.locator('.take-back').click();
+    await expect.poll(async () => (await marksKept(1))[0]?.[0]).toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
+    expect(await amissOn(page)).toEqual([]);
+    await pullInGlass('.glass svg', 60, 30, 40);
+    await marksKept(2);
+    await page.locator('.take-back').click();
+    await page.locator('.take-back').click();
+    await page.locator('.take-back').click();
+    await marksKept(0);
+    await page.getByLabel('nothing in hand').check();
+    await find();
+    await page.getByLabel('this is the body').check();
+    await page.mouse.click(layer.x + 30, layer.y + 20);
+    await page.locator('.take-back', { hasText: 'this is the body' }).waitFor();
+    await lookedAgain();
+    const [before] = await marksKept(1);
+    await pullInGlass('.glass-mark', 13, 0);
+    await page.locator('.take-back', { hasText: 'moved: this is the body' }).waitFor();
+    await lookedAgain();
+    // Half a millimetre, at some pixels a millimetre.
+    const after = (await marksKept(1))[0]?.[0] ?? 0;
+    expect(after - (before?.[0] ?? 0)).toBeGreaterThan(0.5);
+    expect(after - (before?.[0] ?? 0)).toBeLessThan(4);
+    await page.locator('.glass').getByRole('button', { name: 'take it up' }).click();
+    await page.mouse.move(layer.x - 60, layer.y + 90);
+    await expect.poll(() => page.locator('.glass-mark').count()).toBe(0);
+  }, 240_000);
+
+  const middleOf = async (selector: string) => {
+    const box = await page.locator(selector).first().boundingBox();
+    if (box === null) throw new Error(`nothing to press at ${selector}`);
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  /** Presses at the middle of something in the glass, or beside it, and pulls from there. */
+  const pullInGlass = async (selector: string, byX: number, byY: number, beside = 0) => {
+    const { x, y } = await middleOf(selector);
+    await page.mouse.move(x + beside, y + beside);
+    await page.mouse.down();
+    await page.mouse.move(x + beside + byX, y + beside + byY, { steps: 3 });
+    await page.mouse.up();
+  };
+  /** First places of the marks that lie on the shelf, once there are so many. */
+  const marksKept = async (count: number): Promise<readonly (readonly [number, number])[]> => {
+    let places: readonly (readonly [number, number])[] = [];
+    await expect
+      .poll(
+        async () => {
+          places = (await page.evaluate(KEPT_MARKS)) as typeof places;
+          return places.length;
+        },
+        { timeout: 20_000 },
+      )
+      .toBe(count);
+    return places;
+  };
 
   test('two views settle how high the edge stands, without its being asked', async () => {
     await bring(PHOTOGRAPH, TILTED);

@@ -7,6 +7,7 @@ import {
   type Finding,
   markerFinder,
   type Photograph,
+  point,
   type SheetInPhotograph,
   type ShownPlace,
   type ShownTrace,
@@ -96,6 +97,16 @@ export const seeingWork = {
     if (traced === null) return null;
     const picture = squareOn(shownWays(traced, shot), part);
     return transfer(picture, [picture.rgba.buffer]);
+  },
+
+  /** Lists of places in pixels of a photograph, over what is shown; null where nothing was traced. */
+  onShown(
+    shot: number,
+    lists: readonly (readonly (readonly [number, number])[])[],
+  ): readonly (readonly ShownPlace[])[] | null {
+    if (traced === null) return null;
+    const { fromPhoto } = shownWays(traced, shot);
+    return lists.map((places) => places.map(([x, y]) => fromPhoto(point(x, y))));
   },
 
   /** Places that were marked over what is shown, in pixels of the photograph. */

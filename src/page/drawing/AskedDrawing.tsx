@@ -1,9 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
-import { putBar, putMark } from '../keeping/marking.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { aim, inHand, liftGlass, moveBarEnd, moveMark, putBar, putMark } from '../keeping/marking.ts';
 import { said } from '../keeping/saying.ts';
 import { photograph } from '../keeping/tracing.ts';
 import { print, words } from '../words/words.ts';
-import { HandLayer, Marks, type Sight } from './HandLayer.tsx';
+import { AskedGlass } from './AskedGlass.tsx';
+import { HandLayer, putWith, type Sight } from './HandLayer.tsx';
+import { Marks, type Place } from './markSigns.tsx';
 import { useSize } from './useSize.ts';
 
 /** Shares of the picture's width: how far an arrow key carries the cross, and half the ring that one press draws. */
@@ -15,7 +17,11 @@ export function AskedDrawing() {
   const held = photograph.value;
   const { ref, size } = useSize<HTMLDivElement>();
   const [pixels, setPixels] = useState<{ readonly width: number; readonly height: number } | null>(null);
-  useEffect(() => setPixels(null), [held?.address]);
+  const image = useRef<HTMLImageElement>(null);
+  useEffect(() => {
+    setPixels(null);
+    return liftGlass;
+  }, [held?.address]);
   if (held === null) return null;
   const scale = size && pixels ? Math.min(size.width / pixels.width, size.height / pixels.height) : 0;
   const sight: Sight | null =
@@ -33,10 +39,12 @@ export function AskedDrawing() {
         }
       : null;
   const { marks, barEnds } = said.value;
+  const own = marks.filter(({ on }) => on === held.name);
   const bar = sight && barEnds.map(([x, y]) => `${sight.x + x * scale} ${sight.y + y * scale}`);
   return (
     <div ref={ref} class="sheet photograph">
       <img
+        ref={image}
         class="asked"
         src={held.address}
         alt={held.name}
@@ -46,7 +54,7 @@ export function AskedDrawing() {
       />
       {sight && (
         <svg width={sight.width} height={sight.height} aria-hidden="true">
-          <Marks marks={marks.filter(({ on }) => on === held.name)} lie={sight} />
+          <Marks marks={own} lie={sight} />
           {bar && bar.length > 0 && (
             <>
               <path class="casing" d={`M${bar.join('L')}`} />
@@ -56,6 +64,22 @@ export function AskedDrawing() {
         </svg>
       )}
       {sight && <HandLayer sight={sight} />}
+      {sight && pixels && inHand.value !== null && aim.value && (
+        <AskedGlass
+          image={image}
+          at={aim.value}
+          isFar={aim.value[0] < pixels.width / 2 && aim.value[1] > pixels.height / 2}
+          marks={[
+            ...own.map((mark) => ({
+              kind: mark.kind,
+              places: mark.places,
+              move: (place: number, to: Place) => void moveMark(mark, place, to),
+            })),
+            ...(barEnds.length > 0 ? [{ kind: 'bar' as const, places: barEnds, move: moveBarEnd }] : []),
+          ]}
+          put={(kind, at) => putWith(sight, kind, [at])}
+        />
+      )}
     </div>
   );
 }

@@ -1,9 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
-import { aim, type InHand, inHand, takeInHand } from '../keeping/marking.ts';
-import type { MarkKind } from '../keeping/said.ts';
+import { aim, type InHand, inHand, isLaid, takeInHand } from '../keeping/marking.ts';
 import { words } from '../words/words.ts';
+import { MarkLine, type Place, pathOf } from './markSigns.tsx';
 
-type Place = readonly [number, number];
 type Mark = Exclude<InHand, 'glass' | null>;
 
 /** How a picture lies under the hand. */
@@ -31,6 +30,12 @@ const APART = 4;
  */
 export function HandLayer({ sight }: { readonly sight: Sight }) {
   const [line, setLine] = useState<readonly Place[]>([]);
+  // A quick press is over before anything is drawn anew.
+  const drawn = useRef<readonly Place[]>([]);
+  const draw = (places: readonly Place[]) => {
+    drawn.current = places;
+    setLine(places);
+  };
   const [told, setTold] = useState('');
   const isDown = useRef(false);
   const held = inHand.value;
@@ -41,13 +46,6 @@ export function HandLayer({ sight }: { readonly sight: Sight }) {
     return [(event.clientX - box.left - x) / scale, (event.clientY - box.top - y) / scale];
   };
   const at = aim.value ?? sight.start;
-  const put = (places: readonly Place[]) => {
-    const last = places.at(-1);
-    if (last === undefined || held === 'glass') return;
-    if (held === 'edge') sight.put(held, [last]);
-    else if (held === 'excluded' && places.length < 3) sight.put(held, ringRound(last, sight.ring));
-    else sight.put(held, places);
-  };
   return (
     <div
       class="hand-layer"
@@ -64,34 +62,36 @@ export function HandLayer({ sight }: { readonly sight: Sight }) {
           setTold(sight.tell(next));
         } else if (event.key === 'Enter' || event.key === ' ') {
           event.preventDefault();
-          put([at]);
+          putWith(sight, held, [at]);
         } else if (event.key === 'Escape') takeInHand(null);
       }}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         isDown.current = true;
+        isLaid.value = true;
         const place = placeOf(event);
         aim.value = place;
-        setLine([place]);
+        draw([place]);
       }}
       onPointerMove={(event) => {
-        if (!isDown.current && event.pointerType !== 'mouse') return;
+        // A glass that was laid somewhere stays there, so that the hand can go to work in it.
+        if (!isDown.current && (event.pointerType !== 'mouse' || isLaid.value)) return;
         const place = placeOf(event);
         aim.value = place;
         if (!isDown.current) return;
-        const last = line.at(-1);
+        const last = drawn.current.at(-1);
         const isFar = !last || Math.hypot(place[0] - last[0], place[1] - last[1]) * scale >= APART;
-        if (isFar) setLine([...line, place]);
+        if (isFar) draw([...drawn.current, place]);
       }}
       onPointerUp={() => {
         if (!isDown.current) return;
         isDown.current = false;
-        put(line);
-        setLine([]);
+        putWith(sight, held, drawn.current);
+        draw([]);
       }}
       onPointerCancel={() => {
         isDown.current = false;
-        setLine([]);
+        draw([]);
       }}
     >
       <svg width={sight.width} height={sight.height} aria-hidden="true">
@@ -110,6 +110,15 @@ export function HandLayer({ sight }: { readonly sight: Sight }) {
   );
 }
 
+/** Puts what is in hand on a picture: of the edge the last place, round one place a ring of what is not to be believed. */
+export function putWith(sight: Pick<Sight, 'put' | 'ring'>, held: InHand, places: readonly Place[]): void {
+  const last = places.at(-1);
+  if (last === undefined || held === 'glass' || held === null) return;
+  if (held === 'edge') sight.put(held, [last]);
+  else if (held === 'excluded' && places.length < 3) sight.put(held, ringRound(last, sight.ring));
+  else sight.put(held, places);
+}
+
 const ARROWS: Readonly<Record<string, Place>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -126,49 +135,3 @@ function ringRound([x, y]: Place, radius: number): readonly Place[] {
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
   });
 }
-
-type Lie = Pick<Sight, 'x' | 'y' | 'scale'>;
-
-function pathOf(places: readonly Place[], isClosed: boolean, { x, y, scale }: Lie): string {
-  return `M${places.map(([u, v]) => `${x + u * scale} ${y + v * scale}`).join('L')}${isClosed ? 'Z' : ''}`;
-}
-
-function MarkLine({ d, kind }: { readonly d: string; readonly kind: Mark }) {
-  return (
-    <>
-      <path class="casing" d={d} />
-      <path class={`mark-line ${kind}`} d={d} />
-    </>
-  );
-}
-
-/** Marks as they lie on a picture: a line, a ring, or at one place a sign of its kind. */
-export function Marks({
-  marks,
-  lie,
-}: {
-  readonly marks: readonly { readonly kind: MarkKind; readonly places: readonly Place[] }[];
-  readonly lie: Lie;
-}) {
-  return (
-    <g aria-hidden="true">
-      {marks.map(({ kind, places }) => {
-        const [first] = places;
-        if (first === undefined) return null;
-        const key = `${kind} ${first.join(' ')} ${places.length}`;
-        if (places.length > 1)
-          return <MarkLine key={key} d={pathOf(places, kind === 'excluded', lie)} kind={kind} />;
-        const [x, y] = [lie.x + first[0] * lie.scale, lie.y + first[1] * lie.scale];
-        return <MarkLine key={key} d={SIGNS[kind](x, y)} kind={kind} />;
-      })}
-    </g>
-  );
-}
-
-/** A plus on the body, a cross beside it, a lozenge on the edge. */
-const SIGNS: Readonly<Record<MarkKind, (x: number, y: number) => string>> = {
-  inside: (x, y) => `M${x - 7} ${y}h14M${x} ${y - 7}v14`,
-  outside: (x, y) => `M${x - 6} ${y - 6}l12 12M${x - 6} ${y + 6}l12 -12`,
-  edge: (x, y) => `M${x} ${y - 7}l7 7l-7 7l-7 -7z`,
-  excluded: (x, y) => `M${x - 7} ${y - 7}h14v14h-14z`,
-};

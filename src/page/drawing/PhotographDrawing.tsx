@@ -2,12 +2,14 @@ import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { ShownTrace, ShownWear } from '../../core/index.ts';
 import { DIFFERENCE_TIMES } from '../../core/index.ts';
-import { inHand, pending, putMarkShown } from '../keeping/marking.ts';
-import type { HandMark } from '../keeping/said.ts';
+import { inHand, inShown, liftGlass, moveMarkShown, putMarkShown, showMarks } from '../keeping/marking.ts';
+import { said } from '../keeping/saying.ts';
+import { photograph } from '../keeping/tracing.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Cased } from './Cased.tsx';
-import { HandLayer, Marks, type Sight } from './HandLayer.tsx';
+import { HandLayer, putWith, type Sight } from './HandLayer.tsx';
+import { Marks } from './markSigns.tsx';
 import { ShownGlass } from './ShownGlass.tsx';
 import { useSize } from './useSize.ts';
 import { wearName } from './wearName.ts';
@@ -36,16 +38,21 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
     const pen = canvas.current?.getContext('2d');
     if (pen) pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
   }, [shown]);
-  // Marks that were under way are in what is shown now.
+  useEffect(() => liftGlass, []);
+  const own = said.value.marks.filter(({ on }) => on === photograph.value?.name);
   useEffect(() => {
-    pending.value = [];
-  }, [shown]);
+    if (own.length > 0) void showMarks(shown.shot, own);
+  }, [shown, own.length]);
+  const marks = own.flatMap((mark) => {
+    const places = inShown.value.get(mark);
+    return places ? [{ mark, kind: mark.kind, places }] : [];
+  });
   const { picture } = shown;
   const room = size && size.width < NARROW ? 'narrow' : 'wide';
   const scale = size ? Math.max(0.1, (size.height - ABOVE[room] - BELOW[room]) / shown.lengthMm) : 1;
   const [centreX, topY] = [(size?.width ?? 0) / 2, ABOVE[room]];
   const divide = line.value * (size?.width ?? 0);
-  const said = words().see;
+  const text = words().see;
   const lie = { x: centreX, y: topY, scale };
   const sight: Sight | null = size && {
     ...size,
@@ -53,15 +60,15 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
     start: [0, shown.lengthMm / 2],
     step: 0.5,
     ring: RING_MM,
-    tell: ([x, y]) => said.here(print(Math.abs(x)), x < 0 ? 'left' : 'right', print(shown.lengthMm - y)),
+    tell: ([x, y]) => text.here(print(Math.abs(x)), x < 0 ? 'left' : 'right', print(shown.lengthMm - y)),
     put: (kind, places) => {
       if (kind !== 'bar') void putMarkShown(kind, places);
     },
   };
   const sides =
     shown.face === 'top'
-      ? [said.sideNames.bass, said.sideNames.treble]
-      : [said.sideNames.treble, said.sideNames.bass];
+      ? [text.sideNames.bass, text.sideNames.treble]
+      : [text.sideNames.treble, text.sideNames.bass];
   return (
     <div ref={ref} class="sheet photograph">
       <canvas
@@ -76,7 +83,7 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
         }}
       />
       {size && (
-        <svg width={size.width} height={size.height} role="group" aria-label={said.question}>
+        <svg width={size.width} height={size.height} role="group" aria-label={text.question}>
           <clipPath id="found-side">
             <rect x="0" y="0" width={divide} height={size.height} />
           </clipPath>
@@ -108,7 +115,7 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
               <Cased d={shown.restored.path} kind="meant" />
             </g>
           </g>
-          <Marks marks={[...marksOf(shown.hints), ...pending.value]} lie={lie} />
+          <Marks marks={marks} lie={lie} />
           {shown.wear.map((wear) => (
             <circle
               key={wearName(wear)}
@@ -148,17 +155,28 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
         </svg>
       )}
       {sight && <HandLayer sight={sight} />}
-      <ShownGlass shown={shown} isInHand={inHand.value !== null} />
-      {isTenfold.value && <p class="tag tenfold">{said.tenfold(DIFFERENCE_TIMES)}</p>}
+      {sight && (
+        <ShownGlass
+          shown={shown}
+          isInHand={inHand.value !== null}
+          marks={marks.map(({ mark, kind, places }) => ({
+            kind,
+            places,
+            move: (place, to) => void moveMarkShown(mark, place, to),
+          }))}
+          put={(kind, at) => putWith(sight, kind, [at])}
+        />
+      )}
+      {isTenfold.value && <p class="tag tenfold">{text.tenfold(DIFFERENCE_TIMES)}</p>}
       <div class="divider" style={{ '--divide': `${100 * line.value}%` }}>
-        <span class="tag before">{said.asFound}</span>
-        <span class="tag after">{said.restored}</span>
+        <span class="tag before">{text.asFound}</span>
+        <span class="tag after">{text.restored}</span>
         <input
           type="range"
           min="0"
           max="100"
           step="1"
-          aria-label={said.slider}
+          aria-label={text.slider}
           value={Math.round(100 * line.value)}
           onInput={(event) => {
             line.value = Number(event.currentTarget.value) / 100;
@@ -196,21 +214,4 @@ function SideName({ text, x, y }: { readonly text: string; readonly x: number; r
       {text}
     </text>
   );
-}
-
-/** Hints as they are drawn, kind by kind. */
-function marksOf(hints: ShownTrace['hints']): readonly Omit<HandMark, 'on'>[] {
-  const place = ({ x, y }: { readonly x: number; readonly y: number }) => [x, y] as const;
-  const spots = (kind: HandMark['kind'], list: typeof hints.inside) =>
-    (list ?? []).map((at) => ({ kind, places: [place(at)] }));
-  const lines = (kind: HandMark['kind'], list: typeof hints.excluded) =>
-    (list ?? []).map((line) => ({ kind, places: line.map(place) }));
-  return [
-    ...spots('inside', hints.inside),
-    ...spots('outside', hints.outside),
-    ...spots('edge', hints.onEdge),
-    ...lines('inside', hints.insideStrokes),
-    ...lines('outside', hints.outsideStrokes),
-    ...lines('excluded', hints.excluded),
-  ];
 }

@@ -5,17 +5,28 @@ import { aim } from '../keeping/marking.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Cased } from './Cased.tsx';
+import { GLASS_RADIUS, Glass, type GlassMark } from './Glass.tsx';
+import type { Place } from './markSigns.tsx';
 import { wearName } from './wearName.ts';
 
-/** Times larger than life the glass shows; its radius in px. */
+/** Times larger than life the glass shows. */
 const TIMES = 7;
-const RADIUS = 98;
 const PX_PER_CSS_MM = 96 / 25.4;
 const PX_PER_MM = TIMES * PX_PER_CSS_MM;
-const RADIUS_MM = RADIUS / PX_PER_MM;
+const RADIUS_MM = GLASS_RADIUS / PX_PER_MM;
 
 /** A glass over what the hand is on, or over the touched piece of wear: the photograph, both edges and the wood between. */
-export function ShownGlass({ shown, isInHand }: { readonly shown: ShownTrace; readonly isInHand: boolean }) {
+export function ShownGlass({
+  shown,
+  isInHand,
+  marks,
+  put,
+}: {
+  readonly shown: ShownTrace;
+  readonly isInHand: boolean;
+  readonly marks: readonly GlassMark[];
+  readonly put: Parameters<typeof Glass>[0]['put'];
+}) {
   const wear = shown.wear.find((one) => wearName(one) === touched.value);
   const at = isInHand ? aim.value : wear?.at;
   const picture = useCloseUp(shown, at ?? null);
@@ -27,48 +38,34 @@ export function ShownGlass({ shown, isInHand }: { readonly shown: ShownTrace; re
     pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
   }, [picture]);
   if (!at) return null;
-  const isFar = shown.lengthMm - at[1] < shown.lengthMm / 2 && at[0] < 0;
   // Where the picture has not come yet it lies off by what the glass was moved.
-  const [dx, dy] = picture ? [picture.leftMm + RADIUS_MM - at[0], picture.topMm + RADIUS_MM - at[1]] : [0, 0];
+  const shift: Place = picture
+    ? [picture.leftMm + RADIUS_MM - at[0], picture.topMm + RADIUS_MM - at[1]]
+    : [0, 0];
   return (
-    <figure class={isFar ? 'glass at-right' : 'glass'}>
-      <div class="glass-round">
-        <canvas
-          ref={canvas}
-          width={2 * RADIUS}
-          height={2 * RADIUS}
-          style={{ transform: `translate(${(50 * dx) / RADIUS_MM}%, ${(50 * dy) / RADIUS_MM}%)` }}
-        />
-      </div>
-      <svg viewBox={`0 0 ${2 * RADIUS} ${2 * RADIUS}`} aria-hidden="true">
-        <clipPath id="glass">
-          <circle cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
-        </clipPath>
-        <g clip-path="url(#glass)">
-          <g
-            transform={`translate(${RADIUS - at[0] * PX_PER_MM} ${RADIUS - at[1] * PX_PER_MM}) scale(${PX_PER_MM})`}
-          >
-            {wear && <path class="put-back-wood" d={wear.path} />}
-            {shown.asFound.map((path) => (
-              <Cased key={path} d={path} kind="found" />
-            ))}
-            {shown.unsure.map(({ path, state }) => (
-              <Cased key={path} d={path} kind={state} />
-            ))}
-            <Cased d={shown.restored.path} kind={isInHand ? 'meant' : 'put-back'} />
-          </g>
-          {isInHand && (
-            <path class="aim" d={`M${RADIUS - 16} ${RADIUS}h12m8 0h12M${RADIUS} ${RADIUS - 16}v12m0 8v12`} />
-          )}
-        </g>
-        <circle class="glass-rim" cx={RADIUS} cy={RADIUS} r={RADIUS - 2} />
-      </svg>
-      <figcaption class="tag">
-        {isInHand || !wear
+    <Glass
+      at={at}
+      pxPerUnit={PX_PER_MM}
+      canvas={canvas}
+      shift={shift}
+      isFar={shown.lengthMm - at[1] < shown.lengthMm / 2 && at[0] < 0}
+      marks={marks}
+      put={put}
+      caption={
+        isInHand || !wear
           ? words().see.times(print(TIMES, 0))
-          : words().see.wearTimes(print(wear.depthMm), print(TIMES, 0))}
-      </figcaption>
-    </figure>
+          : words().see.wearTimes(print(wear.depthMm), print(TIMES, 0))
+      }
+    >
+      {wear && <path class="put-back-wood" d={wear.path} />}
+      {shown.asFound.map((path) => (
+        <Cased key={path} d={path} kind="found" />
+      ))}
+      {shown.unsure.map(({ path, state }) => (
+        <Cased key={path} d={path} kind={state} />
+      ))}
+      <Cased d={shown.restored.path} kind={isInHand ? 'meant' : 'put-back'} />
+    </Glass>
   );
 }
 

@@ -10,27 +10,79 @@ export type InHand = MarkKind | 'glass' | 'bar' | null;
 export const inHand = signal<InHand>(null);
 /** Where the glass stands, in the units of what is shown; null before it is first moved. */
 export const aim = signal<readonly [number, number] | null>(null);
-/** Marks over the restored picture that the tracing has not taken in yet, in its millimetres. */
-export const pending = signal<readonly Omit<HandMark, 'on'>[]>([]);
+/** Whether the glass was laid where it stands: then it no longer goes with the mouse. */
+export const isLaid = signal(false);
+/** Where marks lie on the restored picture, in its millimetres, as far as that is known. */
+export const inShown = signal<ReadonlyMap<HandMark, HandMark['places']>>(new Map());
 
-/** Takes something in hand; the cross begins anew, for pictures differ in their units. */
+/** Takes something in hand; the glass stays where it stands. */
 export function takeInHand(what: InHand): void {
   inHand.value = what;
+  if (what === null) liftGlass();
+}
+
+/** The glass begins anew: pictures differ in their units. */
+export function liftGlass(): void {
   aim.value = null;
+  isLaid.value = false;
 }
 
 /** Puts a mark on the photograph in hand: one step. Places in pixels of the photograph. */
-export function putMark(kind: MarkKind, places: HandMark['places']): void {
+export function putMark(kind: MarkKind, places: HandMark['places']): HandMark | null {
   const on = photograph.value?.name;
-  if (on === undefined || places.length === 0) return;
-  say(words().see.marks[kind], { marks: [...said.value.marks, { kind, on, places }] });
+  if (on === undefined || places.length === 0) return null;
+  const mark = { kind, on, places };
+  say(words().see.marks[kind], { marks: [...said.value.marks, mark] });
+  return mark;
 }
 
 /** The same from the restored picture: places in its millimetres are carried back to the photograph. */
 export async function putMarkShown(kind: MarkKind, places: HandMark['places']): Promise<void> {
-  pending.value = [...pending.value, { kind, places }];
   const inPhotograph = await seeingBench().inPhotograph(shot.value, places);
-  if (inPhotograph !== null) putMark(kind, inPhotograph);
+  const mark = inPhotograph && putMark(kind, inPhotograph);
+  if (mark) inShown.value = new Map([...inShown.value, [mark, places]]);
+}
+
+/** Moves one place of a mark: one step. In pixels of its photograph. */
+export function moveMark(mark: HandMark, place: number, to: HandMark['places'][number]): HandMark | null {
+  const { marks } = said.value;
+  if (!marks.includes(mark)) return null;
+  const moved = { ...mark, places: mark.places.with(place, to) };
+  say(words().see.moved(words().see.marks[mark.kind]), {
+    marks: marks.map((one) => (one === mark ? moved : one)),
+  });
+  return moved;
+}
+
+/** The same on the restored picture, in its millimetres. */
+export async function moveMarkShown(
+  mark: HandMark,
+  place: number,
+  to: HandMark['places'][number],
+): Promise<void> {
+  const before = inShown.value.get(mark);
+  if (before === undefined) return;
+  const inPhotograph = await seeingBench().inPhotograph(shot.value, [to]);
+  const moved = inPhotograph?.[0] && moveMark(mark, place, inPhotograph[0]);
+  if (moved) inShown.value = new Map([...inShown.value, [moved, before.with(place, to)]]);
+}
+
+/** Finds where marks lie on the restored picture. */
+export async function showMarks(number: number, marks: readonly HandMark[]): Promise<void> {
+  const found = await seeingBench().onShown(
+    number,
+    marks.map(({ places }) => places),
+  );
+  if (found !== null)
+    inShown.value = new Map([
+      ...inShown.value,
+      ...marks.map((mark, place) => [mark, found[place] ?? []] as const),
+    ]);
+}
+
+/** Moves an end of the scale bar: one step. */
+export function moveBarEnd(place: number, to: HandMark['places'][number]): void {
+  say(words().see.says.bar, { barEnds: said.value.barEnds.with(place, to) });
 }
 
 /** Ends of a scale bar: the two places of a line, or one after the other. */

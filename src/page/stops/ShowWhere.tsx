@@ -1,7 +1,7 @@
 import { dropMark, inHand, takeInHand } from '../keeping/marking.ts';
 import { MARK_KINDS } from '../keeping/said.ts';
 import { said } from '../keeping/saying.ts';
-import { photographs, seen } from '../keeping/tracing.ts';
+import { photographs } from '../keeping/tracing.ts';
 import { words } from '../words/words.ts';
 import { Choice } from './Asked.tsx';
 
@@ -10,7 +10,7 @@ export function ShowWhere() {
   const text = words().see;
   const held = inHand.value;
   const { marks } = said.value;
-  const names = [...(seen.value ? (['none', 'glass'] as const) : (['none'] as const)), ...MARK_KINDS];
+  const names = ['none', 'glass', ...MARK_KINDS] as const;
   const chosen = held === null || held === 'bar' ? 'none' : held;
   return (
     <section>

@@ -152,6 +152,10 @@ export const seeDe: typeof seeEn = {
   showWhy: 'Stimmt der Rand irgendwo nicht? Eines davon in die Hand nehmen und im Bild zeigen.',
   nothingInHand: 'nichts in der Hand',
   glass: 'das Glas',
+  takeGlassUp: 'aufnehmen',
+  timesPixels: (times) => `jeder Bildpunkt ${times} × so groß`,
+  moveMark: (mark) => `${mark}: Pfeile verschieben es`,
+  moved: (mark) => `verschoben: ${mark}`,
   marks: {
     inside: 'das ist der Korpus',
     outside: 'das liegt daneben',
@@ -159,15 +163,16 @@ export const seeDe: typeof seeEn = {
     excluded: 'das nicht glauben',
   },
   marksHow: {
-    glass: 'Über das Bild führen.',
+    glass:
+      'Über das Bild führen und mit einem Druck hinlegen. Darin werden Marken so fein gesetzt und gezogen, wie man sieht; leere Stellen verschieben das Bild.',
     inside: 'Einen Strich auf das Holz ziehen.',
     outside: 'Einen Strich über das ziehen, was nicht zum Korpus gehört.',
-    edge: 'Auf die Linie drücken und dorthin ziehen, wo der Rand ist.',
+    edge: 'Dorthin drücken, wo der Rand ist, dann die Marke im Glas genau an ihren Ort ziehen.',
     excluded: 'Um einen Schatten, einen Kinnhalter, was immer für den Rand gehalten wird, herumziehen.',
   },
   withKeys: 'Mit den Tasten',
   keysHow:
-    'Pfeile führen das Kreuz, mit der Umschalttaste zehnmal so weit; Eingabe setzt die Marke; Escape legt sie weg.',
+    'Pfeile führen das Kreuz, mit der Umschalttaste zehnmal so weit; Eingabe setzt die Marke; Escape legt sie weg. Tab führt zu Marken im Glas: Pfeile verschieben sie fein.',
   layer: {
     glass: 'Das Bild: Pfeile führen das Glas.',
     inside: 'Das Bild: Pfeile führen das Kreuz, Eingabe zeigt den Korpus.',

@@ -147,6 +147,10 @@ export const seeEn = {
   showWhy: 'Is the edge wrong somewhere? Take one of these in hand and show it in the picture.',
   nothingInHand: 'nothing in hand',
   glass: 'the glass',
+  takeGlassUp: 'take it up',
+  timesPixels: (times: string) => `each pixel ${times} × as large`,
+  moveMark: (mark: string) => `${mark}: arrows move it`,
+  moved: (mark: string) => `moved: ${mark}`,
   marks: {
     inside: 'this is the body',
     outside: 'this lies beside it',
@@ -154,15 +158,16 @@ export const seeEn = {
     excluded: 'do not believe this',
   },
   marksHow: {
-    glass: 'Carry it over the picture.',
+    glass:
+      'Carry it over the picture and lay it down with a press. In it marks are put and pulled as finely as you see; empty places move the picture.',
     inside: 'Draw a line on the wood.',
     outside: 'Draw a line over what is not the body.',
-    edge: 'Press on the line and pull it to where the edge is.',
+    edge: 'Press where the edge is, then pull the mark in the glass to its very place.',
     excluded: 'Draw round a shadow, a chin rest, anything that is taken for the edge.',
   },
   withKeys: 'Do it with the keys',
   keysHow:
-    'Arrows carry the cross, ten times as far with shift; Enter puts the mark there; Escape puts it down.',
+    'Arrows carry the cross, ten times as far with shift; Enter puts the mark there; Escape puts it down. Tab leads to marks in the glass: arrows move them finely.',
   layer: {
     glass: 'The picture: arrows carry the glass.',
     inside: 'The picture: arrows carry the cross, Enter marks the body.',
