@@ -182,9 +182,10 @@ export {
   type TraceOutcome,
   type TraceProgress,
   type TraceRequest,
-  takeProfile,
+  takeProfiles,
   trace,
   traceArchProfile,
   traceOutcome,
   traceScroll,
+  valuesOfProfile,
 } from './work/index.ts';

@@ -2,6 +2,7 @@ import { computed, effect, signal } from '@preact/signals';
 import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
 import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
+import { copyProfiles } from './keeping/profileShelf.ts';
 import { copySteps, keepSitting, type PlacedStep, type Sitting, stepsOf } from './keeping/session.ts';
 import { type Step, stepBetween, withStep } from './keeping/step.ts';
 import type { Stop } from './way/stops.ts';
@@ -40,22 +41,27 @@ export const takenDesign = signal<Design | null>(null);
 /** Which steps at the bench are done, and on which day. */
 export const built = signal<Readonly<Record<string, string>>>({});
 
-let sittingId = '';
+/** The sitting that is held, by which it lies on the shelf. */
+export const sitting = signal('');
 
 /** A design comes to the bench, with what was done to it before if it was here already. */
-export async function bringIn(given: Design, sitting?: Sitting): Promise<void> {
-  const isFree = sitting === undefined || (await holdSitting(sitting.id));
-  steps.value = sitting ? await stepsOf(sitting.id) : [];
+export async function bringIn(given: Design, kept?: Sitting): Promise<void> {
+  const isFree = kept === undefined || (await holdSitting(kept.id));
+  steps.value = kept ? await stepsOf(kept.id) : [];
   // The same sitting in two tabs would write over itself: the second goes on with a copy.
-  sittingId = sitting && isFree ? sitting.id : newSittingId();
-  if (sitting && !isFree) await copySteps(sittingId, steps.value);
-  if (!sitting || !isFree) await holdSitting(sittingId);
-  done.value = sitting?.done ?? 0;
-  savedAs.value = sitting?.savedAs ?? null;
-  savedDesign.value = sitting?.savedDesign ? (JSON.parse(sitting.savedDesign) as Design) : null;
-  takenOn.value = sitting?.taken?.on ?? null;
-  takenDesign.value = sitting?.taken ? (JSON.parse(sitting.taken.design) as Design) : null;
-  built.value = sitting?.built ?? {};
+  const id = kept && isFree ? kept.id : newSittingId();
+  if (kept && !isFree) {
+    await copySteps(id, steps.value);
+    await copyProfiles(kept.id, id);
+  }
+  if (!kept || !isFree) await holdSitting(id);
+  sitting.value = id;
+  done.value = kept?.done ?? 0;
+  savedAs.value = kept?.savedAs ?? null;
+  savedDesign.value = kept?.savedDesign ? (JSON.parse(kept.savedDesign) as Design) : null;
+  takenOn.value = kept?.taken?.on ?? null;
+  takenDesign.value = kept?.taken ? (JSON.parse(kept.taken.design) as Design) : null;
+  built.value = kept?.built ?? {};
   held.value = null;
   touched.value = null;
   whole.value = null;
@@ -129,10 +135,10 @@ let keeping: Promise<void> | null = null;
 /** Edits that come while the shelf is written to go there together afterwards. */
 function keep(newest: Step | null): Promise<void> {
   if (design.value === null) return Promise.resolve();
-  const before = unkept.get(sittingId)?.steps ?? [];
-  unkept.set(sittingId, {
+  const before = unkept.get(sitting.value)?.steps ?? [];
+  unkept.set(sitting.value, {
     sitting: {
-      id: sittingId,
+      id: sitting.value,
       design: design.value,
       done: done.value,
       savedAs: savedAs.value,
@@ -153,10 +159,10 @@ function keep(newest: Step | null): Promise<void> {
 }
 
 async function keepAll(): Promise<void> {
-  for (const [id, { sitting, steps: newest }] of unkept) {
+  for (const [id, { sitting: of, steps: newest }] of unkept) {
     unkept.delete(id);
     try {
-      await keepSitting(sitting, newest);
+      await keepSitting(of, newest);
       keptAt.value = Date.now();
     } catch {
       // A browser may refuse storage, in a private window for one: the page says so and goes on.
@@ -174,7 +180,7 @@ interface Question {
 const showWhole = newestOnly(
   async (asked: Question): Promise<Checked<ShownInstrument>> => slowBench.whole(asked.design),
   (answer, asked) => {
-    if (asked.sitting !== sittingId) return;
+    if (asked.sitting !== sitting.value) return;
     const isNewest = asked.design === design.value;
     if (answer.ok) whole.value = answer.value;
     if (!isNewest) return;
@@ -193,7 +199,7 @@ const look = newestOnly(
 const showBodyNow = newestOnly(
   async (asked: Question): Promise<Checked<ShownBody>> => quickBench.body(asked.design),
   (answer, asked) => {
-    if (asked.sitting !== sittingId) return;
+    if (asked.sitting !== sitting.value) return;
     if (answer.ok) body.value = answer.value;
     if (asked.design === (held.value ?? design.value)) faults.value = answer.ok ? [] : answer.faults;
   },
@@ -201,11 +207,11 @@ const showBodyNow = newestOnly(
 
 effect(() => {
   const shown = held.value ?? design.value;
-  if (shown !== null) showBodyNow({ design: shown, sitting: sittingId });
+  if (shown !== null) showBodyNow({ design: shown, sitting: sitting.peek() });
 });
 effect(() => {
   if (held.value === null) heldFaults.value = [];
 });
 effect(() => {
-  if (design.value !== null) showWhole({ design: design.value, sitting: sittingId });
+  if (design.value !== null) showWhole({ design: design.value, sitting: sitting.peek() });
 });

@@ -19,6 +19,7 @@ describe('from a photograph', () => {
     pictures = mkdtempSync(join(tmpdir(), 'garland-profiles-'));
     for (const [name, { rgb, widthPx, heightPx }] of [
       ['card.png', cardPicture(true)],
+      ['second.png', cardPicture(true)],
       ['scroll.png', scrollPicture()],
     ] as const)
       writeFileSync(
@@ -63,6 +64,51 @@ describe('from a photograph', () => {
     expect(Math.abs(values.archHeightBack.value - ARCH.rise - ARCH.face)).toBeLessThan(0.3);
     await page.locator('.take-back').click();
     expect((await saved()).values.archHeightBack.origin.kind).not.toBe('measured');
+  }, 180_000);
+
+  test('a second photograph of one arch is listed beside the first, outlasts a reload with its answers, and is chosen or thrown away', async () => {
+    const row = (name: string) => page.locator('.row', { hasText: name });
+    const heightFrom = async () => (await saved()).values.archHeightBack.origin.from;
+    const readOf = async (name: string, thick: string) => {
+      await page.getByRole('button', { name: 'Read an arch from a photograph' }).click();
+      await choose(name);
+      await page.getByLabel('thickness of the card').fill(thick);
+      await page.getByRole('button', { name: 'Read it' }).click();
+      await page.locator('.profile-line').waitFor({ timeout: WAIT_MS });
+    };
+    await goTo('arch');
+    await readOf('card.png', '1');
+    await page.getByRole('button', { name: 'Put it into the drawing' }).click();
+    await row('card.png').filter({ hasText: 'in the drawing: arch height, fullness waist' }).waitFor();
+    await readOf('second.png', '20');
+    await page.getByText('The drawing has this place from card.png already.').waitFor();
+    await page.getByRole('button', { name: 'Put it in the place of card.png' }).waitFor();
+    await page.getByRole('button', { name: 'Only list it' }).click();
+    await row('second.png').filter({ hasText: 'read, not in the drawing' }).waitFor();
+    expect(await heightFrom()).toContain('card.png');
+    expect(await amissOn(page)).toEqual([]);
+    await page.waitForTimeout(500);
+    await page.reload();
+    await page.getByRole('button', { name: /^Go on with/ }).click();
+    await page.locator('.line.edge').waitFor();
+    await goTo('arch');
+    await row('second.png').locator('.row-name').click();
+    await page.locator('.profile-photograph img').waitFor();
+    expect(await page.getByLabel('thickness of the card').inputValue()).toBe('20');
+    await page.locator('.profile-line').waitFor();
+    await page.getByRole('button', { name: 'Only list it' }).click();
+    await page.getByRole('button', { name: 'use this one: second.png' }).click();
+    await row('second.png').filter({ hasText: 'in the drawing: arch height' }).waitFor();
+    await row('card.png').filter({ hasText: 'read, not in the drawing' }).waitFor();
+    expect(await heightFrom()).toContain('second.png');
+    await page.getByRole('button', { name: 'do not use it: second.png' }).click();
+    await page.locator('.take-back', { hasText: 'without second.png' }).click();
+    await row('second.png').filter({ hasText: 'in the drawing: arch height' }).waitFor();
+    await page.getByRole('button', { name: 'Throw away second.png' }).click();
+    await page.getByText('second.png is thrown away.').waitFor();
+    expect((await saved()).values.archHeightBack.origin.kind).not.toBe('measured');
+    await page.getByRole('button', { name: 'Take that back' }).click();
+    await page.getByRole('button', { name: 'use this one: second.png' }).waitFor();
   }, 180_000);
 
   test('a photograph that shows no arch gets its sentence and how to take it', async () => {

@@ -17,9 +17,10 @@ export {
 } from './picture/pictureRequest.ts';
 export { type PlatePicture, platePicture } from './picture/platePicture.ts';
 export { type ArchWords, parseArchWords } from './profile/profileWords.ts';
-export { takeProfile } from './profile/takeProfile.ts';
+export { takeProfiles } from './profile/takeProfiles.ts';
 export { type ProfileOutcome, traceArchProfile } from './profile/traceArchProfile.ts';
 export { traceScroll } from './profile/traceScroll.ts';
+export { valuesOfProfile } from './profile/valuesOfProfile.ts';
 export { heightCards, sheet } from './sheet.ts';
 export {
   type KeptGround,

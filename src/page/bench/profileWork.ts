@@ -8,7 +8,7 @@ import {
   parseArchWords,
   parseSheetBar,
   refuse,
-  takeProfile,
+  takeProfiles,
   traceArchProfile,
   traceScroll,
 } from '../../core/index.ts';
@@ -46,11 +46,13 @@ export const profileWork = {
       : traceArchProfile({ ...request, ...arch.value, face: said.plate }, markerFinder());
   },
 
-  takeProfile: (
+  /** The design with what these profiles tell, and nothing of the other photographs that are listed. */
+  takeProfiles: (
     design: Design,
-    document: unknown,
+    documents: readonly unknown[],
+    listed: readonly string[],
   ): Checked<{ readonly design: Design; readonly findings: readonly Finding[] }> =>
-    takeProfile(design, document),
+    takeProfiles(design, documents, listed),
 };
 
 function given(text: string): string | undefined {

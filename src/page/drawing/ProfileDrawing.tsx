@@ -1,5 +1,5 @@
 import type { ProfileOutcome } from '../../core/index.ts';
-import { profilePhotograph, profileRead } from '../keeping/profiling.ts';
+import { profile, profileAddress } from '../keeping/profiling.ts';
 import { words } from '../words/words.ts';
 import { ShootCard } from './ShootCard.tsx';
 
@@ -8,14 +8,16 @@ const ROUND_MM = 6;
 
 /** The photograph of an arch or a head; once it is read, its line stands over it, upright. */
 export function ProfileDrawing({ of }: { readonly of: 'arch' | 'head' }) {
-  const held = profilePhotograph.value;
-  if (held === null) return <ShootCard of={of} />;
+  const asked = profile.value;
+  const address = profileAddress.value;
+  if (!asked?.photograph || address === null) return <ShootCard of={of} />;
+  const { photograph, read } = asked;
   return (
-    <div class={profileRead.value ? 'sheet profile read' : 'sheet profile'}>
+    <div class={read ? 'sheet profile read' : 'sheet profile'}>
       <div class="photograph profile-photograph">
-        <img class="asked" src={held.address} alt={held.name} />
+        <img class="asked" src={address} alt={photograph.name} />
       </div>
-      {profileRead.value && <ReadLine document={profileRead.value.document} />}
+      {read && <ReadLine document={read.document} />}
     </div>
   );
 }

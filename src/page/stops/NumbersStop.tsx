@@ -6,7 +6,6 @@ import { HolesDrawing } from '../drawing/HolesDrawing.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
-import { beginProfile } from '../keeping/profiling.ts';
 import { Beside } from '../notebook/Beside.tsx';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { NumberList } from '../notebook/NumberList.tsx';
@@ -16,6 +15,7 @@ import { VALUES_OF_STOP } from '../way/stopNumbers.ts';
 import { type NUMBERED_STOPS, STOPS } from '../way/stops.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
+import { ProfileList } from './ProfileList.tsx';
 
 type NumberedStop = (typeof NUMBERED_STOPS)[number];
 
@@ -53,13 +53,7 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
         )}
         {!isAll && name === 'arch' && <WhatTheLampShows />}
         {name === 'outline' && <FreeOfTrace />}
-        {(name === 'arch' || name === 'head') && (
-          <p>
-            <button type="button" class="linked" onClick={() => beginProfile(name)}>
-              {said.profile.link[name]}
-            </button>
-          </p>
-        )}
+        {(name === 'arch' || name === 'head') && <ProfileList of={name} />}
         {(name === 'outline' || name === 'form' || name === 'arch') && <Beside />}
         <p>
           <button type="button" class="linked" onClick={() => setAll(!isAll)}>

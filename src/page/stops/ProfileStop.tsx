@@ -1,18 +1,18 @@
 import { useRef } from 'preact/hooks';
-
+import type { ProfileOutcome } from '../../core/index.ts';
 import { ProfileDrawing } from '../drawing/ProfileDrawing.tsx';
-import { ARCH_STATIONS, PROFILES_OF, RIGHT_IS } from '../keeping/profileSaid.ts';
+import { ARCH_STATIONS, PROFILES_OF, type ProfileSaid, RIGHT_IS } from '../keeping/profileSaid.ts';
+import type { KeptProfile } from '../keeping/profileShelf.ts';
 import {
   holdProfile,
+  inItsPlace,
   isReadingProfile,
   leaveProfile,
-  profilePhotograph,
-  profileRead,
-  profileSaid,
+  profile,
   profileTrouble,
   readProfile,
   sayOfProfile,
-  takeReadProfile,
+  takeProfile,
 } from '../keeping/profiling.ts';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
 import { sentenceOf } from '../words/sentences.ts';
@@ -28,12 +28,16 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
   const field = useRef<HTMLInputElement>(null);
   const isReading = isReadingProfile.value;
   const choose = () => field.current?.click();
+  const asked = profile.value;
+  if (asked === null) return null;
+  const { said, read, photograph } = asked;
+  const other = read && inItsPlace(asked);
   return (
     <>
       <main class="drawing">
         <ProfileDrawing of={of} />
       </main>
-      <Leaf question={text.question[of]} lead={text.lead[of]} answers={answers(choose)}>
+      <Leaf question={text.question[of]} lead={text.lead[of]} answers={answers(asked, choose)}>
         <input
           ref={field}
           hidden
@@ -53,33 +57,34 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
             </details>
           </>
         )}
-        {profileRead.value && <AsRead />}
+        {other && <p class="said stands">{text.stands(other.photograph?.name ?? '')}</p>}
+        {read && <AsRead read={read} />}
         <div class="begin">
-          {of === 'arch' && <ArchAsked />}
+          {of === 'arch' && <ArchAsked said={said} />}
           <TypedLength
             id="profile-bar"
             label={text.sheetBar}
             how={words().see.sheetBarHow}
             example="150"
-            value={profileSaid.value.sheetBar}
+            value={said.sheetBar}
             say={(sheetBar) => sayOfProfile({ sheetBar })}
           />
-          {!(of === 'arch' && profileSaid.value.lies === 'drawn') && (
+          {!(of === 'arch' && said.lies === 'drawn') && (
             <TypedLength
               id="profile-height"
               label={text.height[of]}
               how={text.heightHow[of]}
               example={of === 'arch' ? '1' : '20'}
-              value={profileSaid.value.height}
+              value={said.height}
               say={(height) => sayOfProfile({ height })}
             />
           )}
-          {profilePhotograph.value && (
+          {photograph && (
             <>
               <button type="button" class="pale" disabled={isReading} onClick={choose}>
                 {text.another}
               </button>
-              <p class="how-to">{profilePhotograph.value.name}</p>
+              <p class="how-to">{photograph.name}</p>
             </>
           )}
         </div>
@@ -88,22 +93,32 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
   );
 }
 
-function answers(choose: () => void): readonly Answer[] {
+function answers(asked: KeptProfile, choose: () => void): readonly Answer[] {
   const text = words().profile;
   const isReading = isReadingProfile.value;
   const leave: Answer = { says: text.leave, isOff: isReading, give: leaveProfile };
-  if (profilePhotograph.value === null) return [{ says: text.choose, give: choose }, leave];
-  if (profileRead.value) return [{ says: text.take, give: () => void takeReadProfile() }, leave];
+  if (asked.photograph === null) return [{ says: text.choose, give: choose }, leave];
+  if (asked.read) {
+    const other = inItsPlace(asked);
+    const take = () =>
+      void takeProfile(asked).then((isDone) => {
+        if (isDone) leaveProfile();
+      });
+    return [
+      { says: other ? text.takeFor(other.photograph?.name ?? '') : text.take, give: take },
+      other ? { ...leave, says: text.layBeside } : leave,
+    ];
+  }
   return [
     { says: isReading ? text.reading : text.read, isOff: isReading, give: () => void readProfile() },
     leave,
   ];
 }
 
-function ArchAsked() {
+function ArchAsked({ said }: { readonly said: ProfileSaid }) {
   const text = words().profile;
   const { plates, stations } = words();
-  const { of, plate, station, lies, rightIs, leaveOut } = profileSaid.value;
+  const { of, plate, station, lies, rightIs, leaveOut } = said;
   const rights: readonly (keyof typeof text.rights)[] = RIGHT_IS[of === 'long-arch' ? of : 'cross-arch'];
   return (
     <>
@@ -159,10 +174,8 @@ function ArchAsked() {
 }
 
 /** What was read, in numbers, and what is to be known of it. */
-function AsRead() {
+function AsRead({ read }: { readonly read: ProfileOutcome }) {
   const text = words().profile;
-  const read = profileRead.value;
-  if (read === null) return null;
   const { points, plusMinus, fit } = read.document;
   return (
     <section>

@@ -14,6 +14,18 @@ export const profileDe: typeof profileEn = {
   reading: 'Es wird abgelesen …',
   take: 'In die Zeichnung nehmen',
   leave: 'Lassen',
+  layBeside: 'Nur auflisten',
+  listed: 'von Fotos',
+  stands: (name) =>
+    `Die Zeichnung hat diese Stelle schon von ${name}. Beide bleiben in der Liste; eines von ihnen zählt.`,
+  takeFor: (name) => `An die Stelle von ${name} nehmen`,
+  takeThis: 'dieses nehmen',
+  leaveOutThis: 'nicht nehmen',
+  without: (name) => `ohne ${name}`,
+  gives: (names) => `in der Zeichnung: ${names}`,
+  notUsed: 'abgelesen, nicht in der Zeichnung',
+  notRead: 'noch nicht abgelesen',
+  noPhotograph: 'ohne sein Foto',
   of: 'in welcher Richtung',
   kinds: {
     'cross-arch': 'quer über die Platte',
