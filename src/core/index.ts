@@ -7,6 +7,8 @@ export {
   type Finding,
   type Frame,
   faultSentence,
+  type Keeper,
+  newestKeeper,
   type Point,
   point,
   refuse,

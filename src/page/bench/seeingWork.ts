@@ -6,6 +6,7 @@ import {
   type Checked,
   type Finding,
   markerFinder,
+  newestKeeper,
   type Photograph,
   point,
   type SheetInPhotograph,
@@ -22,8 +23,8 @@ import {
   trace,
   traceOutcome,
 } from '../../core/index.ts';
-import { decodePictureHere } from '../../host/browser/index.ts';
 import type { Said } from '../keeping/said.ts';
+import { type KeptPicture, keepFew, keepOnly, pictureOf } from './keptPictures.ts';
 import { requestOfSaid } from './requestOfSaid.ts';
 
 /** A photograph's file. */
@@ -50,15 +51,20 @@ export interface SeenBodyPlace {
 
 /** What was traced last: looked at closer, from another photograph, marked. */
 let traced: Traced | null = null;
+/** What a mark or a ruling does not touch is worked out once for each photograph. */
+const keeper = newestKeeper();
+const finder = markerFinder();
 
 /** What is asked of photographs. */
 export const seeingWork = {
   fingerprint: (bytes: Uint8Array): string => bytesToHex(sha256(bytes)),
 
   /** What a photograph shows of the printed sheet; null where there is none. */
-  async sheetIn({ bytes, name }: PhotographFile): Promise<Checked<SheetInPhotograph | null>> {
-    const picture = await decodePictureHere(bytes, name);
-    return picture.ok ? sheetInPhotograph(picture.value, markerFinder()) : picture;
+  async sheetIn(file: PhotographFile): Promise<Checked<SheetInPhotograph | null>> {
+    const read = await pictureOf(file);
+    if (!read.ok) return read;
+    if (traced === null) keepFew();
+    return sheetInPhotograph(read.value.picture, finder, keeper);
   },
 
   async see(
@@ -68,14 +74,17 @@ export const seeingWork = {
     progress: TraceProgress,
   ): Promise<Checked<Seen>> {
     const photographs: Photograph[] = [];
-    for (const { name, bytes } of files) {
-      const picture = await decodePictureHere(bytes, name);
-      if (!picture.ok) return picture;
-      photographs.push({ name, picture: picture.value, sha256: bytesToHex(sha256(bytes)) });
+    const pictures: KeptPicture[] = [];
+    for (const file of files) {
+      const read = await pictureOf(file);
+      if (!read.ok) return read;
+      pictures.push(read.value);
+      photographs.push({ name: file.name, picture: read.value.picture, sha256: read.value.sha256 });
     }
+    keepOnly(pictures);
     const request = requestOfSaid(said, photographs as [Photograph, ...Photograph[]]);
     if (!request.ok) return request;
-    const found = trace(request.value, markerFinder(), progress);
+    const found = trace(request.value, finder, progress, keeper);
     if (!found.ok) return found;
     traced = found.value;
     const shown = showTrace(traced, Math.min(shot, files.length - 1));
@@ -83,6 +92,12 @@ export const seeingWork = {
     const { bodies, body } = traced.seen.trace;
     const places = bodies.map(({ number, face }) => ({ number, face, isThis: number === body }));
     return transfer(accept({ shown, document, findings, bodies: places }), [shown.picture.rgba.buffer]);
+  },
+
+  /** The photographs were put away: nothing of them is held any more. */
+  putAway(): void {
+    traced = null;
+    keepOnly([]);
   },
 
   /** What was traced last, over another of its photographs; null where nothing was. */

@@ -90,6 +90,7 @@ export function putPhotographAway(address: string): void {
 
 /** Nothing is in hand any more. */
 export function putPhotographsAway(): void {
+  if (photographs.value.length > 0) void seeingBench().putAway();
   for (const { address } of photographs.value) URL.revokeObjectURL(address);
   photographs.value = [];
   table.value = null;

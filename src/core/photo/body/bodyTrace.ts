@@ -1,4 +1,4 @@
-import type { Finding, Point } from '../../base/index.ts';
+import type { Finding, Keeper, Point } from '../../base/index.ts';
 import type { OutlineSection } from './templateStations.ts';
 
 /** What the maker tells about the picture before or after a first trace. All places in photo px. */
@@ -29,6 +29,8 @@ export interface TraceOptions {
   readonly platesAreTold?: boolean;
   /** Which of several bodies, as a trace without a choice numbers them: 1 is the first from the left, or from above. */
   readonly body?: number;
+  /** What was worked out of this very picture before; nothing when left out. */
+  readonly keeper?: Keeper;
   /** Told with what the work goes on, and how far it has come, 0 to 1. */
   readonly progress?: (stage: string, share: number) => void;
 }

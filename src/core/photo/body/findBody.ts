@@ -1,3 +1,4 @@
+import type { Keeper } from '../../base/index.ts';
 import { alongAxis, lieApart, positionGapMm } from './axisPlaces.ts';
 import { bodyReader, type Candidate, type KnownLevel, type Reader } from './bodyReading.ts';
 import { AT_ANGLE, AT_LN_SCALE, AT_X, AT_Y, type BodyFit, FIT_NUMBERS, rescaleFit } from './bodySeat.ts';
@@ -74,8 +75,11 @@ export function findBodies(
   fine: KnownLevel,
   lengths: LengthRange,
   progress: Progress,
+  keeper: Keeper,
 ): readonly FoundBody[] {
-  const poses = searchPoses(lookEverywhere(pose.edges(POSE_BLUR_PX)), lengths);
+  const poses = keeper(pose, 'poses', lengths, () =>
+    searchPoses(lookEverywhere(pose.edges(POSE_BLUR_PX)), lengths),
+  );
   progress(0.2);
   const reader = bodyReader(coarse, fine);
   const starts = sift(poses, pose.factor, coarse, fine, reader);

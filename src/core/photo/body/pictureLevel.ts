@@ -21,6 +21,8 @@ export interface PictureLevel {
   colours(kind: ColourKind): ColourSource;
   /** The gradient after a blur of about `sigmaPx` (steps of a quarter octave). */
   edges(sigmaPx: number): EdgeMap;
+  /** What was learned of a body's colours is gone, so that the next fit begins as if it were the first. */
+  forgetBodies(): void;
 }
 
 /** A level of the picture; `masked` holds closed polygons in photo px whose inside is ignored. */
@@ -49,6 +51,9 @@ export function levelOf(
     edges: (sigmaPx) => {
       const step = Math.round(4 * Math.log2(sigmaPx));
       return kept(edges, step, () => edgeMapOf(lab, 2 ** (step / 4), mask));
+    },
+    forgetBodies: () => {
+      room.posterior.fill(0);
     },
   };
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, KEEP_NOTHING, point, refuse } from '../../base/index.ts';
 import { enlargePicture } from '../picture/enlargePicture.ts';
 import type { Picture } from '../picture/picture.ts';
 import { alongAxis } from './axisPlaces.ts';
@@ -46,6 +46,11 @@ export function traceBody(picture: Picture, options: TraceOptions = {}): Checked
   const { lengthPx } = options;
   if (Math.min(picture.widthPx, picture.heightPx) < LEAST_SIDE_PX) return refuse(tooSmall(picture));
   if (lengthPx && !isLength(lengthPx)) return refuse(noLength(lengthPx));
+  const { keeper, progress, ...on } = options;
+  return (keeper ?? KEEP_NOTHING)(picture, 'body', on, () => tracedAnew(picture, options));
+}
+
+function tracedAnew(picture: Picture, options: TraceOptions): Checked<BodyTrace> {
   const times = timesEnlarged(picture);
   if (times === 1) return traceInPicture(picture, options);
   const large = traceInPicture(enlargePicture(picture, times), smallPicture(options, times));
@@ -63,6 +68,7 @@ function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTr
     known(levels.fit),
     lengthRange(levels, options),
     (share) => progress('looking for the body', FOUND_AT * share),
+    options.keeper ?? KEEP_NOTHING,
   );
   if (found.length === 0) return refuse(unsolved());
   const chosen = chooseBody(found, levels, options);

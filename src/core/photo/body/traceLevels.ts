@@ -1,3 +1,4 @@
+import { KEEP_NOTHING } from '../../base/index.ts';
 import { shrinkLinear, shrinkToLinear } from '../picture/linearPicture.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { TraceOptions } from './bodyTrace.ts';
@@ -11,7 +12,7 @@ const FIT_PIXELS = 250000;
 const COARSE_PIXELS = 100000;
 const POSE_SIDE_PX = 180;
 
-/** The picture in four sizes: to finish, to fit, for the coarse passes, and to look for poses. */
+/** The picture in four sizes: to finish, to fit, for the coarse passes, and to look for poses. Nothing of an earlier trace is left in them. */
 export interface TraceLevels {
   readonly finish: PictureLevel;
   readonly fit: PictureLevel;
@@ -20,8 +21,15 @@ export interface TraceLevels {
 }
 
 export function traceLevels(picture: Picture, options: TraceOptions): TraceLevels {
-  const pixels = picture.widthPx * picture.heightPx;
   const masked = [...(options.masked ?? []), ...(options.hints?.excluded ?? [])];
+  const keeper = options.keeper ?? KEEP_NOTHING;
+  const levels = keeper(picture, 'levels', masked, () => newLevels(picture, masked));
+  for (const level of Object.values(levels)) level.forgetBodies();
+  return levels;
+}
+
+function newLevels(picture: Picture, masked: Parameters<typeof levelOf>[2]): TraceLevels {
+  const pixels = picture.widthPx * picture.heightPx;
   const factorTo = (count: number) => Math.min(1, Math.sqrt(count / pixels));
   const finish = factorTo(FINISH_PIXELS);
   const fit = factorTo(FIT_PIXELS);

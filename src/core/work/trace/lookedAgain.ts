@@ -1,3 +1,4 @@
+import type { Keeper } from '../../base/index.ts';
 import { type EdgePoint, expectedEdge, type Rectified, sceneToRectified } from '../../photo/index.ts';
 import { outlineInPicture } from './outlineInPicture.ts';
 import { restoreSeen } from './restoreSeen.ts';
@@ -20,10 +21,11 @@ export function lookedAgain(
   traced: readonly EdgePoint[],
   { face, meant }: Pick<TraceRequest, 'face' | 'meant'>,
   rectified: Rectified,
+  keeper: Keeper,
 ): SeenBody {
   const pxPerMm = 1 / rectified.mmPerPixel;
   const expectedOf = (seen: SeenBody): readonly EdgePoint[] | null => {
-    const restored = restoreSeen([seen], null, face, meant);
+    const restored = restoreSeen([seen], null, face, meant, keeper);
     if (!restored.ok) return null;
     const placeOf = outlineInPicture(restored.value.outline, face, (at) => sceneToRectified(rectified, at));
     return expectedEdge(traced, placeOf, pxPerMm);

@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Keeper, refuse } from '../../base/index.ts';
 import { type Family, outlineHabit } from '../../knowledge/index.ts';
 import {
   edgeInScene,
@@ -21,6 +21,20 @@ export interface RestoredFromAll {
 
 /** The seen edges brought to the scene, joined and restored, all views stretched alike. Faults: those of restoring. */
 export function restoreSeen(
+  all: readonly [SeenBody, ...SeenBody[]],
+  stretch: View['stretch'] | null,
+  face: 'top' | 'back',
+  meant: TraceRequest['meant'],
+  keeper: Keeper,
+): Checked<RestoredFromAll> {
+  const [first, ...others] = all;
+  const anew = () => restoredAnew(all, stretch, face, meant);
+  return others.length > 0
+    ? anew()
+    : keeper(first.trace, 'restored', [first.view, stretch, face, meant], anew);
+}
+
+function restoredAnew(
   all: readonly [SeenBody, ...SeenBody[]],
   stretch: View['stretch'] | null,
   face: 'top' | 'back',

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Keeper, refuse } from '../../base/index.ts';
 import {
   type BodyTrace,
   NO_SHEET_TRUST,
@@ -21,6 +21,7 @@ export function seeAsPhotographed(
   request: TraceRequest,
   photograph: Photograph,
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<SeenBody> {
   const { scan } = request;
   if (!scan) {
@@ -34,6 +35,7 @@ export function seeAsPhotographed(
     ...(request.body !== undefined && { body: request.body }),
     ...(photograph.hints && { hints: photograph.hints }),
     progress,
+    keeper,
   });
   if (!trace.ok) return trace;
   const mmPerPixel = scan?.mmPerPixel ?? firstScale(request, trace.value);
@@ -46,7 +48,9 @@ export function seeAsPhotographed(
     rectified: null,
     onSheet: false,
     mmPerPixel,
-    purfling: tracePurfling(photograph.picture, trace.value.edge, 1 / mmPerPixel),
+    purfling: keeper(trace.value, 'purfling', mmPerPixel, () =>
+      tracePurfling(photograph.picture, trace.value.edge, 1 / mmPerPixel),
+    ),
     findings: [...trace.value.findings, ...noSheetFindings(request)],
     viewFindings: [],
   });

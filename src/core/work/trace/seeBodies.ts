@@ -1,8 +1,9 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
-import { type MarkerFinder, readSheets, type SheetsReading } from '../../photo/index.ts';
+import { accept, type Checked, type Keeper, refuse } from '../../base/index.ts';
+import type { MarkerFinder, SheetsReading } from '../../photo/index.ts';
 import { seeAsPhotographed } from './seeAsPhotographed.ts';
 import type { SeenBody } from './seenBody.ts';
 import { named, type ReadPhotograph, seeOnSheets } from './seeOnSheets.ts';
+import { sheetsIn } from './sheetsIn.ts';
 import { partOf, type TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
 
@@ -16,6 +17,7 @@ export function seeBodies(
   request: TraceRequest,
   finder: MarkerFinder,
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const { photographs } = request;
   const isOneOfSeveral = photographs.length > 1;
@@ -23,26 +25,25 @@ export function seeBodies(
   const read: { photograph: Photograph; reading: SheetsReading | null }[] = [];
   for (const photograph of photographs) {
     progress('looking for the calibration sheet', (READ_AT * read.length) / photographs.length);
-    const reading = request.scan ? accept(null) : sheetsIn(photograph, finder);
+    const reading = request.scan ? accept(null) : sheetsIn(photograph.picture, finder, keeper);
     if (!reading.ok) return named(photograph, reading, isOneOfSeveral);
     read.push({ photograph, reading: reading.value });
   }
   const bare = read.find(({ reading }) => reading === null);
   if (bare === undefined)
-    return seeOnSheets(request, read as unknown as readonly [ReadPhotograph, ...ReadPhotograph[]], traced);
+    return seeOnSheets(
+      request,
+      read as unknown as readonly [ReadPhotograph, ...ReadPhotograph[]],
+      traced,
+      keeper,
+    );
   if (isOneOfSeveral) return refuse(noSheet(bare.photograph));
-  const seen = seeAsPhotographed(request, bare.photograph, traced);
+  const seen = seeAsPhotographed(request, bare.photograph, traced, keeper);
   return seen.ok ? accept([seen.value]) : seen;
 }
 
 /** Share of the work that is done when the sheets are read. */
 const READ_AT = 0.2;
-
-function sheetsIn({ picture }: Photograph, finder: MarkerFinder): Checked<SheetsReading | null> {
-  const reading = readSheets(picture, finder);
-  if (reading.ok) return reading;
-  return reading.faults.every(({ code }) => code === 'sheet.notFound') ? accept(null) : reading;
-}
 
 function noSheet({ name }: Photograph) {
   return {

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, type Point, point } from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Keeper, type Point, point } from '../../base/index.ts';
 import {
   boundsInScene,
   type CameraView,
@@ -52,12 +52,16 @@ export function seeOnSheet(
   photograph: Photograph,
   sight: SheetSight,
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<SeenBody> {
   const { picture, hints } = photograph;
   const seen = viewOf(sight);
   if (!seen.ok) return seen;
   const { view } = seen.value;
-  const rectified = squareOn(picture, view, sheetsArea(view, sight), ROUND_THE_SHEETS_MM);
+  const area = sheetsArea(view, sight);
+  const rectified = keeper(picture, 'square on', [view, area], () =>
+    squareOn(picture, view, area, ROUND_THE_SHEETS_MM),
+  );
   const { mmPerPixel } = rectified;
   const length = request.known.find((one) => one.name === 'bodyLength')?.mm;
   const trace = traceBody(rectified.picture, {
@@ -65,6 +69,7 @@ export function seeOnSheet(
     mmPerPixel,
     platesAreTold: true,
     progress,
+    keeper,
     ...(request.body !== undefined && { body: request.body }),
     masked: maskedSquares(view, sight).map((square) =>
       square.map((corner) => sceneToRectified(rectified, corner)),
@@ -80,7 +85,9 @@ export function seeOnSheet(
   const overlookPx = overlook(rectified, view);
   const pxPerMm = 1 / mmPerPixel;
   const { edge, unseen } = trace.value;
-  const first = tracePurfling(rectified.picture, edge, pxPerMm, { overlookPx });
+  const first = keeper(edge, 'purfling', view, () =>
+    tracePurfling(rectified.picture, edge, pxPerMm, { overlookPx }),
+  );
   const look = (expected?: readonly EdgePoint[]): SeenBody => {
     const near = nearPlateEdge(rectified.picture, edge, overlookPx, pxPerMm, {
       edgeHeightMm: view.planeHeightMm,
@@ -100,7 +107,11 @@ export function seeOnSheet(
     };
   };
   const showsRibs = edge.some(({ point: at, normal }) => overlookPx(at, normal) > SHOWS_RIBS_MM * pxPerMm);
-  return accept(showsRibs && !sight.isGuessed ? lookedAgain(look, edge, request, rectified) : look());
+  const isLookedAgain = showsRibs && !sight.isGuessed;
+  const found = keeper(edge, 'near plate', [view, isLookedAgain && [request.meant]], () =>
+    isLookedAgain ? lookedAgain(look, edge, request, rectified, keeper) : look(),
+  );
+  return accept({ ...found, photograph, viewFindings: seen.value.findings });
 }
 
 /** mm. Where nowhere more of the ribs can show than this, the edge as traced is the near plate's. */

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Keeper, refuse } from '../../base/index.ts';
 import {
   edgeInScene,
   heightFromViews,
@@ -41,6 +41,7 @@ export function seeOnSheets(
   request: TraceRequest,
   read: readonly [ReadPhotograph, ...ReadPhotograph[]],
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const scene = solveShots(read.map(shotOf), { sheetBarMm: request.sheetBarMm });
   if (!scene.ok) return scene;
@@ -48,8 +49,8 @@ export function seeOnSheets(
   if (!planes && read.length === 1) return refuse(noHeight());
   const length = request.known.find(({ name }) => name === 'bodyLength')?.mm ?? USUAL_LENGTH_MM;
   const seen = planes
-    ? seeAt(request, read, scene.value, { planes, isGuessed: false }, progress)
-    : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length, progress);
+    ? seeAt(request, read, scene.value, { planes, isGuessed: false }, progress, keeper)
+    : seeAtOwnHeight(request, read, scene.value, USUAL_HEIGHT_SHARE * length, progress, keeper);
   if (!seen.ok) return seen;
   const [first, ...others] = seen.value;
   const sceneFindings = [...scene.value.findings, ...otherHeights(request, seen.value, scene.value)];
@@ -110,12 +111,13 @@ function seeAt(
   scene: SolvedScene,
   { planes, isGuessed }: Heights,
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
   const seen: SeenBody[] = [];
   for (const [shot, { photograph, reading }] of read.entries()) {
     const part = partOf(progress, shot / read.length, (shot + 1) / read.length);
     const sight = { reading, scene, shot, plane: planes[shot] as ScenePlane, isGuessed };
-    const one = seeOnSheet(request, photograph, sight, part);
+    const one = seeOnSheet(request, photograph, sight, part, keeper);
     if (!one.ok) return named(photograph, one, read.length > 1);
     seen.push(one.value);
   }
@@ -132,15 +134,16 @@ function seeAtOwnHeight(
   scene: SolvedScene,
   guessMm: number,
   progress: TraceProgress,
+  keeper: Keeper,
 ): Checked<readonly [SeenBody, ...SeenBody[]]> {
-  const first = seeAt(request, read, scene, atHeight(scene, guessMm), partOf(progress, 0, FIRST_AT));
+  const first = seeAt(request, read, scene, atHeight(scene, guessMm), partOf(progress, 0, FIRST_AT), keeper);
   if (!first.ok) return first;
   const found = heightOf(first.value, scene, request.face);
   if (!found.ok) return found;
   const { heightMm } = found.value[0] as ScenePlane;
   if (Math.abs(heightMm - guessMm) <= TRACE_AGAIN_MM) return movedTo(first.value, read, scene, found.value);
   const again = partOf(progress, FIRST_AT, 1);
-  const second = seeAt(request, read, scene, atHeight(scene, heightMm), again);
+  const second = seeAt(request, read, scene, atHeight(scene, heightMm), again, keeper);
   if (!second.ok) return second;
   const refined = heightOf(second.value, scene, request.face);
   return refined.ok ? movedTo(second.value, read, scene, refined.value) : refined;

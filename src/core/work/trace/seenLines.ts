@@ -1,4 +1,4 @@
-import type { Finding, Point } from '../../base/index.ts';
+import type { Finding, Keeper, Point } from '../../base/index.ts';
 import {
   type CentreJoint,
   type JointOffAxis,
@@ -44,14 +44,17 @@ export function seenLines(
   view: View,
   restored: RestoredOutline,
   face: 'top' | 'back',
+  keeper: Keeper,
 ): SeenLines {
   const toBody = bodyWay(restored, face);
   const way = sceneWay(seen, viewMap(view).toScene);
   const inBody = (at: Point<'photo'>): Point<'body'> => toBody(way(at));
   const side = (name: 'bass' | 'treble') =>
     (seen.purfling?.places ?? []).filter((place) => place.side === name).map((place) => inBody(place.point));
-  const holes = face === 'top' ? traceSoundHoles(pictureOf(seen), seen.trace) : null;
-  const joint = traceCentreJoint(pictureOf(seen), seen.trace.pose);
+  const { trace } = seen;
+  const holes =
+    face === 'top' ? keeper(trace, 'holes', null, () => traceSoundHoles(pictureOf(seen), trace)) : null;
+  const joint = keeper(trace.pose, 'joint', null, () => traceCentreJoint(pictureOf(seen), trace.pose));
   const width = seen.purfling?.widthPx ?? null;
   return {
     purfling: {

@@ -1,5 +1,6 @@
-import { accept, type Checked } from '../../base/index.ts';
-import { type MarkerFinder, type Picture, readSheets } from '../../photo/index.ts';
+import { accept, type Checked, KEEP_NOTHING, type Keeper } from '../../base/index.ts';
+import type { MarkerFinder, Picture } from '../../photo/index.ts';
+import { sheetsIn } from './sheetsIn.ts';
 
 /** What a photograph shows of the printed sheet, before anything is traced in it. */
 export interface SheetInPhotograph {
@@ -16,9 +17,13 @@ export interface SheetInPhotograph {
  * What is to be seen of the printed sheet; null where there is none. Faults: those of reading one that is there but folded,
  * mirrored, or hidden.
  */
-export function sheetInPhotograph(picture: Picture, finder: MarkerFinder): Checked<SheetInPhotograph | null> {
-  const read = readSheets(picture, finder);
-  if (!read.ok) return read.faults.every(({ code }) => code === 'sheet.notFound') ? accept(null) : read;
+export function sheetInPhotograph(
+  picture: Picture,
+  finder: MarkerFinder,
+  keeper: Keeper = KEEP_NOTHING,
+): Checked<SheetInPhotograph | null> {
+  const read = sheetsIn(picture, finder, keeper);
+  if (!read.ok || read.value === null) return read.ok ? accept(null) : read;
   const { sheets, cards } = read.value;
   return accept({
     paper: sheets[0].sheet.paper,

@@ -1,4 +1,12 @@
-import { accept, type Checked, type Finding, type Point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  type Finding,
+  type Keeper,
+  newestKeeper,
+  type Point,
+  refuse,
+} from '../../base/index.ts';
 import {
   lengthBetween,
   type MarkerFinder,
@@ -45,22 +53,24 @@ export interface Traced {
 /**
  * Photographs to restored outline: scene, body, edge, mirror axis, halves merged, arcs, and the scale checked and
  * corrected by the lengths that are known. Faults: those of the stages; a trace that the picture leaves in doubt is
- * given with findings that ask. `progress` is told each stage as it begins, and the share done.
+ * given with findings that ask. `progress` is told each stage as it begins, and the share done. Whoever traces the same pictures
+ * again, after a mark or a ruling, hands in the same `keeper` and the same finder: then only what was touched is done anew.
  */
 export function trace(
   request: TraceRequest,
   finder: MarkerFinder,
   progress: TraceProgress = () => undefined,
+  keeper: Keeper = newestKeeper(),
 ): Checked<Traced> {
   const absurd = scaleFromKnown([], request.known, SHEET_TRUST);
   const heightFaults = edgeHeightFaults(request.edgeHeightMm);
   if (!absurd.ok || heightFaults.length > 0)
     return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults);
-  const all = seeBodies(request, finder, partOf(progress, 0, SEEN_AT));
+  const all = seeBodies(request, finder, partOf(progress, 0, SEEN_AT), keeper);
   if (!all.ok) return all;
   const [seen, ...others] = all.value;
   progress('restoring the outline', SEEN_AT);
-  const first = restoreSeen(all.value, null, request.face, request.meant);
+  const first = restoreSeen(all.value, null, request.face, request.meant, keeper);
   if (!first.ok) return first;
   const known = knownAsDrawn(request.known, familyOfSeen(seen));
   const correction = scaleFromKnown(
@@ -72,12 +82,12 @@ export function trace(
   const stretch = stretchOf(first.value.outline, correction.value);
   const second = isAsSeen(correction.value)
     ? first
-    : restoreSeen(all.value, stretch, request.face, request.meant);
+    : restoreSeen(all.value, stretch, request.face, request.meant, keeper);
   if (!second.ok) return second;
   const view: View = { ...seen.view, stretch };
   const { outline, apart } = second.value;
   progress('following purfling, sound holes and joint', RESTORED_AT);
-  const lines = seenLines(seen, view, outline, request.face);
+  const lines = seenLines(seen, view, outline, request.face, keeper);
   progress('the outline is restored', 1);
   return accept({
     request,
