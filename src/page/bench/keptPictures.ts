@@ -2,7 +2,12 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { accept, type Checked, type Picture } from '../../core/index.ts';
 import { decodePictureHere } from '../../host/browser/index.ts';
-import type { PhotographFile } from './seeingWork.ts';
+
+/** A photograph's file. */
+export interface PhotographFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
 
 /** A photograph's file, decoded once for a sitting. */
 export interface KeptPicture {

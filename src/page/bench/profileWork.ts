@@ -14,7 +14,7 @@ import {
 } from '../../core/index.ts';
 import { decodePictureHere } from '../../host/browser/index.ts';
 import type { ProfileSaid } from '../keeping/profileSaid.ts';
-import type { PhotographFile } from './seeingWork.ts';
+import type { PhotographFile } from './keptPictures.ts';
 
 /** What is asked of photographs of arches and heads. */
 export const profileWork = {

@@ -24,14 +24,8 @@ import {
   traceOutcome,
 } from '../../core/index.ts';
 import type { Said } from '../keeping/said.ts';
-import { type KeptPicture, keepFew, keepOnly, pictureOf } from './keptPictures.ts';
+import { type KeptPicture, keepFew, keepOnly, type PhotographFile, pictureOf } from './keptPictures.ts';
 import { requestOfSaid } from './requestOfSaid.ts';
-
-/** A photograph's file. */
-export interface PhotographFile {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
 
 /** What was found in photographs. */
 export interface Seen {
