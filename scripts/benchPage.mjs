@@ -18,14 +18,23 @@ const PHOTOGRAPH_PX = { width: 4000, height: 3000 };
 
 const address = pathToFileURL(await buildPage()).href;
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
-await firstView();
-for (const slowed of [1, 4]) {
-  await drags(slowed, 'outline', 'lower bout', [1, 0]);
-  await drags(slowed, 'form', 'waist', [1, 0]);
-  await drags(slowed, 'arch', 'fullness of the cross arches, waist', [0, -1]);
-  await edits(slowed);
-}
-await memory();
+/** The parts to run: named as arguments, or all of them. */
+const PARTS = {
+  first: firstView,
+  drags: async () => {
+    for (const slowed of [1, 4]) {
+      await drags(slowed, 'outline', 'lower bout', [1, 0]);
+      await drags(slowed, 'form', 'waist', [1, 0]);
+      await drags(slowed, 'arch', 'fullness of the cross arches, waist', [0, -1]);
+    }
+  },
+  edits: async () => {
+    for (const slowed of [1, 4]) await edits(slowed);
+  },
+  memory,
+};
+const asked = process.argv.slice(2);
+for (const [name, run] of Object.entries(PARTS)) if (asked.length === 0 || asked.includes(name)) await run();
 await browser.close();
 
 /** Notes in the page every question to a worker with its answer, and every change of what is drawn with the frame that shows it. */
