@@ -40,7 +40,7 @@ for (const [width, height] of [
         .nth(place + 1)
         .click();
       await page
-        .locator('.line.edge, .thick-edge, .side-top, .wall, .sheet-near')
+        .locator('.line.edge, .thick-edge, .holes-edge, .side-top, .wall, .sheet-near, .build')
         .first()
         .waitFor({ timeout: 60_000 });
       await page.waitForTimeout(1500);

@@ -42,6 +42,12 @@ test.each([0, 1.2, 4])('ribs on one side are seen there, in any direction: %s ra
   expect(x * Math.cos(towardsRad) + y * Math.sin(towardsRad)).toBeGreaterThan(0.9);
 });
 
+test('ribs that fill the rim as far in as the purfling are told from the plate beyond them', () => {
+  const found = ribsShown(plate(12, 1.2), edge, PX_PER_MM);
+  expect(found?.share).toBeGreaterThan(0.9);
+  expect(found?.darker).toBeLessThan(-0.4);
+});
+
 test('a plate seen from straight above shows none', () => {
   expect(ribsShown(plate(0, 0), edge, PX_PER_MM)).toMatchObject({ share: 0, darker: 0 });
 });

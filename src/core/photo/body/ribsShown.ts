@@ -1,4 +1,5 @@
 import { type Point, point } from '../../base/index.ts';
+import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint } from './bodyTrace.ts';
 import { valueAt } from './edgeMap.ts';
 import type { PictureLevel } from './pictureLevel.ts';
@@ -14,13 +15,21 @@ export interface RibsShown {
   readonly towards: Point<'photo'>;
 }
 
-/** mm along the outward normal: three strips of the rim, and the plate beyond its purfling. All three must be dark. */
-const RIM_MM = [
+type Strip = readonly [fromMm: number, toMm: number];
+/** mm along the outward normal: three strips of the rim, all of which must be dark. */
+const RIM_MM: readonly Strip[] = [
   [-3.2, -2.4],
   [-2.4, -1.6],
   [-1.6, -0.8],
-] as const;
-const PLATE_MM = [-9, -6.5] as const;
+];
+/** mm: strips of the plate, the median of which is its lightness: seen aslant, ribs reach 10 mm in, and a hole or a chin rest may hide as much. */
+const PLATE_MM: readonly Strip[] = [
+  [-9, -6.5],
+  [-13.5, -11],
+  [-18.5, -16],
+  [-23, -20.5],
+  [-28, -25.5],
+];
 const STEP_MM = 0.25;
 /** Places to either side that a strip is the mean of. */
 const BESIDE = 4;
@@ -46,7 +55,7 @@ export function ribsShown(
   const rims = (['treble', 'bass'] as const).flatMap((name) => {
     const own = edge.filter(({ side }) => side === name);
     const strips = own.map((place) =>
-      [...RIM_MM, PLATE_MM].map(([from, to]) => lightness(lab, place, factor, pxPerMm, from, to)),
+      [...RIM_MM, ...PLATE_MM].map((strip) => lightness(lab, place, factor, pxPerMm, strip)),
     );
     return own.flatMap((place, i) =>
       place.state === 'bridged' || isCornerEnd(place.section)
@@ -76,7 +85,7 @@ export function ribsShown(
 function darkerAt(strips: readonly (readonly number[])[], i: number): number {
   const near = strips.slice(Math.max(0, i - BESIDE), i + BESIDE + 1);
   const mean = (strip: number): number => near.reduce((sum, one) => sum + one[strip], 0) / near.length;
-  const plate = mean(RIM_MM.length);
+  const plate = medianOf(PLATE_MM.map((_, strip) => mean(RIM_MM.length + strip)));
   const rim = Math.max(...RIM_MM.map((_, strip) => mean(strip)));
   return (rim - plate) / Math.max(LEAST_LIGHT, plate);
 }
@@ -86,8 +95,7 @@ function lightness(
   { point: at, normal }: EdgePoint,
   factor: number,
   pxPerMm: number,
-  fromMm: number,
-  toMm: number,
+  [fromMm, toMm]: Strip,
 ): number {
   const steps = Math.round((toMm - fromMm) / STEP_MM);
   let sum = 0;
