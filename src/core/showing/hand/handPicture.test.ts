@@ -4,7 +4,14 @@ import { deriveInstrument, type Instrument } from '../../instrument/index.ts';
 import { chosen } from '../../quantity/index.ts';
 import { litPlate } from '../litPlate.ts';
 import { HAND_STUFF, type HandBody, handBody } from './handBody.ts';
-import { type HandHold, type HandPicture, handLamp, handPicture, seesTop } from './handPicture.ts';
+import {
+  type HandHold,
+  type HandLight,
+  type HandPicture,
+  handLamp,
+  handPicture,
+  seesTop,
+} from './handPicture.ts';
 
 const LAMP = { fromRad: -0.7, heightRad: 0.3 };
 const SIZE = [300, 400] as const;
@@ -66,6 +73,40 @@ test('turned over it shows the back, which has no holes; from the side it is as 
   const highMm = instrument.plates.top.archHeightMm + instrument.plates.back.archHeightMm + body.ribMm;
   expect(side.across / side.up).toBeGreaterThan((0.9 * highMm) / body.lengthMm);
   expect(side.across / side.up).toBeLessThan((1.12 * highMm) / body.lengthMm);
+});
+
+/** Light as even as this all over a plate. */
+function even(value: number): HandLight {
+  return { columns: 2, rows: 2, stepMm: 1, light: new Uint8Array(4).fill(value) };
+}
+
+test.each([
+  ['the top', { turnRad: 0, tiltRad: 0 }, 200],
+  ['the top, leaning', { turnRad: 0.3, tiltRad: -0.4 }, 200],
+  ['the back', { turnRad: Math.PI, tiltRad: 0 }, 90],
+] as const)('what faces the eye is seen, not what lies behind it: %s', (_which, hold, value) => {
+  const lights = { top: even(200), back: even(90) };
+  // No lamp: an underside seen through the plate would be as dark as a wall turned away.
+  const { light, stuff } = handPicture(body, lights, [0, 0, 0], hold, ...SIZE);
+  const wood = [...light].filter((_, place) => stuff[place] === HAND_STUFF.wood);
+  const bright = wood.filter((one) => one === value);
+  expect(wood.length).toBeGreaterThan(10_000);
+  expect(bright.length).toBeGreaterThan(0.9 * wood.length);
+});
+
+test('ribs seen from the side are those on the side of the eye', () => {
+  const lights = { top: even(1), back: even(1) };
+  // Turned so that the bass side looks at the eye, and lit from that side only.
+  const { light, stuff } = handPicture(
+    body,
+    lights,
+    [-1, 0, 0],
+    { turnRad: Math.PI / 2, tiltRad: 0 },
+    ...SIZE,
+  );
+  const ribs = [...light].filter((one, place) => stuff[place] === HAND_STUFF.wood && one > 1);
+  expect(ribs.length).toBeGreaterThan(1000);
+  expect(ribs.filter((one) => one > 150).length).toBeGreaterThan(0.5 * ribs.length);
 });
 
 test('the lamp stands over the side that is seen', () => {
