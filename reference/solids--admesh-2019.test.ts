@@ -83,6 +83,9 @@ describe('every solid is read whole', () => {
         'back-finished',
         'top-arched',
         'top-finished',
+        'back-whole',
+        'top-whole',
+        'top-purfling-groove',
       ]),
     );
     for (const solid of solids) {

@@ -5,5 +5,5 @@ export { type HollowedShape, hollowedShape, INSIDE_MM } from './hollowedShape.ts
 export { instrumentSolids, type NamedSolid } from './instrumentSolids.ts';
 export { type Mesh, meshBox, meshVolume } from './mesh.ts';
 export { meshFlaws } from './meshFlaws.ts';
-export { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
+export { INSIDE_CHORD_MM, PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
 export { prism } from './prism.ts';

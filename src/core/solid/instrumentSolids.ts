@@ -7,7 +7,7 @@ import { type EdgedShape, edgedShape } from './edgedShape.ts';
 import { type HollowedShape, hollowedShape } from './hollowedShape.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
-import { PLATE_CHORD_MM, plateSolid } from './plateSolid.ts';
+import { PLATE_CHORD_MM, plateSolid, rememberedInside } from './plateSolid.ts';
 import { prism } from './prism.ts';
 import { type RibHeights, ribHeightAt, ribSolid } from './ribSolid.ts';
 
@@ -27,8 +27,8 @@ export interface NamedSolid {
 }
 
 /**
- * Every part that has a solid: form, blocks, garland, and both plates as arched, with their outside finished (both flat below),
- * and finished all through (hollowed).
+ * Every part that has a solid: form, blocks, garland, the grooves of the purfling, and both plates as arched, with their outside
+ * finished (both flat below), hollowed, and whole: edge rounded below too, sound holes cut through the top.
  * Every skin is looked over before it is handed out. Faults: `solid.…`.
  */
 export function instrumentSolids(instrument: Instrument): Checked<readonly NamedSolid[]> {
@@ -46,7 +46,8 @@ interface NamedBoard extends Board {
   readonly title: string;
 }
 
-function boards({ plan }: Instrument): readonly NamedBoard[] {
+function boards(instrument: Instrument): readonly NamedBoard[] {
+  const { plan } = instrument;
   const { form, blocks } = plan;
   const heights = ribHeights(plan);
   return [
@@ -73,7 +74,29 @@ function boards({ plan }: Instrument): readonly NamedBoard[] {
         { ...board, name: `${file}-bass`, title: `${title}, bass side`, outer: mirrorChain(outline) },
       ];
     }),
+    ...grooves(instrument),
   ];
+}
+
+/**
+ * The grooves of the purfling as bodies, to be taken from a plate as arched: up to its flat edge, down to the depth of the groove.
+ * None where no depth is known, or where it would go through the edge.
+ */
+function grooves({ design, plan, plates }: Instrument): readonly NamedBoard[] {
+  const depthMm = design.values.purflingDepth?.value ?? 0;
+  return (['back', 'top'] as const).flatMap((plate): readonly NamedBoard[] => {
+    const { edgeHeightMm } = plates[plate].numbers;
+    if (!(depthMm > 0 && depthMm < edgeHeightMm)) return [];
+    const title = `${plate === 'back' ? 'Back' : 'Top'}, groove of the purfling`;
+    const { outer, inner } = plan.purfling;
+    const board = {
+      outer: outer.chain,
+      holes: [inner.chain],
+      fromZMm: edgeHeightMm - depthMm,
+      toZMm: edgeHeightMm,
+    };
+    return [{ name: `${plate}-purfling-groove`, title, ...board }];
+  });
 }
 
 function boardSolid({ name, title, ...board }: NamedBoard): Checked<NamedSolid> {
@@ -100,14 +123,20 @@ const PLATE_STAGES = [
   { name: 'arched', words: 'arched, flat below', plan: { state: 'arched', hollowed: false } },
   { name: 'outside', words: 'outside finished, flat below', plan: { state: 'finished', hollowed: false } },
   { name: 'finished', words: 'finished and hollowed', plan: { state: 'finished', hollowed: true } },
+  { name: 'whole', words: 'whole, as on the closed body', plan: { state: 'finished', hollowed: true } },
 ] as const;
 
-function plateSolids({ hollows, plan }: Instrument): readonly Checked<NamedSolid>[] {
+function plateSolids({ design, hollows, plan, soundHoles }: Instrument): readonly Checked<NamedSolid>[] {
   const outline = plan.outline.chain;
+  const underRoundingMm = design.values.edgeUnderRounding?.value ?? 0;
   return (['back', 'top'] as const).flatMap((plate) => {
+    const openings = plate === 'top' ? [soundHoles.treble, soundHoles.bass] : [];
     const surfaces = trueSurfaces(hollows[plate], outline);
+    const insideAt = rememberedInside(hollows[plate]);
     return PLATE_STAGES.map(({ name, words, plan: stage }): Checked<NamedSolid> => {
-      const mesh = plateSolid(hollows[plate], outline, stage);
+      const work =
+        name === 'whole' ? { ...stage, openings, underRoundingMm, insideAt } : { ...stage, insideAt };
+      const mesh = plateSolid(hollows[plate], outline, work);
       if (!mesh.ok) return mesh;
       const title = `${plate === 'back' ? 'Back' : 'Top'}, ${words}`;
       return accept({ name: `${plate}-${name}`, title, mesh: mesh.value, ...surfaces[name] });
@@ -135,5 +164,6 @@ function trueSurfaces(
       ...(edged.ok && hollowed?.ok && { edged: edged.value, hollowed: hollowed.value }),
       findings: lacking(hollowed),
     },
+    whole: { findings: [] },
   };
 }

@@ -1,6 +1,5 @@
-import Delaunator from 'delaunator';
-import { accept, type Checked, type Point, point, WELD_MM } from '../base/index.ts';
-import { type Chain, chainThrough, containsPoint } from '../curve/index.ts';
+import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../base/index.ts';
+import { type Chain, chainThrough, distanceToSpans, spansContain, spansOf } from '../curve/index.ts';
 import {
   type EdgeState,
   type HollowPlate,
@@ -10,18 +9,32 @@ import {
 } from '../instrument/index.ts';
 import { gridPlaces, type PlaceGrid } from './gridPlaces.ts';
 import type { Mesh } from './mesh.ts';
-import { along, edgeLines, type Ring, spaced } from './plateRings.ts';
-import { zipRings } from './zipRings.ts';
+import { openingRings } from './openingRings.ts';
+import { along, edgeLines, type Ring, spaced, underLines } from './plateRings.ts';
+import { betweenSkins, type HeightAt, plateSkin } from './plateSkin.ts';
+import { refinedPlaces } from './refinedPlaces.ts';
 
 /** What of a plate a solid holds. */
 export interface PlateSolidPlan {
   readonly state: EdgeState;
   /** Hollowed to its thicknesses, or flat below. */
   readonly hollowed: boolean;
+  /** Closed lines inside which the plate is cut through, square to its gluing face. */
+  readonly openings?: readonly Chain<'body'>[];
+  /** Radius of the round below the edge, toward the ribs; 0 for a square arris. */
+  readonly underRoundingMm?: number;
+  /** Height of the inside, where several solids of one plate share what was found of it. */
+  readonly insideAt?: HeightAt;
 }
 
 /** mm that the skin may stand off the true outside; the steps below are chosen for it, and tests measure it. */
 export const PLATE_CHORD_MM = 0.02;
+
+/**
+ * mm that the skin of the inside may stand off, straight down: it is laid for {@link PLATE_CHORD_MM}, which places beside the wall of a
+ * sound hole may miss by a hundredth.
+ */
+export const INSIDE_CHORD_MM = 0.035;
 
 /** mm of body length that the steps below are for. */
 const REFERENCE_LENGTH_MM = 355;
@@ -54,46 +67,124 @@ const BESIDE_CREASE = { share: 16 / 355, every: EVERY.close } as const;
 /** Share of the distance along a line at which places stand clear of it: from a half on none hides a side of it. */
 const CLEAR_SHARE = 0.62;
 
+/** The heights of a plate's inside, each found once however often it is asked for. */
+export function rememberedInside(plate: HollowPlate): HeightAt {
+  const columns = new Map<number, Map<number, number>>();
+  return (x, y) => {
+    const column = columns.get(x) ?? new Map<number, number>();
+    columns.set(x, column);
+    const zMm = column.get(y) ?? insideHeight(plate, x, y);
+    column.set(y, zMm);
+    return zMm;
+  };
+}
+
+/** mm between places along an opening. */
+const OPENING_MM = 0.5;
+
 /**
  * The solid of a plate: its outside, the wall of its edge, and its inside or its flat gluing face. Plate frame: heights from
- * the gluing face up.
+ * the gluing face up. Openings are cut square to the gluing face.
  *
  * The edge is laid in rings at exact distances, so that its crest stands in the skin as a line; inside it, places on a grid.
- * What is flat has places along its border only.
- * Fault: `solid.edge` for an edge too narrow to be rounded all round.
+ * What is flat has places along its border only; the inside has them where it bends.
+ * Faults: `solid.edge` for an edge too narrow to be rounded all round, or too low for its roundings.
  */
 export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: PlateSolidPlan): Checked<Mesh> {
   const { arch } = plate;
-  const lines = edgeLines(outline, plan.state === 'finished' ? arch.numbers.crestInsetMm : 0);
-  if (!lines.ok) return lines;
+  const { state, hollowed, openings = [], underRoundingMm = 0 } = plan;
+  const { crestInsetMm, edgeHeightMm } = arch.numbers;
+  const roundMm = state === 'finished' ? crestInsetMm : 0;
+  if (!(underRoundingMm >= 0 && roundMm + underRoundingMm < edgeHeightMm))
+    return refuse({
+      code: 'solid.edge',
+      at: 'edgeUnderRounding',
+      found: `roundings of ${underRoundingMm} mm below and ${roundMm} mm above on an edge of ${edgeHeightMm} mm`,
+      need: 'an upright face between two roundings',
+      remedy: 'make the lower one smaller, or the crest less far in',
+    });
+  const lines = edgeLines(outline, roundMm);
+  const under = underLines(outline, underRoundingMm);
+  if (!lines.ok || !under.ok) return refuse(...[lines, under].flatMap((one) => (one.ok ? [] : one.faults)));
   const closeMm = CLOSE_MM * Math.sqrt(arch.bodyLengthMm / REFERENCE_LENGTH_MM);
-  const rings = lines.value.map((line) => spaced(line, PLATE_CHORD_MM / 2, RING_MM));
-  const inner = rings.at(-1) as Ring;
-  const crease = plan.state === 'arched' ? creaseOf(plate, RING_MM) : [];
-  const grid = gridPlaces(gridOf(plate, lines.value.at(-1) as Chain<'body'>, crease, closeMm, plan));
-  const field = [...inner, ...crease.flat(), ...grid];
-  const places = [...rings.slice(0, -1).flat(), ...field];
-  const firstOfField = places.length - field.length;
-  const strips: (readonly number[])[] = [];
-  let start = 0;
-  rings.slice(1).forEach((ring, index) => {
-    const outer = rings[index] as Ring;
-    strips.push(zipRings(outer, start, ring, start + outer.length));
-    start += outer.length;
-  });
-  const top = [...strips.flat(), ...trianglesInside(inner, field, firstOfField)];
-  return accept(closed(plate, places, top, rings[0] as Ring, plan));
+  const ringOf = (line: Chain<'body'>): Ring => spaced(line, PLATE_CHORD_MM / 2, RING_MM);
+  const cut = openingRings(openings, PLATE_CHORD_MM / 2, OPENING_MM);
+  const crease = state === 'arched' ? creaseOf(plate, RING_MM) : [];
+  const outside: HeightAt = (x, y) => plateHeight(arch, x, y, state);
+  const rings = lines.value.map(({ line }) => ({ places: ringOf(line), heightAt: outside }));
+  const grid = gridPlaces(gridOf(plate, lines.value.at(-1)?.line ?? outline, crease, closeMm, openings));
+  const isOpen = insideAny(openings);
+  const above = plateSkin(
+    rings,
+    cut,
+    [...crease.flat(), ...grid].filter((at) => !isOpen(at)),
+    outside,
+  );
+  const lower = under.value.map(({ line, turnRad }) => ({
+    places: ringOf(line),
+    heightAt: () => underRoundingMm * (1 - Math.sin(turnRad)),
+  }));
+  const insideAt = plan.insideAt ?? ((x, y) => insideHeight(plate, x, y));
+  const inside: HeightAt = hollowed ? insideAt : () => 0;
+  const innermost = lower.at(-1)?.places ?? [];
+  const floor = hollowed ? floorPlaces(plate, insideAt, innermost, cut, openings, closeMm) : [];
+  return accept(betweenSkins(above, plateSkin(lower, cut, floor, inside)));
 }
+
+function insideAny(openings: readonly Chain<'body'>[]): (at: Point<'body'>) => boolean {
+  const spans = openings.map((line) => spansOf(line));
+  return (at) => spans.some((one) => spansContain(one, at));
+}
+
+/** Where places of the inside stand: along its border, wide apart inside it, and closer where it bends. */
+function floorPlaces(
+  plate: HollowPlate,
+  heightAt: HeightAt,
+  outer: Ring,
+  cut: readonly Ring[],
+  openings: readonly Chain<'body'>[],
+  closeMm: number,
+): readonly Point<'body'>[] {
+  const [edge, isOpen] = [spansOf(chainThrough(outer, true)), insideAny(openings)];
+  const around = openings.flatMap((line) => spansOf(line));
+  const isClear = (at: Point<'body'>): boolean =>
+    distanceToSpans(around, at.x, at.y, OPENING_MM) > CLEAR_SHARE * OPENING_MM &&
+    !isOpen(at) &&
+    distanceToSpans(edge, at.x, at.y, RING_MM) > CLEAR_SHARE * RING_MM;
+  const grid = gridPlaces({
+    edge: plate.line,
+    stepMm: closeMm / EVERY.half,
+    every: EVERY.wide,
+    bands: [],
+    clearOf: [],
+    clearMm: CLEAR_SHARE * RING_MM,
+  });
+  return refinedPlaces(
+    {
+      outer,
+      openings: cut,
+      places: [...spaced(plate.line, PLATE_CHORD_MM, BORDER_MM), ...grid].filter(isClear),
+      heightAt,
+      isClear,
+    },
+    MEASURED_SHARE * PLATE_CHORD_MM,
+  );
+}
+
+/** mm between places along the border of the hollow, which lies in the gluing face. */
+const BORDER_MM = 2;
+
+/** Share of the chord error that the places which are measured keep to, so that those between them keep to the whole. */
+const MEASURED_SHARE = 0.8;
 
 /** Where places stand: all over what bends, closer beside lines at which it bends most. */
 function gridOf(
-  { arch, line, rampMm }: HollowPlate,
+  { arch }: HollowPlate,
   edge: Chain<'body'>,
   [treble, bass]: readonly Ring[],
   closeMm: number,
-  { hollowed }: PlateSolidPlan,
+  openings: readonly Chain<'body'>[],
 ): PlaceGrid {
-  const ramp = { lines: [line], reachMm: rampMm, every: EVERY.finest };
   const shared = {
     stepMm: closeMm / EVERY.half,
     every: EVERY.wide,
@@ -103,22 +194,18 @@ function gridOf(
     return {
       ...shared,
       edge,
-      bands: [
-        ...(hollowed ? [ramp] : []),
-        ...BESIDE_RING.map(({ share, every }) => ({
-          lines: [edge],
-          reachMm: share * arch.bodyLengthMm,
-          every,
-        })),
-      ],
-      clearOf: [],
+      bands: BESIDE_RING.map(({ share, every }) => ({
+        lines: [edge],
+        reachMm: share * arch.bodyLengthMm,
+        every,
+      })),
+      clearOf: openings,
     };
   const crease = chainThrough(treble, false);
   const { share, every } = BESIDE_CREASE;
   const flank = { lines: [crease], reachMm: share * arch.bodyLengthMm, every };
-  if (hollowed) return { ...shared, edge, bands: [ramp, flank], clearOf: [crease] };
   const round = chainThrough([...treble, ...bass.toReversed()], true);
-  return { ...shared, edge: round, bands: [flank], clearOf: [] };
+  return { ...shared, edge: round, bands: [flank], clearOf: openings };
 }
 
 /** The line on which an arch that is not yet scooped rises out of its flat edge, on either half; both run up. */
@@ -129,60 +216,4 @@ function creaseOf({ arch }: HollowPlate, stepMm: number): readonly Ring[] {
     const bass = line.filter(({ x }) => x > WELD_MM).map(({ x, y }) => point<'body'>(-x, y));
     return line.length > 1 ? [line, bass] : [];
   });
-}
-
-/** Delaunay's triangles over the places, without those outside the ring. */
-function trianglesInside(ring: Ring, field: readonly Point<'body'>[], first: number): readonly number[] {
-  const edge: Chain<'body'> = { closed: true, vertices: ring.map(({ x, y }) => ({ x, y, bulge: 0 })) };
-  const { triangles } = Delaunator.from(
-    [...field],
-    ({ x }) => x,
-    ({ y }) => y,
-  );
-  const kept: number[] = [];
-  for (let at = 0; at < triangles.length; at += 3) {
-    const [a, b, c] = [0, 1, 2].map((corner) => triangles[at + corner] as number) as [number, number, number];
-    const [p, q, r] = [field[a], field[b], field[c]] as [Point<'body'>, Point<'body'>, Point<'body'>];
-    const onRing = a < ring.length && b < ring.length && c < ring.length;
-    if (onRing && !containsPoint(edge, point<'body'>((p.x + q.x + r.x) / 3, (p.y + q.y + r.y) / 3))) continue;
-    const turn = (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
-    kept.push(first + a, ...(turn > 0 ? [first + b, first + c] : [first + c, first + b]));
-  }
-  return kept;
-}
-
-/** The skin over the places, the one under them, and the wall between both along the first ring. */
-function closed(
-  plate: HollowPlate,
-  places: readonly Point<'body'>[],
-  top: readonly number[],
-  ring: Ring,
-  { state, hollowed }: PlateSolidPlan,
-): Mesh {
-  const count = places.length;
-  // What is flat below needs no places but those of its border.
-  const [below, under] = hollowed ? [places, top] : [ring, trianglesInside(ring, ring, 0)];
-  const positions = new Float64Array(3 * (count + below.length));
-  const put = (at: number, { x, y }: Point<'body'>, zMm: number): void => {
-    positions[3 * at] = Math.abs(x) < WELD_MM ? 0 : x;
-    positions[3 * at + 1] = y;
-    positions[3 * at + 2] = zMm;
-  };
-  places.forEach((place, index) => put(index, place, plateHeight(plate.arch, place.x, place.y, state)));
-  below.forEach((place, index) =>
-    put(count + index, place, hollowed ? insideHeight(plate, place.x, place.y) : 0),
-  );
-  const triangles = new Uint32Array(top.length + under.length + 6 * ring.length);
-  triangles.set(top);
-  for (let at = 0; at < under.length; at += 3) {
-    const to = top.length + at;
-    triangles[to] = count + (under[at] as number);
-    triangles[to + 1] = count + (under[at + 2] as number);
-    triangles[to + 2] = count + (under[at + 1] as number);
-  }
-  ring.forEach((_, at) => {
-    const next = (at + 1) % ring.length;
-    triangles.set([at + count, next + count, next, at + count, next, at], top.length + under.length + 6 * at);
-  });
-  return { positions, triangles };
 }

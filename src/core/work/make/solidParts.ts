@@ -9,6 +9,7 @@ import {
 } from '../../files/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
 import {
+  INSIDE_CHORD_MM,
   INSIDE_MM,
   instrumentSolids,
   meshBox,
@@ -19,14 +20,16 @@ import {
 
 const WORDS = `Solids of the parts, in millimetres.
 
-.stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within 0.125 mm).
+.stl and .3mf: closed skins of triangles within ${PLATE_CHORD_MM} mm of the parts (the inside of a hollowed plate within ${INSIDE_CHORD_MM} mm).
   An STL names no unit: tell the reading program that the numbers are millimetres. A 3MF says so itself.
 .step: true surfaces, each part one closed solid: form, blocks and plates. Planes, cylinders and tori are exact; arch and scoop are
   smooth surfaces within ${SURFACE_MM} mm of the design's, the inside of a hollowed plate within ${INSIDE_MM} mm.
 
 Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre line at x = 0, seen from outside.
 back-arched and top-arched are flat below, their edge flat on top, for milling before the purfling; back-outside and top-outside have the
-edge scooped and rounded too; back-finished and top-finished are hollowed.
+edge scooped and rounded too; back-finished and top-finished are hollowed; back-whole and top-whole are as on the closed body: the edge
+rounded below too, as is done when the plates are on, and the sound holes cut, straight down to the gluing face as a mill cuts them.
+back-purfling-groove and top-purfling-groove are the groove itself, to be taken from the arched plate: bottom at its depth, walls upright.
 Leave an allowance of wood in your machine's program; the last of it is for gouge and scraper.
 
 Routers, mills and printers can hurt: clamp the work, wear eye and ear protection, draw off dust and fumes, never leave a
