@@ -28,8 +28,7 @@ export function ArchDrawing() {
     plate.value,
     async (asked) => quickBench.roughPlate(asked, plate.value),
   );
-  const place =
-    size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.4 : 0.27) : null;
+  const place = size && shown ? placeOf(size, shown) : null;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
       {size && looking.value === 'hand' && (
@@ -69,6 +68,14 @@ export function ArchDrawing() {
       )}
     </div>
   );
+}
+
+/** px. On a phone the ways of looking stand below the plate, not on it. */
+const WAYS_HEIGHT = 30;
+
+function placeOf(size: { readonly width: number; readonly height: number }, shown: ShownPlate): SheetPlace {
+  if (size.width >= 700) return sheetPlace(size, shown.lengthMm, shown.widthMm, 0.27);
+  return sheetPlace({ ...size, height: size.height - WAYS_HEIGHT }, shown.lengthMm, shown.widthMm, 0.4);
 }
 
 /** The lamp that lights whatever is looked at. */
