@@ -15,7 +15,8 @@ export async function buildPage(folder = join(root, 'dist', 'page')) {
     logLevel: 'error',
     configFile: false,
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-    worker: { format: 'iife' },
+    worker: { format: 'iife', plugins: () => [asciiOnly] },
+    plugins: [asciiOnly],
     build: {
       write: false,
       target: 'es2022',
@@ -47,6 +48,20 @@ export async function buildPage(folder = join(root, 'dist', 'page')) {
   writeFileSync(join(folder, 'service.js'), service);
   return path;
 }
+
+/** Browsers hold a script with a single letter beyond their first 256 at two bytes a letter: page and every worker hold their own. */
+const asciiOnly = {
+  name: 'ascii-only',
+  enforce: 'post',
+  generateBundle(_, bundle) {
+    for (const part of Object.values(bundle))
+      if (part.type === 'chunk')
+        part.code = part.code.replace(
+          /[^\0-\x7f]/g,
+          (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+        );
+  },
+};
 
 /** Script and style in the page, each let in by its hash; nothing else may run, and nothing may be fetched. */
 function oneFile(code, css) {

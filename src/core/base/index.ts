@@ -10,5 +10,6 @@ export {
 } from './checked.ts';
 export { type Box, distanceBetween, type Frame, type Point, point } from './frame.ts';
 export { KEEP_NOTHING, type Keeper, newestKeeper } from './keeper.ts';
+export { letGo } from './letGo.ts';
 export { seededNormal, seededRandom } from './random.ts';
 export { DRAFT_MM, SETTLED, TANGENT_RAD, WELD_MM, WRITE_MM } from './tolerance.ts';

@@ -1,2 +1,3 @@
 export { decodePictureHere } from './pictures.ts';
 export { pngOf } from './renderPicture.ts';
+export { viewOfPicture } from './viewOfPicture.ts';

@@ -2,6 +2,7 @@ import { accept, type Checked, type Picture, refuse } from '../../core/index.ts'
 import { focal35MmOf } from '../pictures/focalNote.ts';
 import { pictureHeader } from '../pictures/pictureHeader.ts';
 import { heicFaults, sizeFaults, unreadableFault } from '../pictures/pictureTrouble.ts';
+import { letGoOfPixels } from './letGoOfPixels.ts';
 
 /**
  * A photograph that was dropped or chosen, upright as the camera noted it, in eight-bit sRGB, on white where it is
@@ -32,7 +33,7 @@ export async function decodePictureHere(bytes: Uint8Array, name: string): Promis
 }
 
 /** Rows drawn at a time, so that a large picture is not held twice with its transparency. */
-const BAND_ROWS = 512;
+const BAND_ROWS = 256;
 
 function rgbOf(bitmap: ImageBitmap): Uint8Array {
   const { width, height } = bitmap;
@@ -46,14 +47,17 @@ function rgbOf(bitmap: ImageBitmap): Uint8Array {
     pen.fillStyle = '#ffffff';
     pen.fillRect(0, 0, width, rows);
     pen.drawImage(bitmap, 0, top, width, rows, 0, 0, width, rows);
-    const { data } = pen.getImageData(0, 0, width, rows);
+    const pixels = pen.getImageData(0, 0, width, rows);
+    const { data } = pixels;
     let to = 3 * top * width;
     for (let from = 0; from < data.length; from += 4) {
       rgb[to++] = data[from] as number;
       rgb[to++] = data[from + 1] as number;
       rgb[to++] = data[from + 2] as number;
     }
+    letGoOfPixels(pixels);
   }
   bitmap.close();
+  canvas.width = 0;
   return rgb;
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { viewOfPicture } from '../../host/browser/index.ts';
 import { aim, inHand, liftGlass, moveBarEnd, moveMark, putBar, putMark } from '../keeping/marking.ts';
 import { said } from '../keeping/saying.ts';
 import { photograph } from '../keeping/tracing.ts';
@@ -12,15 +13,44 @@ import { useSize } from './useSize.ts';
 const STEP = 1 / 800;
 const RING = 0.025;
 
+/** px of the long side as it is shown: more is seen under the glass. */
+const VIEW_PX = 1600;
+
 /** A photograph as it was taken, before anything is found in it; marks lie on it in its own pixels. */
 export function AskedDrawing() {
   const held = photograph.value;
   const { ref, size } = useSize<HTMLDivElement>();
   const [pixels, setPixels] = useState<{ readonly width: number; readonly height: number } | null>(null);
-  const image = useRef<HTMLImageElement>(null);
+  const [view, setView] = useState<string | null>(null);
+  // Never shown, so that it is decoded only under the glass.
+  const image = useRef<HTMLImageElement | null>(null);
   useEffect(() => {
     setPixels(null);
-    return liftGlass;
+    setView(null);
+    if (held === null) return liftGlass;
+    const whole = new Image();
+    image.current = whole;
+    let address: string | null = null;
+    let isGone = false;
+    const show = (small: Blob | null) => {
+      if (isGone) return;
+      address = small && URL.createObjectURL(small);
+      setView(address ?? held.address);
+    };
+    whole.onload = () => {
+      const { naturalWidth: width, naturalHeight: height } = whole;
+      const file = new Blob([held.bytes as Uint8Array<ArrayBuffer>]);
+      setPixels({ width, height });
+      viewOfPicture(file, { width, height }, VIEW_PX).then(show, () => show(null));
+    };
+    whole.onerror = () => show(null);
+    whole.src = held.address;
+    return () => {
+      isGone = true;
+      image.current = null;
+      if (address) URL.revokeObjectURL(address);
+      liftGlass();
+    };
   }, [held?.address]);
   if (held === null) return null;
   const scale = size && pixels ? Math.min(size.width / pixels.width, size.height / pixels.height) : 0;
@@ -43,15 +73,7 @@ export function AskedDrawing() {
   const bar = sight && barEnds.map(([x, y]) => `${sight.x + x * scale} ${sight.y + y * scale}`);
   return (
     <div ref={ref} class="sheet photograph">
-      <img
-        ref={image}
-        class="asked"
-        src={held.address}
-        alt={held.name}
-        onLoad={({ currentTarget: { naturalWidth: width, naturalHeight: height } }) =>
-          setPixels({ width, height })
-        }
-      />
+      {view && <img class="asked" src={view} alt={held.name} />}
       {sight && (
         <svg width={sight.width} height={sight.height} aria-hidden="true">
           <Marks marks={own} lie={sight} />

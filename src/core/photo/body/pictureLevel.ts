@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 import { labOf } from '../picture/labPicture.ts';
@@ -21,7 +22,10 @@ export interface PictureLevel {
   colours(kind: ColourKind): ColourSource;
   /** The gradient after a blur of about `sigmaPx` (steps of a quarter octave). */
   edges(sigmaPx: number): EdgeMap;
-  /** What was learned of a body's colours is gone, so that the next fit begins as if it were the first. */
+  /**
+   * What was learned of a body's colours is gone, so that the next fit begins as if it were the first, and so are the gradients, which are
+   * many times the picture and quickly made again. Nobody looks at an edge map that was given before.
+   */
   forgetBodies(): void;
 }
 
@@ -54,6 +58,8 @@ export function levelOf(
     },
     forgetBodies: () => {
       room.posterior.fill(0);
+      for (const { gx, gy } of edges.values()) letGo(gx, gy);
+      edges.clear();
     },
   };
 }

@@ -19,7 +19,7 @@ import { ribsShown } from './ribsShown.ts';
 import { smallPicture, timesEnlarged, traceReduced } from './smallPicture.ts';
 import { measureEdge } from './subPixelEdge.ts';
 import { stationsOfTemplate } from './templateStations.ts';
-import { knowledgeAt, lengthRange, type TraceLevels, traceLevels } from './traceLevels.ts';
+import { forgetBodies, knowledgeAt, lengthRange, type TraceLevels, traceLevels } from './traceLevels.ts';
 import {
   isLength,
   LEAST_SIDE_PX,
@@ -58,9 +58,15 @@ function tracedAnew(picture: Picture, options: TraceOptions): Checked<BodyTrace>
 }
 
 function traceInPicture(picture: Picture, options: TraceOptions): Checked<BodyTrace> {
-  const progress = options.progress ?? (() => undefined);
-  progress('looking for the body', 0);
+  options.progress?.('looking for the body', 0);
   const levels = traceLevels(picture, options);
+  const trace = traceOnLevels(picture, levels, options);
+  forgetBodies(levels);
+  return trace;
+}
+
+function traceOnLevels(picture: Picture, levels: TraceLevels, options: TraceOptions): Checked<BodyTrace> {
+  const progress = options.progress ?? (() => undefined);
   const known = (level: TraceLevels['fit']) => ({ level, known: knowledgeAt(level, options) });
   const found = findBodies(
     levels.pose,

@@ -1,4 +1,4 @@
-import { KEEP_NOTHING } from '../../base/index.ts';
+import { KEEP_NOTHING, letGo } from '../../base/index.ts';
 import { shrinkLinear, shrinkToLinear } from '../picture/linearPicture.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { TraceOptions } from './bodyTrace.ts';
@@ -23,9 +23,12 @@ export interface TraceLevels {
 export function traceLevels(picture: Picture, options: TraceOptions): TraceLevels {
   const masked = [...(options.masked ?? []), ...(options.hints?.excluded ?? [])];
   const keeper = options.keeper ?? KEEP_NOTHING;
-  const levels = keeper(picture, 'levels', masked, () => newLevels(picture, masked));
-  for (const level of Object.values(levels)) level.forgetBodies();
-  return levels;
+  return keeper(picture, 'levels', masked, () => newLevels(picture, masked));
+}
+
+/** A trace is done with them: nothing of it is left in what may be kept for the next one. */
+export function forgetBodies({ finish, fit, coarse, pose }: TraceLevels): void {
+  for (const level of [finish, fit, coarse, pose]) level.forgetBodies();
 }
 
 function newLevels(picture: Picture, masked: Parameters<typeof levelOf>[2]): TraceLevels {
@@ -39,12 +42,14 @@ function newLevels(picture: Picture, masked: Parameters<typeof levelOf>[2]): Tra
   const middle = shrinkLinear(large, fit / finish);
   const rough = shrinkLinear(middle, coarse / fit);
   const small = shrinkLinear(rough, pose / coarse);
-  return {
+  const levels = {
     finish: levelOf(large, finish, masked),
     fit: levelOf(middle, fit, masked),
     coarse: levelOf(rough, coarse, masked),
     pose: levelOf(small, pose, masked),
   };
+  letGo(...[large, middle, rough, small].flatMap(({ planes }) => planes));
+  return levels;
 }
 
 /** What the maker told, in px of a level. */
