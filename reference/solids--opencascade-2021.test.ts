@@ -46,6 +46,7 @@ import {
   hollowedShape,
   INSIDE_MM,
   SURFACE_MM,
+  underRound,
 } from '../src/core/solid/index.ts';
 import { integrateInside } from '../src/core/surface/index.ts';
 import { stepSenseFaults } from '../test/laws/stepSenses.ts';
@@ -389,3 +390,64 @@ test.each(FAMILIES.flatMap((family) => (['back', 'top'] as const).map((plate) =>
   },
   120_000,
 );
+
+test.each(['violin'] as const)(
+  'the whole back of a %s, rounded below too',
+  (family) => {
+    const { hollows, plan, design } = instrumentOf(family);
+    const outline = plan.outline.chain;
+    const [edged, hollowed] = [edgedShape(hollows.back.arch, outline), hollowedShape(hollows.back)];
+    const radiusMm = design.values.edgeUnderRounding?.value ?? 0;
+    const under = edged.ok ? underRound(edged.value, radiusMm) : null;
+    if (!edged.ok || !hollowed.ok || !under) throw new Error('no surfaces');
+    const square = python<ReadFaces>(FACES, writeEdgedStep('back', edged.value, hollowed.value));
+    const round = python<ReadFaces>(FACES, writeEdgedStep('back', edged.value, hollowed.value, under));
+    expect(round.solids).toBe(1);
+    const tori = round.faces.filter(({ kind }) => kind === 'Torus');
+    expect(tori.length).toBe(2 * segments(outline).filter((side) => arcOf(side) !== null).length);
+    const below = round.faces.flatMap(({ places }) => places.filter(([, , z]) => z > 0 && z < radiusMm));
+    const onRound = below.filter(([x, y]) => nearestOn(outline, point<'body'>(x, y)).distanceMm < radiusMm);
+    expect(onRound.length).toBeGreaterThan(1000);
+    for (const [x, y, z] of onRound) {
+      const { distanceMm } = nearestOn(outline, point<'body'>(x, y));
+      const off = Math.abs(Math.hypot(radiusMm - distanceMm, radiusMm - z) - radiusMm);
+      expect(off, `${x}, ${y}, ${z}`).toBeLessThan(SURFACE_MM);
+    }
+    // The wood between a square edge and a quarter circle, layer by layer from the areas inside the edge.
+    const layers = 200;
+    let lostMm3 = 0;
+    for (let layer = 0; layer < layers; layer++) {
+      const down = 1 - (layer + 0.5) / layers;
+      const [line] = offsetChain(outline, -radiusMm * (1 - Math.sqrt(1 - down ** 2)), { join: 'mitre' });
+      lostMm3 += ((areaOf(outline) - areaOf(line ?? outline)) * radiusMm) / layers;
+    }
+    expect(Math.abs((square.volume - round.volume) / lostMm3 - 1)).toBeLessThan(0.01);
+  },
+  60_000,
+);
+
+/** What a body takes from a plate, cut by the kernel itself. */
+const TAKEN = `
+import gmsh, json, sys
+gmsh.initialize(); gmsh.option.setNumber('General.Terminal', 0); occ = gmsh.model.occ
+plate = occ.importShapes(sys.argv[1]); body = occ.importShapes(sys.stdin.read())
+taken, _ = occ.intersect(plate, body)
+print(json.dumps({'pieces': len([one for one in taken if one[0] == 3]), 'volume': sum(occ.getMass(*one) for one in taken if one[0] == 3)}))
+`;
+
+test('a sound hole taken from the hollowed top takes the wood between its outside and inside', () => {
+  const { hollows, plan, plates, soundHoles } = instrumentOf('violin');
+  const [edged, hollowed] = [edgedShape(hollows.top.arch, plan.outline.chain), hollowedShape(hollows.top)];
+  if (!edged.ok || !hollowed.ok) throw new Error('no surfaces');
+  const hole = { outer: soundHoles.treble, holes: [], fromZMm: -2, toZMm: plates.top.archHeightMm + 2 };
+  const path = join(folder, 'hole.step');
+  writeFileSync(path, writeStep('hole', hole));
+  const plate = writeEdgedStep('top', edged.value, hollowed.value);
+  const taken = python<{ pieces: number; volume: number }>(TAKEN, plate, path);
+  expect(taken.pieces).toBe(1);
+  let woodMm3 = 0;
+  integrateInside([soundHoles.treble], 1, (x, y, areaMm2) => {
+    woodMm3 += areaMm2 * (plateHeight(plates.top, x, y, 'finished') - insideHeight(hollows.top, x, y));
+  });
+  expect(Math.abs(taken.volume / woodMm3 - 1)).toBeLessThan(0.002);
+}, 60_000);

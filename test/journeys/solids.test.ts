@@ -65,9 +65,13 @@ test('every part comes as a skin twice, and as STEP what true surfaces can hold'
     'back-outside',
     'back-finished',
     'top-finished',
+    'back-whole',
+    'top-purfling-groove',
+    'top-sound-hole-bass',
   ])
     expect(ways.get(part), part).toEqual(['3mf', 'step', 'stl']);
   expect(ways.get('garland')).toEqual(['3mf', 'stl']);
+  expect(ways.get('top-whole')).toEqual(['3mf', 'stl']);
   expect(readdirSync(join(folder.path, 'pack', 'solid')).length).toBe(solids.length + 1);
 });
 

@@ -9,6 +9,8 @@ export interface StepWalls {
   readonly bottomLoop: readonly string[];
   /** The upper edge over each side and the vertex that it starts from, as the walls run: round an outer line anticlockwise. */
   readonly tops: readonly { readonly edge: string; readonly vertex: string }[];
+  /** The same of the lower edge. */
+  readonly bottoms: readonly { readonly edge: string; readonly vertex: string }[];
 }
 
 /**
@@ -29,6 +31,7 @@ export function stepWalls(
     faces: walls.map((wall, index) => wall.face((walls[(index + 1) % walls.length] as Wall).upright)),
     topLoop: walls.map(({ top }) => stepOriented(file, top, true)),
     tops: walls.map(({ top, high }) => ({ edge: top, vertex: high })),
+    bottoms: walls.map(({ bottom, low }) => ({ edge: bottom, vertex: low })),
     bottomLoop: walls.toReversed().map(({ bottom }) => stepOriented(file, bottom, false)),
   };
 }
@@ -38,6 +41,7 @@ interface Wall {
   readonly bottom: string;
   readonly top: string;
   readonly high: string;
+  readonly low: string;
   readonly upright: string;
   readonly face: (nextUpright: string) => string;
 }
@@ -67,7 +71,7 @@ function wallsOf(file: StepEntities, loop: Chain<'body'>, fromZ: number, toZ: nu
       const { surface, sense } = surfaceOver(file, side, fromZ);
       return stepFace(file, surface, sense, [round]);
     };
-    return { bottom, top, high: from.high, upright, face };
+    return { bottom, top, high: from.high, low: from.low, upright, face };
   });
 }
 

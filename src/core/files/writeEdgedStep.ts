@@ -1,6 +1,6 @@
 import type { Point } from '../base/index.ts';
 import { arcOf, headingOn, type Segment, segments } from '../curve/index.ts';
-import type { EdgedShape, HollowedShape } from '../solid/index.ts';
+import type { EdgedShape, HollowedShape, UnderRound } from '../solid/index.ts';
 import { patchBorder, type SpacePlace } from '../surface/index.ts';
 import { type StepEntities, stepNumber } from './stepEntities.ts';
 import { stepFile } from './stepFile.ts';
@@ -13,23 +13,48 @@ import { type StepWalls, stepEdgeAlong, stepWalls } from './stepWalls.ts';
 const UNCERTAINTY = '5.E-04';
 
 /**
- * The finished outside of a plate over its gluing face, flat below or with its hollow, as a STEP file (ISO 10303-21, AP 214): one
- * solid. Walls, gluing face and the round of the edge are exact planes, cylinders and tori; scoop and arch, ramp and floor of the
- * hollow bicubic B-spline surfaces, in millimetres.
+ * The finished outside of a plate over its gluing face, flat below or with its hollow, its edge square below or rounded, as a STEP
+ * file (ISO 10303-21, AP 214): one solid. Walls, gluing face and the rounds of the edge are exact planes, cylinders and tori; scoop
+ * and arch, ramp and floor of the hollow bicubic B-spline surfaces, in millimetres.
  */
-export function writeEdgedStep(title: string, shape: EdgedShape, hollow?: HollowedShape): string {
+export function writeEdgedStep(
+  title: string,
+  shape: EdgedShape,
+  hollow?: HollowedShape,
+  under?: UnderRound,
+): string {
   return stepFile(title, UNCERTAINTY, (file) => {
     const { outline, edgeHeightMm, crestInsetMm } = shape;
-    const walls = stepWalls(file, outline, 0, edgeHeightMm - crestInsetMm, 'outer');
-    const crest = crestEdges(file, shape);
-    const rounds = roundFaces(file, shape, walls, crest);
+    const walls = stepWalls(file, outline, under?.radiusMm ?? 0, edgeHeightMm - crestInsetMm, 'outer');
+    const crest = lineEdges(file, outline, shape.crest, edgeHeightMm);
+    const above: StepRound = {
+      radiusMm: crestInsetMm,
+      axisMm: edgeHeightMm - crestInsetMm,
+      places: shape.crest,
+      mitres: shape.mitres,
+      low: walls.tops,
+      high: crest,
+    };
+    const rounds = roundFaces(file, outline, above);
     const { scoops, channel } = scoopFaces(file, shape, crest);
     const dome = stepFace(file, stepSplineSurface(file, shape.arch), '.T.', [channel]);
     const { faces, borders } = hollow ? stepHollow(file, hollow) : { faces: [], borders: [] };
-    const gluing = stepLevelFace(file, 0, '.F.', [walls.bottomLoop, ...borders]);
-    const skin = [...walls.faces, ...rounds, ...scoops, dome, gluing, ...faces];
+    const below = under ? underFaces(file, outline, under, walls) : { faces: [], loop: walls.bottomLoop };
+    const gluing = stepLevelFace(file, 0, '.F.', [below.loop, ...borders]);
+    const skin = [...walls.faces, ...below.faces, ...rounds, ...scoops, dome, gluing, ...faces];
     return file.add(`CLOSED_SHELL('',(${skin.join(',')}))`);
   });
+}
+
+/** The round below the edge, and the loop of its foot as the gluing face inside runs along it. */
+function underFaces(file: StepEntities, outline: EdgedShape['outline'], under: UnderRound, walls: StepWalls) {
+  const { radiusMm, places, mitres } = under;
+  const foot = lineEdges(file, outline, places, 0);
+  const round: StepRound = { radiusMm, axisMm: radiusMm, places, mitres, low: foot, high: walls.bottoms };
+  return {
+    faces: roundFaces(file, outline, round),
+    loop: foot.toReversed().map(({ edge }) => stepOriented(file, edge, false)),
+  };
 }
 
 interface CrestEdge {
@@ -37,13 +62,18 @@ interface CrestEdge {
   readonly edge: string;
 }
 
-/** The crest over each side of the outline, with the vertex that it starts from. */
-function crestEdges(file: StepEntities, { outline, crest, edgeHeightMm }: EdgedShape): readonly CrestEdge[] {
-  const sides = crestSides(outline, crest);
-  const vertices = crest.map(({ x, y }) => stepVertex(file, [x, y, edgeHeightMm]));
+/** A level line inside each side of the outline, crest or foot, with the vertices that its edges start from. */
+function lineEdges(
+  file: StepEntities,
+  outline: EdgedShape['outline'],
+  places: readonly Point<'body'>[],
+  zMm: number,
+): readonly CrestEdge[] {
+  const sides = crestSides(outline, places);
+  const vertices = places.map(({ x, y }) => stepVertex(file, [x, y, zMm]));
   return sides.map((side, k) => {
     const [vertex, next] = [vertices[k] as string, vertices[(k + 1) % vertices.length] as string];
-    return { vertex, edge: stepEdgeAlong(file, side, edgeHeightMm, vertex, next) };
+    return { vertex, edge: stepEdgeAlong(file, side, zMm, vertex, next) };
   });
 }
 
@@ -63,56 +93,60 @@ function crestSides(
   });
 }
 
-/** The round between wall and crest, a face over each side of the outline. */
-function roundFaces(
-  file: StepEntities,
-  shape: EdgedShape,
-  { tops }: StepWalls,
-  crest: readonly CrestEdge[],
-): readonly string[] {
-  const sides = segments(shape.outline);
+/** A round of the edge: a quarter circle between the wall and a level line inside it, whose edges are those below and above it. */
+interface StepRound {
+  readonly radiusMm: number;
+  /** Height of its middle. */
+  readonly axisMm: number;
+  readonly places: readonly Point<'body'>[];
+  readonly mitres: EdgedShape['mitres'];
+  readonly low: readonly CrestEdge[];
+  readonly high: readonly CrestEdge[];
+}
+
+/** A round, a face over each side of the outline. */
+function roundFaces(file: StepEntities, outline: EdgedShape['outline'], round: StepRound): readonly string[] {
+  const sides = segments(outline);
   const seams = sides.map((side, k) => {
-    const [low, high] = [tops[k]?.vertex as string, crest[k]?.vertex as string];
-    return file.add(`EDGE_CURVE('',${low},${high},${seamCurve(file, shape, side, k)},.T.)`);
+    const [low, high] = [round.low[k]?.vertex as string, round.high[k]?.vertex as string];
+    return file.add(`EDGE_CURVE('',${low},${high},${seamCurve(file, round, side, k)},.T.)`);
   });
   return sides.map((side, k) => {
     const next = seams[(k + 1) % seams.length] as string;
     const loop = [
-      stepOriented(file, tops[k]?.edge as string, true),
+      stepOriented(file, round.low[k]?.edge as string, true),
       stepOriented(file, next, true),
-      stepOriented(file, crest[k]?.edge as string, false),
+      stepOriented(file, round.high[k]?.edge as string, false),
       stepOriented(file, seams[k] as string, false),
     ];
-    return stepFace(file, roundSurface(file, shape, side), '.T.', [loop]);
+    return stepFace(file, roundSurface(file, round, side), '.T.', [loop]);
   });
 }
 
-/** From the wall up to the crest at a vertex: a quarter circle square to the edge, or in a corner the curve over its mitre. */
-function seamCurve(file: StepEntities, shape: EdgedShape, side: Segment<'body'>, k: number): string {
-  const { edgeHeightMm, crestInsetMm } = shape;
-  const mitre = shape.mitres[k];
+/** Up a round at a vertex: a quarter circle square to the edge, or in a corner the curve over its mitre. */
+function seamCurve(file: StepEntities, round: StepRound, side: Segment<'body'>, k: number): string {
+  const mitre = round.mitres[k];
   if (mitre) return stepSpaceCurve(file, mitre);
-  const inside = shape.crest[k] as Point<'body'>;
+  const inside = round.places[k] as Point<'body'>;
   const heading = headingOn(side, 0);
-  // Turns up out of the wall about the direction of travel.
+  // Turns up out of the wall, or up into it, about the direction of travel.
   const axis: SpacePlace = [-Math.cos(heading), -Math.sin(heading), 0];
   const outward: SpacePlace = [Math.sin(heading), -Math.cos(heading), 0];
-  const place = stepAxes(file, [inside.x, inside.y, edgeHeightMm - crestInsetMm], axis, outward);
-  return file.add(`CIRCLE('',${place},${stepNumber(crestInsetMm)})`);
+  const place = stepAxes(file, [inside.x, inside.y, round.axisMm], axis, outward);
+  return file.add(`CIRCLE('',${place},${stepNumber(round.radiusMm)})`);
 }
 
-function roundSurface(file: StepEntities, { edgeHeightMm, crestInsetMm }: EdgedShape, side: Segment<'body'>) {
-  const zMm = edgeHeightMm - crestInsetMm;
-  const radius = stepNumber(crestInsetMm);
+function roundSurface(file: StepEntities, { radiusMm, axisMm }: StepRound, side: Segment<'body'>): string {
+  const radius = stepNumber(radiusMm);
   const arc = arcOf(side);
   if (arc) {
     const { x, y } = arc.centre;
-    const major = arc.radiusMm - Math.sign(arc.sweepRad) * crestInsetMm;
-    return file.add(`TOROIDAL_SURFACE('',${stepAxes(file, [x, y, zMm])},${stepNumber(major)},${radius})`);
+    const major = arc.radiusMm - Math.sign(arc.sweepRad) * radiusMm;
+    return file.add(`TOROIDAL_SURFACE('',${stepAxes(file, [x, y, axisMm])},${stepNumber(major)},${radius})`);
   }
   const heading = headingOn(side, 0);
   const [alongX, alongY] = [Math.cos(heading), Math.sin(heading)];
-  const at: SpacePlace = [side.start.x - crestInsetMm * alongY, side.start.y + crestInsetMm * alongX, zMm];
+  const at: SpacePlace = [side.start.x - radiusMm * alongY, side.start.y + radiusMm * alongX, axisMm];
   const place = stepAxes(file, at, [alongX, alongY, 0], [0, 0, 1]);
   return file.add(`CYLINDRICAL_SURFACE('',${place},${radius})`);
 }

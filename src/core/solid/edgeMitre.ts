@@ -35,15 +35,23 @@ function depthIn(side: Segment<'body'>, x: number, y: number) {
 /** rad of the round between two knots of the curve over a mitre: met there to less than a ten-thousandth of a millimetre. */
 const KNOT_RAD = Math.PI / 24;
 
-/** The curve in which the rounds over both sides of a corner meet, from the wall up to the crest. */
+/** A round of the edge: how deep it goes inside the line, and from what height it goes up or down, 1 or −1, so far as well. */
+export interface EdgeRound {
+  readonly radiusMm: number;
+  readonly wallMm: number;
+  readonly way: 1 | -1;
+}
+
+/** The curve in which the rounds over both sides of a corner meet, from the wall to the level place inside it, or back. */
 export function mitreCurve(
   before: Segment<'body'>,
   after: Segment<'body'>,
-  crestInsetMm: number,
-  edgeHeightMm: number,
+  { radiusMm, wallMm, way }: EdgeRound,
 ): SpaceCurve {
-  return spaceCurve(cubicKnots([0, Math.PI / 2], KNOT_RAD), (turnRad) => {
-    const { x, y } = mitrePlace(before, after, crestInsetMm * (1 - Math.cos(turnRad)));
-    return [x, y, edgeHeightMm - crestInsetMm * (1 - Math.sin(turnRad))];
+  return spaceCurve(cubicKnots([0, Math.PI / 2], KNOT_RAD), (at) => {
+    // A round below is run along from its foot up, as a round above is from the wall.
+    const turnRad = way === 1 ? at : Math.PI / 2 - at;
+    const { x, y } = mitrePlace(before, after, radiusMm * (1 - Math.cos(turnRad)));
+    return [x, y, wallMm + way * radiusMm * Math.sin(turnRad)];
   });
 }

@@ -75,7 +75,8 @@ export function edgedShape(plate: PlateArch, anyOutline: Chain<'body'>): Checked
   const sides = segments(outline);
   const mitres = sides.map((side, k) => {
     const before = sides.at(k - 1) ?? side;
-    return crest.corners.includes(k) ? mitreCurve(before, side, crestInsetMm, edgeHeightMm) : null;
+    const round = { radiusMm: crestInsetMm, wallMm: edgeHeightMm - crestInsetMm, way: 1 } as const;
+    return crest.corners.includes(k) ? mitreCurve(before, side, round) : null;
   });
   const [round, spans] = [channelRound(plate), spansOf(outline)];
   let leastMm = Number.POSITIVE_INFINITY;
@@ -100,6 +101,28 @@ export function edgedShape(plate: PlateArch, anyOutline: Chain<'body'>): Checked
     need: `an outside that is met within ${SURFACE_MM} mm, to be written as STEP`,
     remedy: 'use the STL or 3MF of this plate, or smooth the arch',
   });
+}
+
+/** The round below an edge, from the wall down to the gluing face. */
+export interface UnderRound {
+  readonly radiusMm: number;
+  /** The gluing face's edge inside every vertex of the outline. */
+  readonly places: readonly Point<'body'>[];
+  /** Over each vertex from the gluing face up to the wall: a curve where the outline has a corner. */
+  readonly mitres: readonly (SpaceCurve | null)[];
+}
+
+/** The round below the edge of a shape, or null where it does not follow the outline side by side or leaves no wall. */
+export function underRound(shape: EdgedShape, radiusMm: number): UnderRound | null {
+  const { outline, edgeHeightMm, crestInsetMm } = shape;
+  const foot = radiusMm > 0 && radiusMm + crestInsetMm < edgeHeightMm ? crestOf(outline, radiusMm) : null;
+  if (!foot) return null;
+  const sides = segments(outline);
+  const round = { radiusMm, wallMm: radiusMm, way: -1 } as const;
+  const mitres = sides.map((side, k) =>
+    foot.corners.includes(k) ? mitreCurve(sides.at(k - 1) ?? side, side, round) : null,
+  );
+  return { radiusMm, places: foot.places, mitres };
 }
 
 interface Crest {

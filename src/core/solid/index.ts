@@ -1,6 +1,6 @@
 export { type ArchedShape, archedShape, SURFACE_MM } from './archedShape.ts';
 export { type Board } from './board.ts';
-export { type EdgedShape, edgedShape } from './edgedShape.ts';
+export { type EdgedShape, edgedShape, type UnderRound, underRound } from './edgedShape.ts';
 export { type HollowedShape, hollowedShape, INSIDE_MM } from './hollowedShape.ts';
 export { instrumentSolids, type NamedSolid } from './instrumentSolids.ts';
 export { type Mesh, meshBox, meshVolume } from './mesh.ts';

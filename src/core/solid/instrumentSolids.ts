@@ -3,7 +3,7 @@ import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.t
 import type { HollowPlate, Instrument } from '../instrument/index.ts';
 import { type ArchedShape, archedShape } from './archedShape.ts';
 import type { Board } from './board.ts';
-import { type EdgedShape, edgedShape } from './edgedShape.ts';
+import { type EdgedShape, edgedShape, type UnderRound, underRound } from './edgedShape.ts';
 import { type HollowedShape, hollowedShape } from './hollowedShape.ts';
 import type { Mesh } from './mesh.ts';
 import { meshFlaws } from './meshFlaws.ts';
@@ -22,6 +22,8 @@ export interface NamedSolid {
   readonly edged?: EdgedShape;
   /** Of a plate that has `edged` too. */
   readonly hollowed?: HollowedShape;
+  /** Of a plate that has `edged` too. */
+  readonly under?: UnderRound;
   /** What it could not be given. */
   readonly findings: readonly Finding[];
 }
@@ -40,6 +42,18 @@ export function instrumentSolids(instrument: Instrument): Checked<readonly Named
     ? refuse(...faults)
     : accept(made.flatMap((solid) => (solid.ok ? [solid.value] : [])));
 }
+
+/** The sound holes as bodies, to be taken from the hollowed top: from under its gluing face to over its arch. */
+function soundHoleBodies({ soundHoles, plates }: Instrument): readonly NamedBoard[] {
+  const heights = { fromZMm: -BEYOND_MM, toZMm: plates.top.archHeightMm + BEYOND_MM };
+  return [
+    { name: 'top-sound-hole-treble', title: 'Sound hole, treble side', outer: soundHoles.treble },
+    { name: 'top-sound-hole-bass', title: 'Sound hole, bass side', outer: soundHoles.bass },
+  ].map((hole) => ({ ...hole, holes: [], ...heights }));
+}
+
+/** mm that a body to be taken away reaches beyond what it is taken from: faces that touch confuse programs. */
+const BEYOND_MM = 2;
 
 interface NamedBoard extends Board {
   readonly name: string;
@@ -75,6 +89,7 @@ function boards(instrument: Instrument): readonly NamedBoard[] {
       ];
     }),
     ...grooves(instrument),
+    ...soundHoleBodies(instrument),
   ];
 }
 
@@ -131,7 +146,7 @@ function plateSolids({ design, hollows, plan, soundHoles }: Instrument): readonl
   const underRoundingMm = design.values.edgeUnderRounding?.value ?? 0;
   return (['back', 'top'] as const).flatMap((plate) => {
     const openings = plate === 'top' ? [soundHoles.treble, soundHoles.bass] : [];
-    const surfaces = trueSurfaces(hollows[plate], outline);
+    const surfaces = trueSurfaces(hollows[plate], outline, underRoundingMm);
     const insideAt = rememberedInside(hollows[plate]);
     return PLATE_STAGES.map(({ name, words, plan: stage }): Checked<NamedSolid> => {
       const work =
@@ -144,15 +159,17 @@ function plateSolids({ design, hollows, plan, soundHoles }: Instrument): readonl
   });
 }
 
-type TrueSurfaces = Pick<NamedSolid, 'arched' | 'edged' | 'hollowed' | 'findings'>;
+type TrueSurfaces = Pick<NamedSolid, 'arched' | 'edged' | 'hollowed' | 'under' | 'findings'>;
 
 /** The true surfaces of a plate at each stage; where they cannot be made, why. */
 function trueSurfaces(
   plate: HollowPlate,
   outline: Chain<'body'>,
+  underRoundingMm: number,
 ): Readonly<Record<(typeof PLATE_STAGES)[number]['name'], TrueSurfaces>> {
   const arched = archedShape(plate.arch, outline);
   const edged = edgedShape(plate.arch, outline);
+  const under = edged.ok && plate.arch.plate === 'back' ? underRound(edged.value, underRoundingMm) : null;
   // Without an outside there is nothing to hollow: what it lacks is told once.
   const hollowed = edged.ok ? hollowedShape(plate) : null;
   const lacking = (shape: Checked<unknown> | null): readonly Finding[] =>
@@ -164,6 +181,10 @@ function trueSurfaces(
       ...(edged.ok && hollowed?.ok && { edged: edged.value, hollowed: hollowed.value }),
       findings: lacking(hollowed),
     },
-    whole: { findings: [] },
+    whole: {
+      // A top's holes are bodies of their own: where they run over a block no one surface lies under them.
+      ...(edged.ok && hollowed?.ok && under && { edged: edged.value, hollowed: hollowed.value, under }),
+      findings: [],
+    },
   };
 }

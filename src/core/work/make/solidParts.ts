@@ -29,7 +29,8 @@ Plates lie with their gluing face on z = 0, the lower end at y = 0, the centre l
 back-arched and top-arched are flat below, their edge flat on top, for milling before the purfling; back-outside and top-outside have the
 edge scooped and rounded too; back-finished and top-finished are hollowed; back-whole and top-whole are as on the closed body: the edge
 rounded below too, as is done when the plates are on, and the sound holes cut, straight down to the gluing face as a mill cuts them.
-back-purfling-groove and top-purfling-groove are the groove itself, to be taken from the arched plate: bottom at its depth, walls upright.
+back-purfling-groove and top-purfling-groove are the groove itself, to be taken from the arched plate: bottom at its depth, walls upright;
+top-sound-hole-treble and top-sound-hole-bass the holes, to be taken from top-finished (for top-whole has no .step).
 Leave an allowance of wood in your machine's program; the last of it is for gouge and scraper.
 
 Routers, mills and printers can hurt: clamp the work, wear eye and ear protection, draw off dust and fumes, never leave a
@@ -73,8 +74,8 @@ export function solidParts(instrument: Instrument): Checked<SolidParts> {
   return accept({ parts: [...files, readme], findings: solids.value.flatMap(({ findings }) => findings) });
 }
 
-function stepOf({ board, arched, edged, hollowed }: NamedSolid, words: string): string | null {
+function stepOf({ board, arched, edged, hollowed, under }: NamedSolid, words: string): string | null {
   if (board) return writeStep(words, board);
   if (arched) return writePlateStep(words, arched);
-  return edged ? writeEdgedStep(words, edged, hollowed) : null;
+  return edged ? writeEdgedStep(words, edged, hollowed, under) : null;
 }
