@@ -69,10 +69,19 @@ test('a bar as high at its ends as at the bridge is a plain strip of wood', () =
 
 test.each<[string, Partial<Record<ValueName, number>>, string]>([
   ['a bar longer than the body', { barLength: 400 }, 'bar.place barLength'],
-  ['a bar over the centre line', { barThickness: 25 }, 'bar.place barThickness'],
+  ['a bar over the centre line', { barThickness: 25 }, 'bar.place bridgeFeet, footBeyondBar, barThickness'],
+  [
+    'a bridge too narrow for the bar',
+    { bridgeFeet: 10 },
+    'bar.place bridgeFeet, footBeyondBar, barThickness',
+  ],
   ['a bar without height', { barHeight: 0 }, 'bar.size barHeight'],
   ['a post without number', { postDiameter: Number.NaN }, 'bar.size postDiameter'],
-  ['a post as wide as the bridge', { postDiameter: 50 }, 'post.place postDiameter'],
+  [
+    'a post as wide as the bridge',
+    { postDiameter: 50 },
+    'post.place bridgeFeet, footBeyondBar, postDiameter',
+  ],
 ])('%s is refused', (_what, changes, expected) => {
   const design = sample('violin');
   const values = { ...design.values };

@@ -66,9 +66,11 @@ export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body
     point<'body'>(-side * (barShare * halfAt(yMm) + half), yMm),
   ) as [PlateArea['from'], PlateArea['to']];
   const faults: Fault[] = [];
-  if (!(barShare > 0 && to.y > from.y && [from, to].every((at) => containsPoint(outline, at))))
-    faults.push(astray('bar', barShare > 0 ? 'barLength' : 'barThickness'));
-  if (!(side * post.x > 0 && containsPoint(outline, post))) faults.push(astray('post', 'postDiameter'));
+  if (!(barShare > 0)) faults.push(acrossCentre('bar', 'barThickness', value));
+  else if (!(to.y > from.y && [from, to].every((at) => containsPoint(outline, at))))
+    faults.push(offPlate('bar', 'barLength'));
+  if (!(side * post.x > 0)) faults.push(acrossCentre('post', 'postDiameter', value));
+  else if (!containsPoint(outline, post)) faults.push(offPlate('post', 'postDiameter'));
   if (faults.length > 0) return refuse(...faults);
   return accept({
     post: { name: 'post', from: post, to: post, halfWidthMm: postMm },
@@ -96,13 +98,27 @@ function noLength(name: ValueName, value: number): Fault {
   };
 }
 
-function astray(what: 'bar' | 'post', at: ValueName): Fault {
+function acrossCentre(
+  what: 'bar' | 'post',
+  wide: 'barThickness' | 'postDiameter',
+  value: (name: ValueName) => number,
+): Fault {
+  return {
+    code: `${what}.place`,
+    at: `bridgeFeet, footBeyondBar, ${wide}`,
+    found: `under half of ${value('bridgeFeet')} mm, less ${value('footBeyondBar')} mm, a ${what} of ${value(wide)} mm would stand across the centre line`,
+    need: `a ${what} on its own half of the top, under a foot of the bridge`,
+    remedy: 'check these three numbers',
+  };
+}
+
+function offPlate(what: 'bar' | 'post', at: ValueName): Fault {
   return {
     code: `${what}.place`,
     at,
-    found: `a ${what} that would stand off the plate, or across the centre line`,
+    found: `a ${what} that would stand off the plate`,
     need: `a ${what} on its own half of the top, under a foot of the bridge`,
-    remedy: 'check the width of the bridge feet, the body stop, and the sizes of bar and post',
+    remedy: 'check the body stop, the width of the bridge feet, and the sizes of bar and post',
   };
 }
 
