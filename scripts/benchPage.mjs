@@ -8,12 +8,14 @@ import sharp from 'sharp';
 import { buildPage } from './buildPage.mjs';
 import { root } from './prepare.mjs';
 
-const MOVES = 120;
-const RELEASES = 12;
+const MOVES = { 1: 120, 4: 60 };
+const RELEASES = 10;
 /** Full speed and slowed: what may take how long, ms. */
 const TARGETS = { 1: { drag: 16, release: 100 }, 4: { drag: 100, release: 400 } };
 const FIRST_VIEW_MS = 2000;
 const MEMORY_MB = 300;
+/** What comes by itself later: checks, and the fine light that waits for a rest of its own. */
+const LATER = ['check', 'light'];
 const PHOTOGRAPH_PX = { width: 4000, height: 3000 };
 
 const address = pathToFileURL(await buildPage()).href;
@@ -137,7 +139,7 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
     globalThis.watched.asked.length = 0;
   });
   // Moves come at no fixed place of a frame, and each after the answer to the one before.
-  for (let step = 21; step <= 20 + MOVES; step++) {
+  for (let step = 21; step <= 20 + MOVES[slowed]; step++) {
     await mouse('mouseMoved', offset(step) * alongX, offset(step) * alongY);
     await page.waitForTimeout(40 + ((step * 7) % 17) + 40 * (slowed - 1));
   }
@@ -157,9 +159,10 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
   ]);
   await mouse('mouseReleased', 0, 0);
   const released = [];
+  const all = [];
   const checked = [];
+  await atRest(page);
   for (let step = 1; step <= RELEASES; step++) {
-    await page.waitForTimeout(700 * Math.sqrt(slowed));
     const at = await page.getByRole('slider', { name: handle }).boundingBox();
     const press = (type, d) =>
       session.send('Input.dispatchMouseEvent', {
@@ -181,23 +184,48 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
       globalThis.watched.asked.length = 0;
     });
     await press('mouseReleased', 4 * (step % 2 === 0 ? 2 : -2));
-    await page.waitForTimeout(900 * Math.sqrt(slowed));
+    await atRest(page);
     const now = await page.evaluate(() => globalThis.watched);
     const up = now.painted.moves.find(({ kind }) => kind === 'pointerup');
     if (!up) continue;
-    const isCheck = ({ what }) => what === 'check';
-    const last = (list) => Math.max(...list.map(({ answeredAt }) => answeredAt ?? Number.NaN));
-    // The fine light waits for a rest of its own.
-    const quick = now.asked.filter((one) => !isCheck(one) && one.what !== 'light');
-    const settled = now.painted.all.find((time) => time >= last(quick));
-    if (settled !== undefined) released.push(settled - up.from);
-    checked.push(last(now.asked.filter(isCheck)) - up.from);
+    const drawn = paintedAfter(now, ({ what }) => !LATER.includes(what) && what !== 'allNumbers');
+    const every = paintedAfter(now, ({ what }) => !LATER.includes(what));
+    if (drawn !== undefined) released.push(drawn - up.from);
+    if (every !== undefined) all.push(every - up.from);
+    checked.push(lastAnswer(now.asked.filter(({ what }) => what === 'check')) - up.from);
   }
   say(`${stop}, let go, slowed ${slowed} x`, [
-    ['everything drawn and every number', released, TARGETS[slowed].release],
+    ['everything drawn, with its numbers', released, TARGETS[slowed].release],
+    ['every number, weights and fits too', all],
     ['checked', checked.filter((time) => !Number.isNaN(time))],
   ]);
   await context.close();
+}
+
+function lastAnswer(asked) {
+  return Math.max(...asked.map(({ answeredAt }) => answeredAt ?? Number.NaN));
+}
+
+/** The frame that shows the last of the answers; none where one was not answered, or nothing was drawn after it. */
+function paintedAfter({ asked, painted }, isMeant) {
+  const last = lastAnswer(asked.filter(isMeant));
+  return painted.all.find((time) => time >= last);
+}
+
+/** Until every question is answered and nothing was painted for a while. */
+async function atRest(page) {
+  await page.waitForTimeout(150);
+  await page
+    .waitForFunction(
+      () => {
+        const { asked, painted } = globalThis.watched;
+        const isAnswered = asked.every(({ answeredAt }) => answeredAt !== undefined);
+        return isAnswered && performance.now() - (painted.all.at(-1) ?? 0) > 300;
+      },
+      undefined,
+      { polling: 50, timeout: 8000 },
+    )
+    .catch(() => undefined);
 }
 
 /** A number nudged in the notebook. */
@@ -210,27 +238,29 @@ async function edits(slowed) {
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
   const shown = [];
   const settled = [];
+  const every = [];
   for (let step = 0; step < RELEASES; step++) {
-    await page.waitForTimeout(700 * Math.sqrt(slowed));
+    await atRest(page);
     await page.evaluate(() => {
       for (const list of Object.values(globalThis.watched.painted)) list.length = 0;
       globalThis.watched.asked.length = 0;
     });
     await page.keyboard.press(step % 2 === 0 ? 'ArrowUp' : 'ArrowDown');
-    await page.waitForTimeout(700 * Math.sqrt(slowed));
-    const { painted, asked } = await page.evaluate(() => globalThis.watched);
+    await atRest(page);
+    const now = await page.evaluate(() => globalThis.watched);
+    const { painted } = now;
     const down = painted.moves.find(({ kind }) => kind === 'keydown');
     const hand = painted.hand.find((time) => time > down.from);
-    const last = Math.max(
-      ...asked.filter(({ what }) => what !== 'check').map(({ answeredAt }) => answeredAt ?? Number.NaN),
-    );
-    const all = painted.all.find((time) => time >= last);
+    const drawn = paintedAfter(now, ({ what }) => !LATER.includes(what) && what !== 'allNumbers');
+    const all = paintedAfter(now, ({ what }) => !LATER.includes(what));
     if (hand !== undefined) shown.push(hand - down.from);
-    if (all !== undefined) settled.push(all - down.from);
+    if (drawn !== undefined) settled.push(drawn - down.from);
+    if (all !== undefined) every.push(all - down.from);
   }
   say(`a number nudged, slowed ${slowed} x`, [
     ['shown', shown, TARGETS[slowed].drag],
-    ['everything drawn and every number', settled, TARGETS[slowed].release],
+    ['everything drawn, with its numbers', settled, TARGETS[slowed].release],
+    ['every number, weights and fits too', every],
   ]);
   await context.close();
 }

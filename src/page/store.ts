@@ -1,5 +1,5 @@
-import { computed, effect, signal } from '@preact/signals';
-import type { Checked, Design, Fault, Finding, ShownBody, ShownInstrument } from '../core/index.ts';
+import { batch, computed, effect, signal } from '@preact/signals';
+import type { Checked, Design, Fault, Finding, ShownBody, ShownNumbers } from '../core/index.ts';
 import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
 import { copyProfiles } from './keeping/profileShelf.ts';
@@ -19,7 +19,7 @@ export const touched = signal<string | null>(null);
 export const plate = signal<'back' | 'top'>('back');
 
 export const body = signal<ShownBody | null>(null);
-export const whole = signal<ShownInstrument | null>(null);
+export const whole = signal<ShownNumbers | null>(null);
 /** Why the design as it stands cannot be derived; the last sound one stays in sight. */
 export const faults = signal<readonly Fault[]>([]);
 export const findings = signal<readonly Finding[]>([]);
@@ -76,15 +76,17 @@ function newSittingId(): string {
 
 /** One edit: at once in sight, one step to take back. */
 export function edit(says: string, after: Design): void {
-  held.value = null;
   const before = design.value;
-  if (before === null) return;
-  const step = stepBetween(says, before, after);
-  if (step === null) return;
-  steps.value = [...steps.value.slice(0, done.value), step];
-  done.value += 1;
-  design.value = after;
-  void keep(step);
+  const step = before && stepBetween(says, before, after);
+  // All at once: what was held and is now the design must not give way in between to what it was before.
+  batch(() => {
+    held.value = null;
+    if (step === null) return;
+    steps.value = [...steps.value.slice(0, done.value), step];
+    done.value += 1;
+    design.value = after;
+  });
+  if (step !== null) void keep(step);
 }
 
 export function takeBack(): void {
@@ -171,23 +173,50 @@ async function keepAll(): Promise<void> {
   }
 }
 
+/** ms. A hand that has not moved for so long rests (chosen by us: longer than between two moves of a slow mouse). */
+export const REST_MS = 60;
+
 /** What is asked of a bench: an answer for what lay on the table before this one is not told. */
 interface Question {
   readonly design: Design;
   readonly sitting: string;
 }
 
-const showWhole = newestOnly(
-  async (asked: Question): Promise<Checked<ShownInstrument>> => slowBench.whole(asked.design),
+/** What is on the table: the design, or what the hand holds. */
+function isOnTable(asked: Question): boolean {
+  return asked.sitting === sitting.value && asked.design === (held.value ?? design.value);
+}
+
+const showNumbersNow = newestOnly(
+  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench.numbers(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
-    const isNewest = asked.design === design.value;
+    // Dear numbers stay as they were until they are known anew, a moment later.
+    if (answer.ok) whole.value = withOlder(answer.value, whole.value);
+    if (asked.design === design.value) faults.value = answer.ok ? [] : answer.faults;
+    if (answer.ok && isOnTable(asked)) showAllNumbersNow(asked);
+  },
+);
+
+const showAllNumbersNow = newestOnly(
+  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench.allNumbers(asked.design),
+  (answer, asked) => {
+    if (!isOnTable(asked)) return;
     if (answer.ok) whole.value = answer.value;
-    if (!isNewest) return;
+    if (asked.design !== design.value) return;
     faults.value = answer.ok ? [] : answer.faults;
     if (answer.ok) look(asked);
   },
 );
+
+function withOlder(fresh: ShownNumbers, older: ShownNumbers | null): ShownNumbers {
+  if (older === null) return fresh;
+  const names = new Set(fresh.register.map(({ name }) => name));
+  return {
+    ...fresh,
+    register: [...fresh.register, ...older.register.filter(({ name }) => !names.has(name))],
+  };
+}
 
 const look = newestOnly(
   (asked: Question) => checkBench().check(asked.design),
@@ -213,5 +242,13 @@ effect(() => {
   if (held.value === null) heldFaults.value = [];
 });
 effect(() => {
-  if (design.value !== null) showWhole({ design: design.value, sitting: sitting.peek() });
+  if (design.value !== null && held.value === null)
+    showNumbersNow({ design: design.value, sitting: sitting.peek() });
+});
+// Where the hand rests its numbers settle, so that letting go finds them ready.
+effect(() => {
+  const resting = held.value;
+  if (resting === null) return;
+  const timer = setTimeout(() => showNumbersNow({ design: resting, sitting: sitting.peek() }), REST_MS);
+  return () => clearTimeout(timer);
 });

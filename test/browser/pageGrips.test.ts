@@ -73,6 +73,24 @@ describe('handles in the drawings', () => {
     await page.locator('.row.touched', { hasText: 'between upper eyes' }).waitFor();
   }, 60_000);
 
+  test('a gauge that was pulled once can be pulled again', async () => {
+    await open();
+    await goTo('arch');
+    const gauge = grip('fullness of the cross arches, waist');
+    const said = () => gauge.getAttribute('aria-valuetext');
+    const step = () => page.locator('.take-back').innerText();
+    for (const up of [8, 8, -8]) {
+      const [before, last] = [await said(), await step()];
+      // Its name is written on it: that is where the hand lies.
+      await pull(gauge, 0, -up);
+      await expect.poll(said).not.toBe(before);
+      const held = await said();
+      await page.mouse.up();
+      await expect.poll(step).not.toBe(last);
+      expect(await said()).toBe(held);
+    }
+  }, 60_000);
+
   test('a pull too far is told in words while the hand holds it, and is broken off by Escape', async () => {
     await open();
     await goTo('sound holes');

@@ -25,10 +25,11 @@ export { heightCards, sheet } from './sheet.ts';
 export {
   type KeptGround,
   piecesOf,
-  type ShownInstrument,
+  type ShownNumbers,
+  showAllNumbers,
   showable,
   showBody,
-  showInstrument,
+  showNumbers,
   showPages,
   showPlateRoughly,
 } from './show.ts';

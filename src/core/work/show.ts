@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding } from '../base/index.ts';
+import { accept, type Checked } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
 import { type Design, halfOf } from '../design/index.ts';
 import type { Drawing } from '../drawing/index.ts';
@@ -10,6 +10,7 @@ import {
   type PlateGround,
   planParts,
   plateGround,
+  weighed,
 } from '../instrument/index.ts';
 import type { RegisterEntry } from '../quantity/index.ts';
 import {
@@ -20,16 +21,15 @@ import {
   shownBody,
   shownPages,
 } from '../showing/index.ts';
-import { derive } from './derive.ts';
 import { drawInstrument } from './make/drawInstrument.ts';
 import type { MakeOptions } from './make/makeOptions.ts';
 import { chosen, printedPieces, printPages } from './make/printPages.ts';
 
-/** What is shown of a whole instrument once a hand rests. */
-export interface ShownInstrument {
-  readonly body: ShownBody;
+/** The numbers of a whole instrument, once a hand rests. */
+export interface ShownNumbers {
   readonly register: readonly RegisterEntry[];
-  readonly findings: readonly Finding[];
+  /** Whether those are among them that are dear: what plates weigh and hold, fits of bar and post, holes laid flat. */
+  readonly isAll: boolean;
 }
 
 /** The body alone: quick enough to follow a hand that drags. Faults: those of the outline and of the parts in the plane. */
@@ -85,17 +85,15 @@ export function showable(design: Design, before?: Instrument): Checked<Instrumen
   return deriveInstrument(design, before);
 }
 
-/** Body, numbers and what is found about them, with the instrument that they come from. Faults: those of {@link derive}. */
-export function showInstrument(
-  design: Design,
-): Checked<{ readonly instrument: Instrument; readonly shown: ShownInstrument }> {
-  const derived = derive(design);
-  if (!derived.ok) return derived;
-  const { plan, register, findings } = derived.value;
-  return accept({
-    instrument: derived.value,
-    shown: { body: shownBody(plan), register: register.entries, findings },
-  });
+/** The numbers that an instrument has without being weighed. */
+export function showNumbers({ register }: Instrument): ShownNumbers {
+  return { register: register.entries, isAll: false };
+}
+
+/** All its numbers. Faults: those of weighing. */
+export function showAllNumbers(instrument: Instrument): Checked<ShownNumbers> {
+  const all = weighed(instrument);
+  return all.ok ? accept({ register: all.value.register.entries, isAll: true }) : all;
 }
 
 /** Every piece to be made. Faults: those of {@link drawInstrument}. */

@@ -26,6 +26,7 @@ import {
   litPlate,
   type MakeKind,
   make,
+  newestKeeper,
   type Pack,
   type PictureWords,
   type PiecePart,
@@ -40,14 +41,15 @@ import {
   type ShownBody,
   type ShownDrawing,
   type ShownHoles,
-  type ShownInstrument,
+  type ShownNumbers,
   type ShownPages,
   type ShownPlate,
   type ShownSide,
   type ShownThickness,
+  showAllNumbers,
   showable,
   showBody,
-  showInstrument,
+  showNumbers,
   shownBeside,
   shownDrawing,
   shownHoles,
@@ -92,6 +94,18 @@ function instrumentOf(design: Design): Checked<Instrument> {
   return last.answer;
 }
 
+const keeper = newestKeeper();
+
+/** What is made of an instrument: once, as long as it is the last one. It may be asked for while the hand still rests on it. */
+function keptOf<Made>(
+  design: Design,
+  what: string,
+  make: (instrument: Instrument) => Checked<Made>,
+): Checked<Made> {
+  const instrument = instrumentOf(design);
+  return instrument.ok ? keeper(instrument.value, what, null, () => make(instrument.value)) : instrument;
+}
+
 /** Its pieces, drawn when they are first asked for. */
 let drawn: { readonly of: Instrument; readonly answer: Checked<readonly Drawing[]> } | null = null;
 
@@ -131,10 +145,12 @@ const benchWork = {
   read: (json: unknown): ReturnType<typeof readDesign> => readDesign(json),
   text: (design: Design): string => designText(design),
   body: (design: Design): Checked<ShownBody> => showBody(design),
-  whole(design: Design): Checked<ShownInstrument> {
-    const made = showInstrument(design);
-    return made.ok ? accept(made.value.shown) : made;
+  numbers(design: Design): Checked<ShownNumbers> {
+    const instrument = instrumentOf(design);
+    return instrument.ok ? accept(showNumbers(instrument.value)) : instrument;
   },
+  allNumbers: (design: Design): Checked<ShownNumbers> =>
+    keptOf(design, 'all numbers', (instrument) => showAllNumbers(instrument)),
   ...seeingWork,
   ...profileWork,
   check: (design: Design): readonly Finding[] => check(design),
@@ -144,24 +160,18 @@ const benchWork = {
     ground = rough.value.kept;
     return accept(rough.value.shown);
   },
-  plate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
-    const instrument = instrumentOf(design);
-    return instrument.ok ? accept(shownPlate(instrument.value, plate, 'finished')) : instrument;
-  },
+  plate: (design: Design, plate: 'back' | 'top'): Checked<ShownPlate> =>
+    keptOf(design, plate, (instrument) => accept(shownPlate(instrument, plate, 'finished'))),
   thickness(design: Design, plate: 'back' | 'top', isRough: boolean): Checked<ShownThickness> {
-    const instrument = instrumentOf(design);
-    if (!instrument.ok) return instrument;
     const show = isRough ? roughThickness : shownThickness;
-    return accept(show(instrument.value, plate));
+    return keptOf(design, `${isRough ? 'rough' : 'fine'} thickness, ${plate}`, (instrument) =>
+      accept(show(instrument, plate)),
+    );
   },
-  holes(design: Design): Checked<ShownHoles> {
-    const instrument = instrumentOf(design);
-    return instrument.ok ? accept(shownHoles(instrument.value)) : instrument;
-  },
-  side(design: Design): Checked<ShownSide> {
-    const instrument = instrumentOf(design);
-    return instrument.ok ? accept(shownSide(instrument.value)) : instrument;
-  },
+  holes: (design: Design): Checked<ShownHoles> =>
+    keptOf(design, 'holes', (instrument) => accept(shownHoles(instrument))),
+  side: (design: Design): Checked<ShownSide> =>
+    keptOf(design, 'side', (instrument) => accept(shownSide(instrument))),
   light(design: Design, plate: 'back' | 'top', lamp: LampStand, stepMm: number): Checked<LitPlate> {
     const instrument = instrumentOf(design);
     if (!instrument.ok) return instrument;

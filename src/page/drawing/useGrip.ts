@@ -101,8 +101,9 @@ export function useGrip({
       onPointerUp: (event: PointerEvent) => {
         const wish = wishOf(event);
         const after = wish === null ? null : to(wish);
-        breakOff();
+        pull.current = null;
         if (after && wish !== null) edit(says(wish), after);
+        else breakOff();
       },
       onPointerCancel: breakOff,
       onKeyDown,
