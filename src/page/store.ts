@@ -191,8 +191,9 @@ const showNumbersNow = newestOnly(
   async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench.numbers(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
-    // Dear numbers stay as they were until they are known anew, a moment later.
-    if (answer.ok) whole.value = withOlder(answer.value, whole.value);
+    // Dear numbers stay as they were until they are known anew, a moment later; the first time all are waited for, since who
+    // lists what rests on a number must have them all.
+    if (answer.ok && whole.value !== null) whole.value = withOlder(answer.value, whole.value);
     if (asked.design === design.value) faults.value = answer.ok ? [] : answer.faults;
     if (answer.ok && isOnTable(asked)) showAllNumbersNow(asked);
   },
@@ -209,8 +210,7 @@ const showAllNumbersNow = newestOnly(
   },
 );
 
-function withOlder(fresh: ShownNumbers, older: ShownNumbers | null): ShownNumbers {
-  if (older === null) return fresh;
+function withOlder(fresh: ShownNumbers, older: ShownNumbers): ShownNumbers {
   const names = new Set(fresh.register.map(({ name }) => name));
   return {
     ...fresh,
