@@ -57,14 +57,16 @@ function rowHeights(
   const heights = new Float64Array(count).fill(Number.NaN);
   if (crossings.length === 0) return heights;
   const { line } = arch.channel;
-  const body = new Float64Array(count);
+  // Nothing is rolled on beyond the edge.
+  const reach = Math.min(count, Math.ceil((crossings.at(-1) as number) / stepMm));
+  const body = new Float64Array(reach);
   loftAcross(loftRow(arch.loft, yMm), stepMm, body);
   const correction = netRow(arch.correction, yMm);
   const lowestMm = state === 'arched' ? arch.numbers.edgeHeightMm : Number.NEGATIVE_INFINITY;
   const fadeMm = fadeReach(arch);
   let deepToMm = Number.NEGATIVE_INFINITY;
   let passed = 0;
-  for (let column = 0; column < count; column++) {
+  for (let column = 0; column < reach; column++) {
     const x = column * stepMm;
     while (passed < crossings.length && (crossings[passed] as number) <= x) passed++;
     if (passed % 2 === 0) continue;

@@ -88,7 +88,9 @@ export function footPlace(line: SmoothLine, x: number, y: number): number {
   const ahead =
     (x - place.x) * (headings[2 * best] as number) + (y - place.y) * (headings[2 * best + 1] as number);
   const interval = ahead >= 0 ? best : best - 1;
-  return interval < 0 || interval >= points.length - 1 ? best : interval + footFraction(line, interval, x, y);
+  return interval < 0 || interval >= points.length - 1
+    ? best
+    : interval + footFraction(line, interval, x, y, ahead);
 }
 
 /** How far a point stands to the left of the line's travel at its foot there, mm; negative to the right. */
@@ -243,11 +245,12 @@ function tangentLength(chordX: number, chordY: number, cosineOfTurn: number): nu
   return (2 * Math.sqrt(chordX * chordX + chordY * chordY)) / (1 + cosineOfHalf);
 }
 
-function footFraction(line: SmoothLine, interval: number, x: number, y: number): number {
+/** `ahead` is how far the point lies ahead of the nearer end of the interval: its start if not below 0. */
+function footFraction(line: SmoothLine, interval: number, x: number, y: number, ahead: number): number {
   let low = 0;
   let high = 1;
-  let atLow = leadAt(line, interval, 0, x, y);
-  let atHigh = leadAt(line, interval, 1, x, y);
+  let atLow = ahead >= 0 ? ahead : leadAt(line, interval, 0, x, y);
+  let atHigh = ahead >= 0 ? leadAt(line, interval, 1, x, y) : ahead;
   // The lead falls almost straight along a short interval: a few false positions settle it.
   for (let step = 0; step < 4 && atLow > 0 && atHigh < 0; step++) {
     const t = low + ((high - low) * atLow) / (atLow - atHigh);
