@@ -19,7 +19,7 @@ const MOST_ROUNDS = 24;
 /** mm. No side shorter than this is parted: the skin breaks there, it does not bend. */
 const LEAST_SIDE_MM = 0.1;
 
-/** More than there are places: two indices in one number, and a third, stay below 2^53. */
+/** More than there may be places: two indices in one number, and a third, stay below 2^53. */
 const KEY_BASE = 2 ** 17;
 
 /** A place with its height. */
@@ -79,7 +79,8 @@ export function refinedPlaces(rough: RoughSkin, toleranceMm: number): readonly P
       added.push(place);
       all.push(place === own ? middle : raised(place));
     }
-    if (added.length === before) break;
+    // Each round at most doubles them.
+    if (added.length === before || all.length > KEY_BASE / 2) break;
   }
   return added;
 }
