@@ -5,8 +5,10 @@ import {
   type HalfOutline,
   lengthOf,
   nearestOn,
+  nearestOnSpans,
   parallelChain,
   pointAlong,
+  spansOf,
 } from '../../curve/index.ts';
 
 /** A round hole through the form for clamps and cauls. */
@@ -90,12 +92,14 @@ function centresOn(guide: Chain<'body'>, form: Chain<'body'>, rule: ClampHoleRul
 
 /** From and to, mm along the guide, of every stretch on which a hole may stand. */
 function freeStretches(guide: Chain<'body'>, form: Chain<'body'>, rule: ClampHoleRule): [number, number][] {
+  const spans = spansOf(form);
+  const neededMm = rule.wallMm + rule.radiusMm - WELD_MM;
   const isFree = (alongMm: number): boolean => {
     const centre = pointAlong(guide, alongMm);
     return (
       centre.x >= rule.radiusMm + rule.wallMm / 2 + rule.pinRadiusMm - WELD_MM &&
       containsPoint(form, centre) &&
-      nearestOn(form, centre).distanceMm >= rule.wallMm + rule.radiusMm - WELD_MM
+      nearestOnSpans(spans, centre, neededMm).distanceMm >= neededMm
     );
   };
   const totalMm = lengthOf(guide);

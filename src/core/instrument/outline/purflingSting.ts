@@ -4,10 +4,11 @@ import {
   type Chain,
   headingOn,
   lengthOf,
-  nearestOn,
+  nearestOnSpans,
   pointAlong,
   pointOn,
   segments,
+  spansOf,
 } from '../../curve/index.ts';
 
 /** The point of the purfling in a corner: how far it reaches beyond the mitre, and bends toward the waist, mm. */
@@ -97,6 +98,7 @@ export function purflingCorner(task: StingTask): PurflingCorner {
 function shareWithRoom(task: StingTask, apex: Point<'body'>, outwardRad: number): number {
   if (!(task.wished.lengthMm > 0)) return 0;
   const woodMm = WOOD_SHARE * task.purflingToEdgeMm;
+  const edge = task.edge.map(spansOf);
   const hasRoom = (share: number): boolean => {
     const { lengthMm, asideMm } = task.wished;
     const shape = stingShape(task, apex, outwardRad, {
@@ -106,7 +108,7 @@ function shareWithRoom(task: StingTask, apex: Point<'body'>, outwardRad: number)
     const [intoTip, fromTip] = segments(shape);
     if (!intoTip || !fromTip) return false;
     const places = ALONG_SIDE.flatMap((at) => [pointOn(intoTip, at), pointOn(fromTip, at)]);
-    return task.edge.every((line) => places.every((at) => nearestOn(line, at).distanceMm >= woodMm));
+    return edge.every((line) => places.every((at) => nearestOnSpans(line, at, woodMm).distanceMm >= woodMm));
   };
   // Step by step, since a tip beyond the edge would again be far from it.
   let low = 0;
