@@ -1,10 +1,8 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import puppeteer, { type Browser, type Page } from 'puppeteer-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { FIREFOX, PHOTOGRAPH, pageFolder, unlikeCommandLine } from './pageFolder.ts';
+import { expect, test } from 'vitest';
+import { type FirefoxWindow, inFirefox } from './inFirefox.ts';
+import { PHOTOGRAPH, unlikeCommandLine } from './pageFolder.ts';
 
 /** How a dropped file comes: as it does from a folder of the machine. */
 const DROP = `(name, kind, base64) => {
@@ -14,110 +12,23 @@ const DROP = `(name, kind, base64) => {
   for (const type of ['dragover', 'drop'])
     window.dispatchEvent(new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer }));
 }`;
-const WAIT_MS = 90_000;
 
-let opened: Awaited<ReturnType<typeof pageFolder>>;
-let downloads: string;
-let browser: Browser;
-let page: Page;
-const asked: string[] = [];
-const troubles: string[] = [];
-
-beforeAll(async () => {
-  opened = await pageFolder();
-  downloads = mkdtempSync(join(tmpdir(), 'garland-downloads-'));
-  browser = await puppeteer.launch({
-    browser: 'firefox',
-    executablePath: FIREFOX,
-    headless: true,
-    extraPrefsFirefox: {
-      'browser.download.folderList': 2,
-      'browser.download.dir': downloads,
-      'browser.download.useDownloadDir': true,
-      'browser.download.alwaysOpenPanel': false,
-      'browser.helperApps.neverAsk.saveToDisk': 'application/zip,application/json',
-      'intl.accept_languages': 'en-GB, en',
-      'network.proxy.type': 0,
-    },
-  });
-  page = await browser.newPage();
-  await page.setViewport({ width: 1440, height: 900 });
-  page.on('request', (request) => asked.push(request.url()));
-  // What drives the browser evaluates text in the page, which the page's policy rightly refuses.
-  page.on('pageerror', (error) => {
-    if (!String(error).includes('blocked a JavaScript eval')) troubles.push(String(error));
-  });
-  page.on('console', (message) => {
-    if (message.type() === 'error') troubles.push(message.text());
-  });
-  await page.goto(opened.address);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  opened?.remove();
-  rmSync(downloads, { recursive: true, force: true });
-});
-
-/** Presses the button of this name, as soon as there is one that can be pressed. */
-const press = async (name: string) => {
-  const button = await page.waitForSelector(
-    `::-p-xpath(//button[starts-with(normalize-space(.), "${name}")][not(@disabled)])`,
-    {
-      timeout: WAIT_MS,
-    },
-  );
-  await button?.click();
-};
-const type = async (label: string, text: string) => {
-  const field = await page.waitForSelector(
-    `::-p-xpath(//label[starts-with(normalize-space(.), "${label}")]//input)`,
-  );
-  await field?.type(text);
-};
-const drop = async (path: string, name: string, kind: string) => {
-  await page.evaluate(
-    `(${DROP})(${JSON.stringify(name)}, ${JSON.stringify(kind)}, "${readFileSync(path).toString('base64')}")`,
-  );
-};
-/** Presses Tab until the focus is on a slider of this name. */
-const tabTo = async (name: string) => {
-  const on = `document.activeElement.getAttribute('role') === 'slider' && document.activeElement.getAttribute('aria-label')`;
-  for (let step = 0; step < 120; step++) {
-    await page.keyboard.press('Tab');
-    if ((await page.evaluate(on)) === name) return;
-  }
-  throw new Error(`no Tab leads to ${name}`);
-};
-const textOf = (selector: string) => page.$eval(selector, (element) => element.textContent ?? '');
-const tookBack = (says: string) =>
-  expect.poll(() => textOf('.take-back'), { timeout: WAIT_MS }).toContain(says);
-
-/** The newest file of this kind in the folder for downloads, once it is whole. */
-async function downloaded(ending: string): Promise<Uint8Array> {
-  let name: string | undefined;
-  await expect
-    .poll(
-      () => {
-        const names = readdirSync(downloads);
-        name = names.some((one) => one.endsWith('.part'))
-          ? undefined
-          : names.find((one) => one.endsWith(ending));
-        return name !== undefined && readFileSync(join(downloads, name)).length > 0;
-      },
-      { timeout: WAIT_MS },
-    )
-    .toBe(true);
-  return readFileSync(join(downloads, name ?? ''));
-}
+const firefox = inFirefox();
+const { asked, troubles } = firefox;
+/** The second test goes on where the first left off. */
+let window: FirefoxWindow;
 
 test('Firefox: a dropped photograph becomes a pack with the bytes of the command line, and nothing is fetched', async () => {
-  await drop(PHOTOGRAPH, 'fiddle-top.jpg', 'image/jpeg');
-  await type('edge above the sheet', '36.5');
+  window = await firefox.open();
+  const { page, press, tabTo, tookBack, downloaded, field } = window;
+  const bytes = readFileSync(PHOTOGRAPH).toString('base64');
+  await page.evaluate(`(${DROP})("fiddle-top.jpg", "image/jpeg", "${bytes}")`);
+  await (await field('edge above the sheet')).type('36.5');
   await press('Find the edge');
   await press('Yes, settle it');
   await page.waitForSelector('.line.edge');
   await press('Draw it from these numbers instead');
-  await tabTo('waist');
+  await tabTo('waist', { role: 'slider' });
   await page.keyboard.press('ArrowUp');
   await tookBack('waist');
   await press('put it in a file');
@@ -131,6 +42,7 @@ test('Firefox: a dropped photograph becomes a pack with the bytes of the command
 }, 240_000);
 
 test('Firefox: what was done lies in its storage and is taken back after a reload', async () => {
+  const { page, press, textOf, tookBack } = window;
   const before = await textOf('.take-back');
   await expect.poll(() => textOf('.kept b')).toBe('in a file');
   await new Promise((kept) => setTimeout(kept, 1000));

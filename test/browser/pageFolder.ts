@@ -31,14 +31,19 @@ export async function unlikeCommandLine(
   files: Readonly<Record<string, Uint8Array>>,
   designText: string,
 ): Promise<readonly string[]> {
+  const made = await commandLineFiles(designText);
+  return [...new Set([...made.keys(), ...Object.keys(files)])].filter((path) => {
+    const [one, other] = [made.get(path), files[path]];
+    return one === undefined || other === undefined || !Buffer.from(other).equals(one);
+  });
+}
+
+/** What the command line makes of a design, by path. */
+export async function commandLineFiles(designText: string): Promise<ReadonlyMap<string, Uint8Array>> {
   const design = readDesign(JSON.parse(designText));
   const options = parseMakeOptions({ only: 'print,laser', paper: 'A4', dxf: 'R2000' });
   if (!design.ok || !options.ok) throw new Error('the saved design cannot be read');
   const pack = await make(design.value.design, { ...options.value, digest: sha256 });
   if (!pack.ok) throw new Error(pack.faults[0]?.found);
-  const made = new Map(pack.value.files.map(({ path, bytes }) => [path, bytes]));
-  return [...new Set([...made.keys(), ...Object.keys(files)])].filter((path) => {
-    const [one, other] = [made.get(path), files[path]];
-    return one === undefined || other === undefined || !Buffer.from(other).equals(one);
-  });
+  return new Map(pack.value.files.map(({ path, bytes }) => [path, bytes]));
 }
