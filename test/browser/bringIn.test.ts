@@ -112,7 +112,9 @@ describe('bringing in', () => {
     // Six px of the glass are one of the photograph.
     await pullInGlass('.glass-mark', 4.5, -3);
     await page.locator('.take-back', { hasText: 'moved: the edge runs here' }).waitFor();
-    await expect.poll(async () => (await marksKept(1))[0]?.[0]).toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
+    await expect
+      .poll(async () => (await marksKept(1))[0]?.[0], { timeout: 20_000 })
+      .toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
     expect((await marksKept(1))[0]?.[1]).toBeCloseTo((put?.[1] ?? 0) - 0.5, 3);
     await page.locator('.glass-mark').click();
     await page.locator('.take-back', { hasText: 'moved: the edge runs here' }).waitFor();
@@ -122,7 +124,9 @@ describe('bringing in', () => {
       .poll(async () => (await marksKept(1))[0]?.[0])
       .toBeCloseTo((put?.[0] ?? 0) + 0.75 + 2 / 6, 3);
     await page.locator('.take-back').click();
-    await expect.poll(async () => (await marksKept(1))[0]?.[0]).toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
+    await expect
+      .poll(async () => (await marksKept(1))[0]?.[0], { timeout: 20_000 })
+      .toBeCloseTo((put?.[0] ?? 0) + 0.75, 3);
     expect(await amissOn(page)).toEqual([]);
     await pullInGlass('.glass svg', 60, 30, 40);
     await marksKept(2);
@@ -146,7 +150,7 @@ describe('bringing in', () => {
     expect(after - (before?.[0] ?? 0)).toBeLessThan(4);
     await page.locator('.glass').getByRole('button', { name: 'take it up' }).click();
     await page.mouse.move(layer.x - 60, layer.y + 90);
-    await expect.poll(() => page.locator('.glass-mark').count()).toBe(0);
+    await expect.poll(() => page.locator('.glass-mark').count(), { timeout: 20_000 }).toBe(0);
   }, 240_000);
 
   const middleOf = async (selector: string) => {

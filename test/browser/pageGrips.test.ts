@@ -3,6 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { amissOn } from './amissOn.ts';
 import { inChromium } from './inChromium.ts';
 
+/** ms that a busy machine may take to draw. */
+const SOON_MS = 20_000;
+const soon = (look: () => unknown) => expect.poll(look, { timeout: SOON_MS });
+
 /** Numbers pulled at in the drawings of sound holes, neck and thickness: by mouse, by finger and by keys. */
 describe('handles in the drawings', () => {
   const chromium = inChromium();
@@ -43,16 +47,16 @@ describe('handles in the drawings', () => {
   const pulledOnce = async (name: string, row: string, line: string, by: readonly [number, number]) => {
     const [number, path] = [await numberIn(row), await drawn(line)];
     await pull(grip(name), ...by);
-    await expect.poll(() => numberIn(row)).not.toBe(number);
-    await expect.poll(() => drawn(line)).not.toBe(path);
+    await soon(() => numberIn(row)).not.toBe(number);
+    await soon(() => drawn(line)).not.toBe(path);
     await takesBack('nothing yet');
     await page.mouse.up();
     await takesBack(row);
     const pulled = Number(await numberIn(row));
     await page.locator('.take-back').click();
     await takesBack('nothing yet');
-    await expect.poll(() => numberIn(row)).toBe(number);
-    await expect.poll(() => drawn(line)).toBe(path);
+    await soon(() => numberIn(row)).toBe(number);
+    await soon(() => drawn(line)).toBe(path);
     return pulled - Number(number);
   };
 
@@ -102,8 +106,8 @@ describe('handles in the drawings', () => {
     await page.keyboard.press('Escape');
     await page.mouse.up();
     await takesBack('nothing yet');
-    await expect.poll(() => page.locator('.hand-says').innerText()).toBe('');
-    await expect.poll(() => numberIn('between upper eyes')).toBe('42.0');
+    await soon(() => page.locator('.hand-says').innerText()).toBe('');
+    await soon(() => numberIn('between upper eyes')).toBe('42.0');
   }, 60_000);
 
   test('by keys: tenths, millimetres with shift, each one step; named in German too', async () => {
@@ -135,11 +139,11 @@ describe('handles in the drawings', () => {
     await pulledOnce('fingerboard, length', 'length', '.side-board', [8, 0]);
     const before = await middleOf(grip('neck stop'));
     await pull(grip('neck stop'), -20, 0);
-    await expect.poll(() => numberIn('string length')).toBe('328.0');
-    await expect.poll(async () => (await middleOf(grip('neck stop'))).x).toBeCloseTo(before.x - 20, 0);
+    await soon(() => numberIn('string length')).toBe('328.0');
+    await soon(async () => (await middleOf(grip('neck stop'))).x).toBeCloseTo(before.x - 20, 0);
     await page.mouse.up();
     await takesBack('neck stop');
-    await expect.poll(async () => Number(await numberIn('string length'))).toBeGreaterThan(338);
+    await soon(async () => Number(await numberIn('string length'))).toBeGreaterThan(338);
   }, 60_000);
 
   test('thickness: a zone is pulled like a strip of wood, on either plate', async () => {
@@ -149,10 +153,10 @@ describe('handles in the drawings', () => {
     const cut = '.cut-wood';
     expect(await pulledOnce('thicknesses, middle', 'middle', cut, [0, -10])).toBeCloseTo(0.5, 5);
     await page.getByRole('button', { name: 'Now the top' }).click();
-    await expect.poll(() => grip('thicknesses, middle').getAttribute('aria-valuetext')).toBe('3.00 mm');
+    await soon(() => grip('thicknesses, middle').getAttribute('aria-valuetext')).toBe('3.00 mm');
     const bouts = await numberIn('bouts');
     await grip('thicknesses, bouts').press('ArrowUp');
-    await expect.poll(() => numberIn('bouts')).not.toBe(bouts);
+    await soon(() => numberIn('bouts')).not.toBe(bouts);
   }, 60_000);
 
   test('on a phone a finger pulls at them, each large enough and in sight', async () => {
@@ -163,7 +167,7 @@ describe('handles in the drawings', () => {
       ['sound holes', 5],
     ] as const) {
       await goTo(stop);
-      await expect.poll(() => page.locator('.grip[role=slider]').count(), { timeout: 20_000 }).toBe(count);
+      await soon(() => page.locator('.grip[role=slider]').count()).toBe(count);
       for (const one of await page.locator('.grip[role=slider]').all()) {
         const { x, width, height } = await middleOf(one);
         expect(Math.min(width, height)).toBeGreaterThan(43);
@@ -180,7 +184,7 @@ describe('handles in the drawings', () => {
       });
     await finger('touchStart', y);
     for (let step = 1; step <= 6; step++) await finger('touchMove', y - 2 * step);
-    await expect.poll(async () => Number(await numberIn('length of a hole'))).toBeGreaterThan(75);
+    await soon(async () => Number(await numberIn('length of a hole'))).toBeGreaterThan(75);
     await finger('touchEnd', y - 12);
     await takesBack('length of a hole');
   }, 60_000);
