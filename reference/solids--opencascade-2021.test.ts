@@ -1,6 +1,6 @@
 /**
  * Title: Open CASCADE Technology 7.6, through Gmsh 4.8 (C. Geuzaine, J.-F. Remacle and others); year: 2021.
- * Claim: the STEP of a form or block is read as one solid of as many plane and cylindrical faces as it has sides and caps, in
+ * Claim: the STEP of a form, block, sound hole or groove is read as one solid of as many plane and cylindrical faces as it has sides and caps, in
  * millimetres, its volume the exact area times its height to a part in a hundred million. The STEP of an arched plate is read as
  * one solid of its walls, its two level faces and one smooth surface; volume, box and heights are those of the plate. The STEP of
  * a finished outside is read as one solid too, and places of every face lie on the plate; so is that of a plate finished outside
@@ -138,9 +138,12 @@ function instrumentOf(family: Family): Instrument {
 }
 
 test.each(FAMILIES)(
-  'form and blocks of a %s',
+  'form, blocks, sound hole and groove of the purfling of a %s',
   (family) => {
-    const { form, blocks } = instrumentOf(family).plan;
+    const { plan, soundHoles } = instrumentOf(family);
+    const { form, blocks, purfling } = plan;
+    isAsDrawn({ outer: soundHoles.bass, holes: [], fromZMm: -2, toZMm: 17 });
+    isAsDrawn({ outer: purfling.outer.chain, holes: [purfling.inner.chain], fromZMm: 2.2, toZMm: 4 });
     const holes = [...form.clampHoles, ...form.pins].map(({ centre, radiusMm }) =>
       circleChain(point<'body'>(centre.x, centre.y), radiusMm, true),
     );
