@@ -1,6 +1,7 @@
 import { Bug, distanceBetween, type Frame, type Point, point, WELD_MM } from '../base/index.ts';
 import type { Chain, Vertex } from './chain.ts';
-import { pointOn, type Segment, segmentLength, segments, subSegment } from './segment.ts';
+import { pointOn, type Segment, segments, subSegment } from './segment.ts';
+import { spansOf } from './span.ts';
 
 /** A place on a chain: which arc or line, and the fraction of its length. */
 export interface Place {
@@ -29,21 +30,21 @@ export function subChain<F extends Frame>(chain: Chain<F>, from: Place, to: Plac
 /** The point at a length along the travel from the start, mm; beyond the ends of an open chain its end. */
 export function pointAlong<F extends Frame>(chain: Chain<F>, lengthMm: number): Point<F> {
   const place = placeAlong(chain, lengthMm);
-  const segment = segments(chain)[place.segment];
-  if (!segment) throw new Bug('a chain without a segment has no points along it');
-  return pointOn(segment, place.fraction);
+  const span = spansOf(chain)[place.segment];
+  if (!span) throw new Bug('a chain without a segment has no points along it');
+  return pointOn(span.segment, place.fraction);
 }
 
 /** The place at a length along the travel, mm; closed chains wrap round, open ones stop at their ends. */
 export function placeAlong<F extends Frame>(chain: Chain<F>, lengthMm: number): Place {
-  const lengths = segments(chain).map(segmentLength);
-  const total = lengths.reduce((sum, each) => sum + each, 0);
+  const spans = spansOf(chain);
+  const total = spans.reduce((sum, { lengthMm: each }) => sum + each, 0);
   let left = chain.closed ? lengthMm - total * Math.floor(lengthMm / total) : Math.max(0, lengthMm);
-  for (const [segment, each] of lengths.entries()) {
+  for (const [segment, { lengthMm: each }] of spans.entries()) {
     if (left <= each) return { segment, fraction: left / each };
     left -= each;
   }
-  return { segment: lengths.length - 1, fraction: 1 };
+  return { segment: spans.length - 1, fraction: 1 };
 }
 
 /** An open chain of arcs and lines that follow each other; those shorter than WELD_MM from end to end are dropped. */
