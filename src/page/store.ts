@@ -173,6 +173,9 @@ async function keepAll(): Promise<void> {
   }
 }
 
+/** Where the body in its plane is drawn. */
+const BODY_STOPS: readonly Stop[] = ['photograph', 'outline', 'form'];
+
 /** ms. A hand that has not moved for so long rests (chosen by us: longer than between two moves of a slow mouse). */
 export const REST_MS = 60;
 
@@ -236,7 +239,9 @@ const showBodyNow = newestOnly(
 
 effect(() => {
   const shown = held.value ?? design.value;
-  if (shown !== null) showBodyNow({ design: shown, sitting: sitting.peek() });
+  // Elsewhere the quick bench answers for the view that the hand is in: it must not wait for a body that nobody sees.
+  const isOutOfSight = held.value !== null && !BODY_STOPS.includes(stop.peek());
+  if (shown !== null && !isOutOfSight) showBodyNow({ design: shown, sitting: sitting.peek() });
 });
 effect(() => {
   if (held.value === null) heldFaults.value = [];
