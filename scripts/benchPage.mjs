@@ -8,8 +8,8 @@ import sharp from 'sharp';
 import { buildPage } from './buildPage.mjs';
 import { root } from './prepare.mjs';
 
-const MOVES = { 1: 120, 4: 60 };
-const RELEASES = 10;
+const MOVES = { 1: 120, 4: 50 };
+const RELEASES = 8;
 /** Full speed and slowed: what may take how long, ms. */
 const TARGETS = { 1: { drag: 16, release: 100 }, 4: { drag: 100, release: 400 } };
 const FIRST_VIEW_MS = 2000;
