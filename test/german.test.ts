@@ -2,23 +2,23 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseAst } from 'vite';
 import { describe, expect, test } from 'vitest';
-import { check, derive, draft, overrule, parseLength, piecesOf, VALUES } from '../src/core/index.ts';
-import designSentences from '../src/page/words/german/designSentences.json' with { type: 'json' };
-import originSentences from '../src/page/words/german/originSentences.json' with { type: 'json' };
-import photographSentences from '../src/page/words/german/photographSentences.json' with { type: 'json' };
-import pieceTitles from '../src/page/words/german/pieceTitles.json' with { type: 'json' };
-import smallWords from '../src/page/words/german/smallWords.json' with { type: 'json' };
-import { namesDe } from '../src/page/words/namesDe.ts';
-import { germanNameOf, germanOf } from '../src/page/words/told.ts';
+import {
+  check,
+  derive,
+  draft,
+  GERMAN,
+  germanNameOf,
+  overrule,
+  parseLength,
+  piecesOf,
+  shortNames,
+  speechOf,
+  VALUES,
+} from '../src/core/index.ts';
+import { germanOf } from '../src/page/words/told.ts';
 
 const CORE = join(import.meta.dirname, '..', 'src', 'core');
-const SENTENCES: Readonly<Record<string, string | undefined>> = {
-  ...smallWords,
-  ...pieceTitles,
-  ...originSentences,
-  ...photographSentences,
-  ...designSentences,
-};
+const SENTENCES: Readonly<Record<string, string | undefined>> = GERMAN;
 
 /** Rooms whose sentences the page does not show: what only the command line asks for, and what a maker cannot bring about. */
 const NOT_SHOWN = [
@@ -122,7 +122,7 @@ describe.each([
   test('every number has a name, and where it comes from is said', () => {
     const { entries } = instrument.register;
     expect(
-      entries.map(({ name }) => name).filter((name) => !namesDe[name] && germanNameOf(name) === null),
+      entries.map(({ name }) => name).filter((name) => !shortNames[name] && germanNameOf(name) === null),
     ).toEqual([]);
     const froms = entries.flatMap(({ origin }) => {
       if (origin.kind === 'derived') return origin.how ?? [];
@@ -136,6 +136,21 @@ describe.each([
       return german === null || ENGLISH.test(german.replace(/“[^”]*”(?: \([^)]*\))?/g, ''));
     });
     expect(untold.filter((text) => /[a-z]{3}/.test(text))).toEqual([]);
+  });
+
+  test('every title, note and lettering of its pieces is told', () => {
+    const drawings = piecesOf(instrument);
+    if (!drawings.ok) throw new Error(drawings.faults[0]?.found);
+    const { say } = speechOf('de', [design.name]);
+    const texts = drawings.value.flatMap(({ title, notes, lettering }) => [
+      title,
+      ...notes,
+      ...lettering.flatMap(({ text, of }) =>
+        of === undefined ? [text] : 'text' in of ? [of.text] : of.texts,
+      ),
+    ]);
+    const untold = texts.filter((text) => ENGLISH.test(say(text) ?? 'the '));
+    expect([...new Set(untold)]).toEqual([]);
   });
 
   test.runIf(bodyLength === 355 || family === 'cello')('every piece has a title', () => {

@@ -118,6 +118,16 @@ export {
 export { type ContourLine, contourLines, type HeightField, heightField } from './surface/index.ts';
 export { GARLAND_VERSION } from './version.ts';
 export {
+  type Catalogue,
+  GERMAN,
+  germanNameOf,
+  LANGUAGES,
+  type Language,
+  type Speech,
+  shortNames,
+  speechOf,
+} from './words/index.ts';
+export {
   type BuiltOutcome,
   type BuiltRequest,
   builtOutcome,
@@ -180,6 +190,7 @@ export {
   showPages,
   showPlateRoughly,
   showTrace,
+  spokenPieces,
   squareOn,
   type Traced,
   type TraceOutcome,

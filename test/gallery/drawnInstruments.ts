@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Design } from '../../src/core/design/index.ts';
 import type { Drawing, PaperName } from '../../src/core/drawing/index.ts';
-import { derive, draft, drawInstrument, make } from '../../src/core/work/index.ts';
+import { derive, draft, drawInstrument, make, spokenPieces } from '../../src/core/work/index.ts';
 
 const MEASUREMENTS = {
   violin: { family: 'violin', name: 'Violin', values: { bodyLength: 355 } },
@@ -31,6 +31,11 @@ export function drawnInstrument(shown: Shown, name?: string): readonly Drawing[]
   if (!drawings.ok) throw new Error(JSON.stringify(drawings.faults));
   made.set(key, drawings.value);
   return drawings.value;
+}
+
+/** The same drawings with their words in German. */
+export function germanInstrument(shown: Shown, name?: string): readonly Drawing[] {
+  return spokenPieces(designOf(shown, name), drawnInstrument(shown, name), 'de');
 }
 
 /** The files of an instrument's pack on a paper, by their path, as the verb of a maker makes them. */

@@ -3,7 +3,7 @@ import type { Drawing } from '../../src/core/drawing/index.ts';
 import { preflight } from '../../src/core/files/index.ts';
 import { letteringFaults } from '../laws/lettering.ts';
 import { drawingFaults } from '../laws/parts.ts';
-import { drawnInstrument, SHOWN } from './drawnInstruments.ts';
+import { drawnInstrument, germanInstrument, SHOWN } from './drawnInstruments.ts';
 
 const LONG_NAMES = [
   'Violin after the photograph of a long model, second year, with the wide lower bout',
@@ -21,6 +21,16 @@ test.each(SHOWN)('every piece of the %s can be cut as it stands, every contour o
 
 test.each(SHOWN)('the lettering of the %s stands on its pieces, clear of edges, holes and lines', (shown) => {
   expect(drawnInstrument(shown).flatMap(letteringFaults)).toEqual([]);
+});
+
+test.each(['quarter', 'cello'] as const)('the lettering of the %s stands so in German too', (shown) => {
+  expect(germanInstrument(shown).flatMap(letteringFaults)).toEqual([]);
+});
+
+test('what is cut and measured is the same in every language', () => {
+  const measured = (drawings: readonly Drawing[]) =>
+    drawings.map(({ name, lines, checks, count }) => ({ name, lines, checks, count }));
+  expect(measured(germanInstrument('violin'))).toEqual(measured(drawnInstrument('violin')));
 });
 
 test.each(LONG_NAMES)('the name "%s" stands on the pieces of a small violin and of a cello', (name) => {

@@ -10,6 +10,7 @@ interface MakeWords {
   readonly parts?: string;
   readonly paper: string;
   readonly printerBars?: string;
+  readonly language: string;
   readonly dxf: string;
   readonly gaugeAt?: string;
   readonly gaugeFeet?: string;
@@ -33,6 +34,7 @@ export function addMake(program: Command): void {
     )
     .option('--paper <paper>', 'paper of the printer: A4, A3, A2, Letter or Tabloid', 'A4')
     .option('--printer-bars <x,y>', 'what the 150 mm bars of an earlier print measure, across and up')
+    .option('--language <language>', 'what drawings and print speak: en or de', 'en')
     .option('--dxf <release>', 'R2000 or R12', 'R2000')
     .option(
       '--gauge-at <heights>',

@@ -18,12 +18,14 @@ export function captionBelow(
   corner: Lettering['at'],
   { scale, mostMm }: { readonly scale: number; readonly mostMm: number },
 ): readonly Lettering[] {
+  const of = { kind: 'caption', texts, corner, scale, mostMm } as const;
   let y = corner.y - GAP_MM * scale;
   return texts.flatMap((text, index) => {
     const heightMm = (index === 0 ? TITLE_MM : TEXT_MM) * scale;
     return broken(text, heightMm, mostMm).map((part): Lettering => {
       y -= heightMm;
-      const line: Lettering = { text: part, at: { x: corner.x, y }, heightMm, turnRad: 0, anchor: 'start' };
+      const at = { x: corner.x, y };
+      const line: Lettering = { text: part, at, heightMm, turnRad: 0, anchor: 'start', of };
       y -= (SPACING - 1) * heightMm;
       return line;
     });

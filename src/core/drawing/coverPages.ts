@@ -1,7 +1,7 @@
 import { BODY, INDENT_MM, withHeading } from './coverText.ts';
 import type { Page, PageLine, PageText } from './page.ts';
 import { breakBlocks, moveBlock, type PageBlock, textBlock } from './pageBlock.ts';
-import type { PageGroup, PageOptions } from './pageGroup.ts';
+import { inEnglish, type PageGroup, type PageOptions, type Say } from './pageGroup.ts';
 import { type NumberedGroup, pageMap } from './pageMap.ts';
 import { pieceList } from './pieceList.ts';
 import { checkBars, footText, polyline, type SheetFrame, smallText } from './sheetFrame.ts';
@@ -25,6 +25,7 @@ const LEGEND = [
 
 /** All pages in order with numbers, titles and check bars: first the cover, with the map and the list of pieces. */
 export function coverPages(groups: readonly PageGroup[], frame: SheetFrame, options: PageOptions): Page[] {
+  const { say = inEnglish } = options;
   const room = {
     widthMm: frame.window.max.x - frame.window.min.x,
     heightMm: frame.window.max.y - frame.window.min.y,
@@ -34,10 +35,10 @@ export function coverPages(groups: readonly PageGroup[], frame: SheetFrame, opti
   const covers = coverColumns(groups, guess, room, options);
   const total = covers.length + groups.reduce((sum, group) => sum + group.pages.length, 0);
   const pageText = (number: number, tile?: string): string =>
-    `${tile === undefined ? '' : `tile ${tile}  ·  `}page ${number} of ${total}`;
+    `${tile === undefined ? '' : `${say(`tile ${tile}`)}  ·  `}${say(`page ${number} of ${total}`)}`;
   const coverSheets = covers.map((column, index): Page => {
     const placed = moveBlock(column, frame.window.min.x, frame.window.max.y);
-    const title = index === 0 ? 'Map and pieces' : 'Map and pieces, continued';
+    const title = say(index === 0 ? 'Map and pieces' : 'Map and pieces, continued');
     return finished(
       { frame, title, placements: [], lines: placed.lines, texts: placed.texts },
       index + 1,
@@ -69,7 +70,7 @@ function finished(
     heightMm: frame.heightMm,
     placements: draft.placements,
     lines: [...draft.lines, ...bars.lines],
-    texts: [...draft.texts, ...bars.texts, ...footText(frame, title, pageText, options.printer)],
+    texts: [...draft.texts, ...bars.texts, ...footText(frame, title, pageText, options)],
   };
 }
 
@@ -80,6 +81,7 @@ function coverColumns(
   options: PageOptions,
 ): PageBlock[] {
   const { widthMm } = room;
+  const { say = inEnglish } = options;
   let next = covers + 1;
   const numbered = groups.map((group): NumberedGroup => {
     const firstPage = next;
@@ -87,17 +89,17 @@ function coverColumns(
     return { group, firstPage };
   });
   const printed = next - 1;
-  const subtitle = `Templates at true size  ·  ${options.paper}  ·  ${printed} pages`;
+  const subtitle = `${say('Templates at true size')}  ·  ${options.paper}  ·  ${say(`${printed} pages`)}`;
   return breakBlocks(
     [
       textBlock(options.title, TITLE, widthMm, 0, 0.5),
       textBlock(subtitle, { ...BODY, tone: 'grey' }, widthMm, 0, 5),
-      ...STEPS.map((step, index) => numberedStep(index + 1, step, widthMm)),
+      ...STEPS.map((step, index) => numberedStep(index + 1, say(step), widthMm)),
       space(1.5),
-      legend(),
+      legend(say),
       space(4),
-      ...withHeading('Map', pageMap(numbered, widthMm, room.heightMm * MAP_SHARE), widthMm),
-      ...pieceList(numbered, widthMm),
+      ...withHeading(say('Map'), pageMap(numbered, widthMm, room.heightMm * MAP_SHARE, say), widthMm),
+      ...pieceList(numbered, widthMm, say),
     ],
     room.heightMm,
   );
@@ -109,11 +111,12 @@ function numberedStep(number: number, step: string, widthMm: number): PageBlock 
   return { ...words, texts: [...words.texts, ...figure.texts] };
 }
 
-function legend(): PageBlock {
+function legend(say: Say): PageBlock {
   let x = INDENT_MM;
   const lines: PageLine[] = [];
   const texts: PageText[] = [];
-  for (const [pen, words] of LEGEND) {
+  for (const [pen, means] of LEGEND) {
+    const words = say(means);
     lines.push({
       pen,
       chain: polyline([

@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import type { Box, Point } from '../base/index.ts';
 import type { Chain } from '../curve/index.ts';
 
 /** What a line is for. `draw` is reference only: no tool follows it. */
@@ -18,7 +18,29 @@ export interface Lettering {
   readonly heightMm: number;
   readonly turnRad: number;
   readonly anchor: 'start' | 'middle' | 'end';
+  /** What it is a line of: all lines of one text or block name the same one, so that it can be laid anew in other words. */
+  readonly of?: LetteringBlock;
 }
+
+/** Texts that are broken into lines, and the room that they are laid in. */
+export type LetteringBlock =
+  /** Under a picture that is only printed. */
+  | {
+      readonly kind: 'caption';
+      readonly texts: readonly string[];
+      readonly corner: Point<'drawing'>;
+      readonly scale: number;
+      readonly mostMm: number;
+    }
+  /** From the top left of a room down. */
+  | {
+      readonly kind: 'stack';
+      readonly texts: readonly string[];
+      readonly room: Box<'drawing'>;
+      readonly mostMm: number;
+    }
+  /** One text over the places of its lines. */
+  | { readonly kind: 'lines'; readonly text: string };
 
 /** Families of pieces, in the order in which a maker needs them; `sheet` is the calibration sheet and what is measured on it. */
 export const PIECE_PARTS = [

@@ -64,5 +64,6 @@ export { type SetupSheet, setupSheet } from './setupPiece.ts';
 export { sheetDrawing } from './sheetDrawing.ts';
 export { cardsDrawing } from './sheetDrawingCards.ts';
 export { soundHoleDrawings } from './soundHoleDrawings.ts';
+export { spokenDrawing } from './spokenDrawing.ts';
 export { tailDrawings } from './tailDrawings.ts';
 export { wearMapDrawing } from './wearMapDrawing.ts';

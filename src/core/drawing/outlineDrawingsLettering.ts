@@ -100,7 +100,8 @@ function blockAt(
       return line;
     });
     const evenMm = Math.min(...parts.map((part) => part.heightMm));
-    return parts.map((part) => ({ ...part, heightMm: evenMm }));
+    const of = { kind: 'lines', text } as const;
+    return parts.map((part) => ({ ...part, heightMm: evenMm, of }));
   });
 }
 

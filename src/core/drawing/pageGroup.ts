@@ -9,7 +9,15 @@ export interface PageOptions {
   /** What stands at the top of the cover: the design's name. */
   readonly title: string;
   readonly printer?: PrinterMeasure;
+  /** The pages' own words in the language of the print; as they stand in English where left out. */
+  readonly say?: Say;
 }
+
+/** A text in the language of the print. */
+export type Say = (text: string) => string;
+
+/** The pages' own words as they stand. */
+export const inEnglish: Say = (text) => text;
 
 /** A drawing with its number in the list of pieces and the box of all that it prints. */
 export interface Piece {

@@ -5,7 +5,7 @@ import { boxAround, printedChains } from './drawingExtent.ts';
 import { letteringFindings } from './lettering.ts';
 import { isMarginCharacter } from './marginText.ts';
 import { CHECK_BAR_MM, type Page, type PageSet, type PrinterMeasure } from './page.ts';
-import type { PageGroup, PageOptions, Piece } from './pageGroup.ts';
+import { inEnglish, type PageGroup, type PageOptions, type Piece } from './pageGroup.ts';
 import { sharedPages } from './sharedPages.ts';
 import { type SheetFrame, sheetFrame } from './sheetFrame.ts';
 import { tiledPages } from './tiledPages.ts';
@@ -31,8 +31,11 @@ export function layoutPages(drawings: readonly Drawing[], options: PageOptions):
   if (pieces.length === 0) return refuse(nothingToPrint());
   const scale = printerScale(options.printer);
   const frames = [false, true].map((landscape) => sheetFrame(options.paper, landscape, scale));
-  const { groups, tooLarge } = sharedPages(pieces, frames);
-  const all = [...tooLarge.map((piece) => tiledPages(piece, frames)), ...groups].sort(byFirstPiece);
+  const { groups, tooLarge } = sharedPages(pieces, frames, options.say ?? inEnglish);
+  const all = [
+    ...tooLarge.map((piece) => tiledPages(piece, frames, options.say ?? inEnglish)),
+    ...groups,
+  ].sort(byFirstPiece);
   return accept({
     title: options.title,
     paper: options.paper,

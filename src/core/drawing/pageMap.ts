@@ -3,7 +3,7 @@ import type { Drawing, DrawnLine } from './drawing.ts';
 import { marginTextWidthMm } from './marginText.ts';
 import { type PageLine, type PageText, placedChain } from './page.ts';
 import type { PageBlock } from './pageBlock.ts';
-import type { PageGroup } from './pageGroup.ts';
+import type { PageGroup, Say } from './pageGroup.ts';
 import { polyline, smallText } from './sheetFrame.ts';
 import { OVERLAP_MM } from './tiles.ts';
 
@@ -25,8 +25,13 @@ export interface NumberedGroup {
  * The map: every page in small with the pieces on it, tiles laid together as they will be glued. One block a row;
  * the scale is the largest at which all rows keep to `heightMm`.
  */
-export function pageMap(groups: readonly NumberedGroup[], widthMm: number, heightMm: number): PageBlock[] {
-  const rowsAt = (scale: number): PageBlock[] => mapRows(groups, scale, widthMm);
+export function pageMap(
+  groups: readonly NumberedGroup[],
+  widthMm: number,
+  heightMm: number,
+  say: Say,
+): PageBlock[] {
+  const rowsAt = (scale: number): PageBlock[] => mapRows(groups, scale, widthMm, say);
   const high = (rows: readonly PageBlock[]): number => rows.reduce((sum, row) => sum + row.heightMm, 0);
   const widest = Math.max(...groups.map(({ group }) => group.map.box.max.x - group.map.box.min.x));
   const scale =
@@ -34,12 +39,12 @@ export function pageMap(groups: readonly NumberedGroup[], widthMm: number, heigh
   return rowsAt(scale);
 }
 
-function mapRows(groups: readonly NumberedGroup[], scale: number, widthMm: number): PageBlock[] {
+function mapRows(groups: readonly NumberedGroup[], scale: number, widthMm: number, say: Say): PageBlock[] {
   const rows: { group: NumberedGroup; x: number }[][] = [];
   let used = widthMm;
   for (const group of groups) {
     const { box } = group.group.map;
-    const labelMm = marginTextWidthMm(labelOf(group), LABEL_SIZE_MM);
+    const labelMm = marginTextWidthMm(labelOf(group, say), LABEL_SIZE_MM);
     const width = Math.max((box.max.x - box.min.x) * scale, labelMm);
     if (rows.length === 0 || used + GAP_MM + width > widthMm) {
       rows.push([]);
@@ -52,7 +57,7 @@ function mapRows(groups: readonly NumberedGroup[], scale: number, widthMm: numbe
     const tallest = Math.max(
       ...row.map(({ group }) => (group.group.map.box.max.y - group.group.map.box.min.y) * scale),
     );
-    const cells = row.map(({ group, x }) => mapCell(group, x, -tallest, scale));
+    const cells = row.map(({ group, x }) => mapCell(group, x, -tallest, scale, say));
     return {
       heightMm: tallest + LABEL_MM + GAP_MM / 2,
       lines: cells.flatMap((cell) => cell.lines),
@@ -79,6 +84,7 @@ function mapCell(
   x: number,
   y: number,
   scale: number,
+  say: Say,
 ): { readonly lines: PageLine[]; readonly texts: PageText[] } {
   const { box, windows, placements } = group.map;
   const placement = {
@@ -102,7 +108,7 @@ function mapCell(
   );
   const small = (pen: PageLine['pen'], chains: readonly PageLine['chain'][]): PageLine[] =>
     chains.map((chain) => ({ pen, chain: placeChain<'page', 'page'>(chain, placement) }));
-  const names = tileNames(group, firstPage, scale);
+  const names = tileNames(group, firstPage, scale, say);
   const numbers = windows.map(({ min, max }, index) =>
     smallText(
       names[index] ?? '',
@@ -111,7 +117,7 @@ function mapCell(
     ),
   );
   const tiled = group.pages.length > 1;
-  const label = smallText(labelOf({ group, firstPage }), x, y - 3.4);
+  const label = smallText(labelOf({ group, firstPage }, say), x, y - 3.4);
   return {
     lines: [...small('rule', frames), ...small('map', pieces)],
     texts: tiled ? [...numbers, label] : [label],
@@ -119,8 +125,8 @@ function mapCell(
 }
 
 /** What stands in the corners of the tiles: with their pages where all have room for it, else the tiles' names alone. */
-function tileNames(group: PageGroup, firstPage: number, scale: number): readonly string[] {
-  const whole = group.pages.map(({ tile }, index) => `${tile ?? ''} · p. ${firstPage + index}`);
+function tileNames(group: PageGroup, firstPage: number, scale: number, say: Say): readonly string[] {
+  const whole = group.pages.map(({ tile }, index) => `${tile ?? ''} · ${say(`p. ${firstPage + index}`)}`);
   const fits = group.map.windows.every(
     ({ min, max }, index) =>
       marginTextWidthMm(whole[index] ?? '', LABEL_SIZE_MM) + 2 * INSET_MM <=
@@ -129,8 +135,8 @@ function tileNames(group: PageGroup, firstPage: number, scale: number): readonly
   return fits ? whole : group.pages.map(({ tile }) => tile ?? '');
 }
 
-function labelOf({ group, firstPage }: NumberedGroup): string {
+function labelOf({ group, firstPage }: NumberedGroup, say: Say): string {
   const count = group.pages.length;
-  if (count === 1) return `page ${firstPage}`;
-  return `${group.pieces[0]?.number}  pages ${firstPage}–${firstPage + count - 1}`;
+  if (count === 1) return say(`page ${firstPage}`);
+  return `${group.pieces[0]?.number}  ${say(`pages ${firstPage}–${firstPage + count - 1}`)}`;
 }

@@ -1,7 +1,7 @@
 import type { Box, Point } from '../base/index.ts';
 import { marginTextWidthMm } from './marginText.ts';
 import type { PageText, PlacedDrawing } from './page.ts';
-import type { DraftPage, PageGroup, Piece } from './pageGroup.ts';
+import type { DraftPage, PageGroup, Piece, Say } from './pageGroup.ts';
 import { type SheetFrame, smallText } from './sheetFrame.ts';
 import { fitsRoom, packShelves, type ShelfItem, type ShelfPlace, type ShelfRoom } from './shelves.ts';
 
@@ -20,31 +20,33 @@ const CAPTION_SIZE_MM = 2.5;
 export function sharedPages(
   pieces: readonly Piece[],
   frames: readonly SheetFrame[],
+  say: Say,
 ): { readonly groups: PageGroup[]; readonly tooLarge: Piece[] } {
   const rooms = frames.map((frame) => ({ frame, room: roomOf(frame) }));
-  const small = pieces.filter((piece) => rooms.some(({ room }) => fitsRoom(itemOf(piece), room)));
+  const small = pieces.filter((piece) => rooms.some(({ room }) => fitsRoom(itemOf(piece, say), room)));
   const tooLarge = pieces.filter((piece) => !small.includes(piece));
   const [first, second] = rooms.map(({ frame, room }) => {
-    const here = small.filter((piece) => fitsRoom(itemOf(piece), room));
+    const here = small.filter((piece) => fitsRoom(itemOf(piece, say), room));
     const others = small.filter((piece) => !here.includes(piece));
-    return [...pagesOn(here, frame, room), ...others.flatMap((piece) => alone(piece, rooms))];
+    return [...pagesOn(here, frame, room, say), ...others.flatMap((piece) => alone(piece, rooms, say))];
   });
   const groups = second !== undefined && first !== undefined && second.length < first.length ? second : first;
   return { groups: groups ?? [], tooLarge };
 }
 
 /** The words under a piece on a shared page. */
-function captionOf(piece: Piece): string {
+function captionOf(piece: Piece, say: Say): string {
   const { title, count } = piece.drawing;
-  return `${piece.number}  ${title}${count > 1 ? ` – make ${count}` : ''}`;
+  return `${piece.number}  ${title}${count > 1 ? ` – ${say(`make ${count}`)}` : ''}`;
 }
 
 function alone(
   piece: Piece,
   rooms: readonly { readonly frame: SheetFrame; readonly room: ShelfRoom }[],
+  say: Say,
 ): PageGroup[] {
-  const found = rooms.find(({ room }) => fitsRoom(itemOf(piece), room));
-  return found === undefined ? [] : pagesOn([piece], found.frame, found.room);
+  const found = rooms.find(({ room }) => fitsRoom(itemOf(piece, say), room));
+  return found === undefined ? [] : pagesOn([piece], found.frame, found.room, say);
 }
 
 function roomOf(frame: SheetFrame): ShelfRoom {
@@ -56,27 +58,33 @@ function roomOf(frame: SheetFrame): ShelfRoom {
   };
 }
 
-function itemOf(piece: Piece): ShelfItem {
+function itemOf(piece: Piece, say: Say): ShelfItem {
   return {
     widthMm: piece.box.max.x - piece.box.min.x,
     heightMm: piece.box.max.y - piece.box.min.y,
-    captionWidthMm: marginTextWidthMm(captionOf(piece), CAPTION_SIZE_MM),
+    captionWidthMm: marginTextWidthMm(captionOf(piece, say), CAPTION_SIZE_MM),
   };
 }
 
-function pagesOn(pieces: readonly Piece[], frame: SheetFrame, room: ShelfRoom): PageGroup[] {
-  const places = packShelves(pieces.map(itemOf), room);
+function pagesOn(pieces: readonly Piece[], frame: SheetFrame, room: ShelfRoom, say: Say): PageGroup[] {
+  const places = packShelves(
+    pieces.map((piece) => itemOf(piece, say)),
+    room,
+  );
   const count = 1 + Math.max(-1, ...places.map((place) => place.page));
   return Array.from({ length: count }, (_, page) => {
     const here = places.filter((place) => place.page === page).sort((a, b) => a.item - b.item);
     const laid = here.flatMap((place) => {
       const piece = pieces[place.item];
-      return piece === undefined ? [] : [layPiece(piece, place, frame)];
+      return piece === undefined ? [] : [layPiece(piece, place, frame, say)];
     });
     const placements = laid.map((one) => one.placed);
     const draft: DraftPage = {
       frame,
-      title: titleOf(laid.map((one) => one.piece)),
+      title: titleOf(
+        laid.map((one) => one.piece),
+        say,
+      ),
       placements,
       lines: [],
       texts: laid.map((one) => one.caption),
@@ -97,6 +105,7 @@ function layPiece(
   piece: Piece,
   place: ShelfPlace,
   frame: SheetFrame,
+  say: Say,
 ): { readonly piece: Piece; readonly placed: PlacedDrawing; readonly caption: PageText } {
   const left = frame.window.min.x + place.x;
   const low = frame.window.min.y + place.y;
@@ -113,13 +122,13 @@ function layPiece(
   return {
     piece,
     placed: { drawing: piece.drawing, turnRad: place.turned ? Math.PI / 2 : 0, shift, window },
-    caption: smallText(captionOf(piece), left, low - CAPTION_DROP_MM),
+    caption: smallText(captionOf(piece, say), left, low - CAPTION_DROP_MM),
   };
 }
 
-function titleOf(pieces: readonly Piece[]): string {
+function titleOf(pieces: readonly Piece[], say: Say): string {
   const [only] = pieces;
   if (pieces.length === 1 && only !== undefined) return only.drawing.title;
   const numbers = pieces.map((piece) => piece.number);
-  return `Pieces ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+  return say(`Pieces ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`);
 }

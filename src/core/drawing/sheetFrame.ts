@@ -92,21 +92,29 @@ export function checkBars(frame: SheetFrame): { readonly lines: PageLine[]; read
   return { lines, texts: numbers };
 }
 
+/** What a foot depends on: the printer that pages are corrected for, and their language. */
+interface FootOptions {
+  readonly printer?: PrinterMeasure;
+  readonly say?: (text: string) => string;
+}
+
 /** Title, page number and what to do about the bars, between the ruler and the pieces. */
 export function footText(
   frame: SheetFrame,
   title: string,
   pageText: string,
-  printer: PrinterMeasure | undefined,
+  { printer, say = (text) => text }: FootOptions,
 ): PageText[] {
   const left = frame.window.min.x;
   const foot = frame.printable.min.y + BAR_INSET_MM;
   const corrected =
     printer === undefined
       ? ''
-      : `Corrected for a printer that drew the bars ${printer.xMeasuredMm} mm across and ${printer.yMeasuredMm} mm up.`;
+      : say(
+          `Corrected for a printer that drew the bars ${printer.xMeasuredMm} mm across and ${printer.yMeasuredMm} mm up.`,
+        );
   const texts: PageText[] = [
-    { ...smallText(CHECK_SENTENCE, left, foot + 7.2), tone: 'black' },
+    { ...smallText(say(CHECK_SENTENCE), left, foot + 7.2), tone: 'black' },
     { ...smallText(title, left, foot + 12), sizeMm: TITLE_MM, bold: true, tone: 'black' },
     { ...smallText(pageText, frame.window.max.x, foot + 12), anchor: 'end' },
   ];

@@ -22,6 +22,7 @@ export function stackedLettering(
   mostMm = MOST_MM,
 ): readonly Lettering[] {
   const [widthMm, heightMm] = [room.max.x - room.min.x, room.max.y - room.min.y];
+  const of = { kind: 'stack', texts, room, mostMm } as const;
   const sizeOf = (text: string): number =>
     Math.min(mostMm, widthMm / letteringWidthMm({ text, heightMm: 1 }));
   const readable = texts
@@ -37,6 +38,7 @@ export function stackedLettering(
       heightMm: size,
       turnRad: 0,
       anchor: 'start',
+      of,
     };
   });
 }

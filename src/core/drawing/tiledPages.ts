@@ -2,7 +2,7 @@ import type { Box, Point } from '../base/index.ts';
 import { type Chain, circleChain, placeChain } from '../curve/index.ts';
 import { boxAround, printedChains } from './drawingExtent.ts';
 import type { PageLine, PageText, PlacedDrawing } from './page.ts';
-import type { DraftPage, PageGroup, Piece } from './pageGroup.ts';
+import type { DraftPage, PageGroup, Piece, Say } from './pageGroup.ts';
 import { polyline, type SheetFrame, smallText } from './sheetFrame.ts';
 import { type Seam, type Tile, type TileGrid, tileGrid, tileName } from './tiles.ts';
 
@@ -10,7 +10,7 @@ const MARK_RADIUS_MM = 1.5;
 const MARK_ARM_MM = 3;
 
 /** A piece larger than a page, over tiles: the paper upright or lying, the piece upright or turned, whichever needs fewest. */
-export function tiledPages(piece: Piece, frames: readonly SheetFrame[]): PageGroup {
+export function tiledPages(piece: Piece, frames: readonly SheetFrame[], say: Say): PageGroup {
   const chains = printedChains(piece.drawing);
   const ways = [0, Math.PI / 2].flatMap((turnRad) => {
     const turned = chains.map((chain) => placeChain<'drawing', 'drawing'>(chain, { turnRad, shift: [0, 0] }));
@@ -21,7 +21,7 @@ export function tiledPages(piece: Piece, frames: readonly SheetFrame[]): PageGro
   const { turnRad, grid } = best;
   return {
     pieces: [piece],
-    pages: grid.tiles.map((tile) => tilePage(piece, turnRad, tile, grid)),
+    pages: grid.tiles.map((tile) => tilePage(piece, turnRad, tile, grid, say)),
     map: {
       box: boundsOfTiles(grid.tiles),
       windows: grid.tiles.map((tile) => boundsOfTiles([tile])),
@@ -32,7 +32,7 @@ export function tiledPages(piece: Piece, frames: readonly SheetFrame[]): PageGro
   };
 }
 
-function tilePage(piece: Piece, turnRad: number, tile: Tile, grid: TileGrid): DraftPage {
+function tilePage(piece: Piece, turnRad: number, tile: Tile, grid: TileGrid, say: Say): DraftPage {
   const { frame } = grid;
   const toPage: Point<'page'> = {
     x: frame.window.min.x - tile.window.min.x,
@@ -40,7 +40,7 @@ function tilePage(piece: Piece, turnRad: number, tile: Tile, grid: TileGrid): Dr
   };
   const placed: PlacedDrawing = { drawing: piece.drawing, turnRad, shift: toPage, window: frame.window };
   const seams = grid.seams.filter((seam) => seam.first === tile || seam.second === tile);
-  const make = piece.drawing.count > 1 ? ` – make ${piece.drawing.count}` : '';
+  const make = piece.drawing.count > 1 ? ` – ${say(`make ${piece.drawing.count}`)}` : '';
   return {
     frame,
     title: `${piece.number}  ${piece.drawing.title}${make}`,

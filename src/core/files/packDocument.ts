@@ -8,6 +8,8 @@ export const packSchema = z
     format: z.literal('garland-pack'),
     version: z.literal(1),
     design: z.looseObject({ name: z.string(), sha256 }),
+    /** What drawings and print speak; English where it is not said. */
+    language: z.string().optional(),
     files: z.array(
       z.looseObject({
         path: z.string(),

@@ -30,6 +30,7 @@ export function packManifest(
   design: PackedDesign,
   files: readonly PackFile[],
   digest: (bytes: Uint8Array) => string,
+  language = 'en',
 ): Checked<string> {
   const faults = [...files.filter((file) => !SAFE_PATH.test(file.path)).map(badPath), ...twins(files)];
   if (faults.length > 0) return refuse(...faults);
@@ -47,6 +48,7 @@ export function packManifest(
     format: 'garland-pack',
     version: 1,
     design: { name: design.name, sha256: design.sha256 },
+    ...(language === 'en' ? {} : { language }),
     files: listed,
   });
   return text.ok ? accept(text.value) : text;

@@ -32,6 +32,7 @@ export {
   showNumbers,
   showPages,
   showPlateRoughly,
+  spokenPieces,
 } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';

@@ -22,6 +22,7 @@ import {
   type Instrument,
   type KeptGround,
   type LampStand,
+  type Language,
   type LitPlate,
   litPlate,
   type MakeKind,
@@ -58,6 +59,7 @@ import {
   shownThickness,
   showPages,
   showPlateRoughly,
+  spokenPieces,
 } from '../../core/index.ts';
 import { pngOf } from '../../host/browser/index.ts';
 import { profileWork } from './profileWork.ts';
@@ -78,6 +80,8 @@ export interface TakeChoices {
   readonly parts?: readonly PiecePart[];
   readonly paper: string;
   readonly printerBars?: string;
+  /** What drawings and print speak. */
+  readonly language: Language;
 }
 
 /** The instrument last derived: asked for again and again with the same design, by one view after the other. */
@@ -218,15 +222,20 @@ const benchWork = {
     const bytes = Uint8Array.from(file.value.bytes);
     return transfer(accept({ bytes, says: picture.value.says }), [bytes.buffer]);
   },
-  drawings(design: Design): Checked<readonly ShownDrawing[]> {
+  /** Every piece, lettered in a language. */
+  drawings(design: Design, language: Language): Checked<readonly ShownDrawing[]> {
     const drawings = drawingsOf(design);
-    return drawings.ok ? accept(drawings.value.map(shownDrawing)) : drawings;
+    return drawings.ok ? accept(spokenPieces(design, drawings.value, language).map(shownDrawing)) : drawings;
   },
   /** The pages as they will print, the printer's own error taken out. */
-  pages(design: Design, { parts, paper, printerBars }: Omit<TakeChoices, 'kinds'>): Checked<ShownPages> {
+  pages(
+    design: Design,
+    { parts, paper, printerBars, language }: Omit<TakeChoices, 'kinds'>,
+  ): Checked<ShownPages> {
     const options = parseMakeOptions({
       paper,
       dxf: 'R2000',
+      language,
       ...(parts && { parts: parts.join(',') }),
       ...(printerBars && { printerBars }),
     });
@@ -234,13 +243,17 @@ const benchWork = {
     const drawings = drawingsOf(design);
     return drawings.ok ? showPages(design, drawings.value, options.value) : drawings;
   },
-  async take(design: Design, { kinds, parts, paper, printerBars }: TakeChoices): Promise<Checked<TakenPack>> {
+  async take(
+    design: Design,
+    { kinds, parts, paper, printerBars, language }: TakeChoices,
+  ): Promise<Checked<TakenPack>> {
     const options = parseMakeOptions({
       only: kinds.join(','),
       // Solids are made of no pieces: alone they know no choice among them.
       ...(parts && kinds.some((kind) => kind !== 'solid') && { parts: parts.join(',') }),
       paper,
       dxf: 'R2000',
+      language,
       ...(printerBars && { printerBars }),
     });
     if (!options.ok) return options;

@@ -1,13 +1,12 @@
 import { useState } from 'preact/hooks';
-import type { ShownDrawing } from '../../core/index.ts';
+import type { Language, ShownDrawing } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
-import { told } from '../words/sentences.ts';
-import { print, words } from '../words/words.ts';
+import { language, print, words } from '../words/words.ts';
 import { useShown } from './useShown.ts';
 
-/** The pieces of an instrument, drawn anew once it has changed; null while they are drawn for the first time. */
-export function useDrawings(): readonly ShownDrawing[] | null {
-  return useShown(async (asked) => makingBench().drawings(asked), '');
+/** The pieces of an instrument, lettered in a language, drawn anew once it has changed; null while they are drawn for the first time. */
+export function useDrawings(spokenIn: Language): readonly ShownDrawing[] | null {
+  return useShown(async (asked) => makingBench().drawings(asked, spokenIn), spokenIn);
 }
 
 /** Every piece of some parts, hung on a wall beside each other, each at the same scale, with its name below. */
@@ -15,14 +14,17 @@ export function PieceWall({
   parts,
   lead,
   route,
+  spokenIn = language.value,
 }: {
   readonly parts: readonly string[] | null;
   /** Only pieces that are made this way. */
   readonly route?: 'print' | 'laser' | 'router';
   /** Name of a piece that hangs large beside the others. */
   readonly lead?: string;
+  /** What their lettering speaks: as the page does unless said. */
+  readonly spokenIn?: Language;
 }) {
-  const drawings = useDrawings();
+  const drawings = useDrawings(spokenIn);
   const [held, hold] = useState<string | null>(null);
   if (drawings === null) return <p class="wall-still">{words().take.working}</p>;
   const shown = drawings.filter(
@@ -80,13 +82,7 @@ function Piece({
   const scale = Math.min(...SIZES[size].map((most, place) => most / ([1, wide, tall][place] as number)));
   return (
     <figure class={isNear ? 'piece near' : 'piece'}>
-      <button
-        type="button"
-        class="piece-touch"
-        aria-label={told(title)}
-        aria-expanded={isNear}
-        onClick={onTouch}
-      >
+      <button type="button" class="piece-touch" aria-label={title} aria-expanded={isNear} onClick={onTouch}>
         <svg
           width={wide * scale}
           height={tall * scale}
@@ -113,14 +109,14 @@ function Piece({
         </svg>
       </button>
       <figcaption>
-        {told(title)}
+        {title}
         <span class="small">
           {`${print(widthMm)} × ${print(heightMm)}${count > 1 ? `, ${words().take.asSheet(count)}` : ''}`}
         </span>
         {isNear &&
           notes.map((note) => (
             <p key={note} class="small">
-              {told(note)}
+              {note}
             </p>
           ))}
       </figcaption>

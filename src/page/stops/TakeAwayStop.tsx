@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type MakeKind, type PiecePart } from '../../core/index.ts';
+import { LANGUAGES, type Language, type MakeKind, type PiecePart } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
 import { PieceWall, useDrawings } from '../drawing/PieceWall.tsx';
@@ -9,7 +9,7 @@ import { download, fileNameOf } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, faults, takeAway } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
-import { words } from '../words/words.ts';
+import { language, words } from '../words/words.ts';
 import { WhatWasChecked } from './WhatWasChecked.tsx';
 
 const PAPERS = ['A4', 'A3', 'Letter', 'Tabloid', 'A2'] as const;
@@ -24,17 +24,20 @@ export function TakeAwayStop() {
   const [left, setLeft] = useState<readonly PiecePart[]>([]);
   const [paper, setPaper] = useState<string>('A4');
   const [bars, setBars] = useState('');
+  const [chosenLanguage, setLanguage] = useState<Language | null>(null);
+  // The pack speaks as the page does, unless it is asked to speak otherwise.
+  const spokenIn = chosenLanguage ?? language.value;
   const [pack, setPack] = useState<TakenPack | null>(null);
   const [isBusy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<readonly string[]>([]);
   const printerBars = bars.trim() === '' ? {} : { printerBars: bars.replace(';', ',') };
-  const drawings = useDrawings();
+  const drawings = useDrawings(spokenIn);
   const all = [...new Set(drawings?.map(({ part }) => part))];
   const parts = left.length === 0 ? {} : { parts: all.filter((part) => !left.includes(part)) };
   // Bars that are half typed leave the last pages in sight.
   const pages = useShown(
-    async (asked) => makingBench().pages(asked, { paper, ...parts, ...printerBars }),
-    [paper, bars, ...left].join(),
+    async (asked) => makingBench().pages(asked, { paper, language: spokenIn, ...parts, ...printerBars }),
+    [paper, bars, spokenIn, ...left].join(),
   );
   const toggle = (kind: MakeKind) =>
     setKinds(kinds.includes(kind) ? kinds.filter((one) => one !== kind) : [...kinds, kind]);
@@ -43,7 +46,13 @@ export function TakeAwayStop() {
     if (asked === null) return;
     setBusy(true);
     setTrouble([]);
-    const answer = await makingBench().take(asked, { kinds: chosen, paper, ...parts, ...printerBars });
+    const answer = await makingBench().take(asked, {
+      kinds: chosen,
+      paper,
+      language: spokenIn,
+      ...parts,
+      ...printerBars,
+    });
     setBusy(false);
     if (!answer.ok) {
       setTrouble(answer.faults.map(sentenceOf));
@@ -83,7 +92,7 @@ export function TakeAwayStop() {
               <h2>{sheets.laserHead}</h2>
               <p>{sheets.laserSays(cut ?? 0)}</p>
             </header>
-            <PieceWall parts={all.filter((part) => !left.includes(part))} route="laser" />
+            <PieceWall parts={all.filter((part) => !left.includes(part))} route="laser" spokenIn={spokenIn} />
           </section>
         )}
         {near === 'solid' && (
@@ -166,6 +175,16 @@ export function TakeAwayStop() {
             <select value={paper} onChange={(event) => setPaper(event.currentTarget.value)}>
               {PAPERS.map((name) => (
                 <option key={name}>{name}</option>
+              ))}
+            </select>
+          </label>
+          <label class="field">
+            {said.language}
+            <select value={spokenIn} onChange={(event) => setLanguage(event.currentTarget.value as Language)}>
+              {LANGUAGES.map((name) => (
+                <option key={name} value={name}>
+                  {said.languages[name]}
+                </option>
               ))}
             </select>
           </label>

@@ -1,7 +1,7 @@
+import { shortNames } from '../../core/index.ts';
 import { besideDe } from './besideDe.ts';
 import type { Words } from './en.ts';
 import { keptDe } from './keptDe.ts';
-import { namesDe } from './namesDe.ts';
 import { picturesDe } from './picturesDe.ts';
 import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
@@ -163,7 +163,7 @@ export const de: Words = {
     begin: 'oder mit einer üblichen Größe beginnen',
     kept: 'weiter, wo du aufgehört hast',
   },
-  names: namesDe,
+  names: shortNames,
   stations: {
     upperBout: 'breitester Oberbügel',
     upperCorner: 'obere Ecken',
@@ -238,6 +238,8 @@ export const de: Words = {
     saysLaser: 'jede Schablone als DXF und SVG',
     saysSolid: 'Platten und Form für ein anderes Programm',
     paper: 'Papiergröße',
+    language: 'Sprache der Zeichnungen und Drucke',
+    languages: { en: 'English', de: 'Deutsch' },
     bars: 'Messbalken auf deinem Druck',
     barsHow: 'Beide sollen 150 messen, quer und hoch; leer lassen, wenn es stimmt.',
     barsExample: '149,6; 150,1',

@@ -237,6 +237,8 @@ export const en = {
     saysLaser: 'every template as DXF and SVG',
     saysSolid: 'plates and form for another program',
     paper: 'paper size',
+    language: 'language of drawings and print',
+    languages: { en: 'English', de: 'Deutsch' },
     bars: 'check bars on your print',
     barsHow: 'Both should read 150 across and up; leave it empty if they do.',
     barsExample: '149.6, 150.1',

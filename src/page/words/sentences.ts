@@ -1,5 +1,5 @@
-import { type Fault, VALUES } from '../../core/index.ts';
-import { germanNameOf, germanOf } from './told.ts';
+import { type Fault, germanNameOf, VALUES } from '../../core/index.ts';
+import { germanOf } from './told.ts';
 import { language, nameOf, words } from './words.ts';
 
 /** What a room says, in the language of the page; as it stands where that is not known. */

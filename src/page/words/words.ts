@@ -1,10 +1,7 @@
 import { signal } from '@preact/signals';
-import { VALUES, type ValueName } from '../../core/index.ts';
+import { germanNameOf, type Language, VALUES, type ValueName } from '../../core/index.ts';
 import { de } from './de.ts';
 import { en, type Words } from './en.ts';
-import { germanNameOf } from './told.ts';
-
-export type Language = 'en' | 'de';
 
 const CATALOGUES: Readonly<Record<Language, Words>> = { en, de };
 

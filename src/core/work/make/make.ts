@@ -1,8 +1,9 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type Drawing, pieceSizeMm } from '../../drawing/index.ts';
+import { type Drawing, pieceSizeMm, spokenDrawing } from '../../drawing/index.ts';
 import { type PackFile, packManifest, preflight, writeDxf, writePdf, writeSvg } from '../../files/index.ts';
 import { deriveInstrument, type Instrument, weighed } from '../../instrument/index.ts';
+import { speechOf } from '../../words/index.ts';
 import { instrumentText } from '../derive.ts';
 import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
@@ -41,8 +42,10 @@ export async function make(
   const drawings = chosen(all.value, options);
   const flaws = drawings.flatMap(preflight);
   const print = options.kinds.includes('print') ? await printed(drawings, design, options) : accept(NONE);
-  const laser = options.kinds.includes('laser') ? cut(drawings, options) : accept(NONE);
-  const solid = options.kinds.includes('solid') ? solidParts(instrument.value) : accept(NONE);
+  const laser = options.kinds.includes('laser') ? cut(drawings, design, options) : accept(NONE);
+  const solid = options.kinds.includes('solid')
+    ? solidParts(instrument.value, options.language)
+    : accept(NONE);
   if (!print.ok || !laser.ok || !solid.ok)
     return refuse(...[print, laser, solid].flatMap((part) => (part.ok ? [] : part.faults)));
   const parts = [
@@ -53,7 +56,7 @@ export async function make(
     ...more,
   ];
   const named = { name: design.name, sha256: options.digest(bytesOf(designText(design))) };
-  const manifest = packManifest(named, parts, options.digest);
+  const manifest = packManifest(named, parts, options.digest, options.language);
   if (!manifest.ok) return manifest;
   return accept({
     files: [
@@ -111,10 +114,16 @@ async function printed(
   });
 }
 
-function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadeParts> {
+function cut(
+  drawings: readonly Drawing[],
+  design: Design,
+  { dxf, language = 'en' }: MakeOptions,
+): Checked<MadeParts> {
   const faults: Fault[] = [];
+  const speech = speechOf(language, [design.name]);
   const parts = drawings
     .filter((drawing) => drawing.routes.includes('laser'))
+    .map((drawing) => spokenDrawing(drawing, speech))
     .flatMap((drawing): PackFile[] => {
       const svg = writeSvg(drawing);
       const drawn = writeDxf(drawing, dxf);

@@ -24,3 +24,12 @@ test('pieces are not chosen where none is made', () => {
   expect(solids.ok ? [] : solids.faults).toMatchObject([{ code: 'make.parts', at: '--parts' }]);
   expect(parseMakeOptions({ ...USUAL, only: 'solid,print', parts: 'form' }).ok).toBe(true);
 });
+
+test('a language that drawings do not speak is refused in words', () => {
+  const german = parseMakeOptions({ ...USUAL, language: 'de' });
+  expect(german.ok && german.value.language).toBe('de');
+  const other = parseMakeOptions({ ...USUAL, language: 'fr' });
+  expect(other.ok ? [] : other.faults).toMatchObject([
+    { code: 'make.language', at: '--language', found: '"fr"' },
+  ]);
+});

@@ -9,6 +9,7 @@ import {
 } from '../../drawing/index.ts';
 import type { DxfRelease } from '../../files/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { LANGUAGES, type Language } from '../../words/index.ts';
 import { namedOption } from '../namedOption.ts';
 import { type GaugeChoices, parseGaugeChoices } from './gaugeChoices.ts';
 
@@ -22,6 +23,8 @@ export interface MakeOptions {
   readonly paper: PaperName;
   readonly printer?: PrinterMeasure;
   readonly dxf: DxfRelease;
+  /** What is drawn and printed speaks it; English where nothing is said. */
+  readonly language?: Language;
   /** As in every pack unless chosen otherwise. */
   readonly gauges?: GaugeChoices;
   /** SHA-256 of bytes, in hexadecimal. */
@@ -36,13 +39,14 @@ const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName
 
 const MADE_PARTS: readonly PiecePart[] = PIECE_PARTS.filter((part) => part !== 'sheet');
 
-/** Options as typed. Faults, all at once: `make.kind`, `make.parts`, `make.paper`, `make.dxf`, `make.bars`, `make.gauge-…`. */
+/** Options as typed. Faults, all at once: `make.kind`, `make.parts`, `make.paper`, `make.dxf`, `make.language`, `make.bars`, `make.gauge-…`. */
 export function parseMakeOptions(words: {
   readonly only?: string;
   readonly parts?: string;
   readonly paper: string;
   readonly printerBars?: string;
   readonly dxf: string;
+  readonly language?: string;
   readonly gaugeAt?: string;
   readonly gaugeFeet?: string;
   readonly gaugeEdge?: string;
@@ -52,17 +56,29 @@ export function parseMakeOptions(words: {
   const parts = words.parts === undefined ? accept(undefined) : partsOf(words.parts, only);
   const paper = namedOption('make.paper', '--paper', words.paper, PAPER_NAMES);
   const dxf = namedOption('make.dxf', '--dxf', words.dxf, RELEASES);
+  const language = namedOption('make.language', '--language', words.language ?? 'en', LANGUAGES);
   const printer = words.printerBars === undefined ? accept(undefined) : printerBars(words.printerBars);
   const gauges = parseGaugeChoices(words);
-  if (!parts.ok || !paper.ok || !dxf.ok || !printer.ok || !gauges.ok || kinds.some((kind) => !kind.ok))
+  if (
+    !parts.ok ||
+    !paper.ok ||
+    !dxf.ok ||
+    !language.ok ||
+    !printer.ok ||
+    !gauges.ok ||
+    kinds.some((kind) => !kind.ok)
+  )
     return refuse(
-      ...[...kinds, parts, paper, dxf, printer, gauges].flatMap((one) => (one.ok ? [] : one.faults)),
+      ...[...kinds, parts, paper, dxf, language, printer, gauges].flatMap((one) =>
+        one.ok ? [] : one.faults,
+      ),
     );
   return accept({
     kinds: KINDS.filter((kind) => kinds.some((one) => one.ok && one.value === kind)),
     ...(parts.value && { parts: parts.value }),
     paper: paper.value,
     dxf: dxf.value,
+    language: language.value,
     ...(printer.value && { printer: printer.value }),
     gauges: gauges.value,
   });

@@ -17,6 +17,7 @@ import {
   PLATE_CHORD_MM,
   SURFACE_MM,
 } from '../../solid/index.ts';
+import { type Language, speechOf } from '../../words/index.ts';
 
 const WORDS = `Solids of the parts, in millimetres.
 
@@ -47,7 +48,7 @@ export interface SolidParts {
  * The files of a pack's solids: every part as STL and 3MF, boards and plates as STEP too. Faults: those of
  * {@link instrumentSolids}.
  */
-export function solidParts(instrument: Instrument): Checked<SolidParts> {
+export function solidParts(instrument: Instrument, language: Language = 'en'): Checked<SolidParts> {
   const solids = instrumentSolids(instrument);
   if (!solids.ok) return solids;
   const files = solids.value.flatMap((solid): readonly PackFile[] => {
@@ -69,7 +70,7 @@ export function solidParts(instrument: Instrument): Checked<SolidParts> {
     path: 'solid/readme.txt',
     kind: 'solid',
     parts: [],
-    bytes: new TextEncoder().encode(WORDS),
+    bytes: new TextEncoder().encode(speechOf(language).say(WORDS) ?? WORDS),
   };
   return accept({ parts: [...files, readme], findings: solids.value.flatMap(({ findings }) => findings) });
 }

@@ -1,5 +1,7 @@
-/** Wie jede Zahl im Notizbuch heißt. */
-export const namesDe: Readonly<Record<string, string>> = {
+import type { Catalogue } from '../catalogue.ts';
+
+/** What every number is called in the notebook. */
+export const shortNames: Catalogue = {
   bodyLength: 'Korpuslänge',
   upperBout: 'Oberbügel',
   waist: 'Mittelbügel',
