@@ -24,6 +24,8 @@ export interface Speech {
   readonly language: Language;
   /** The text in this language, numbers in its notation; null where it is not known. */
   readonly say: (text: string) => string | null;
+  /** The same of a family of pieces, where a word may mean another thing: its key is `part/text`. */
+  readonly sayOf: (part: string, text: string) => string | null;
 }
 
 /** Everything that is said in German, by its English. */
@@ -40,9 +42,9 @@ export const GERMAN: Catalogue = {
 
 /** A language to speak; `kept` are names that somebody gave, which stay as they are in every language. */
 export function speechOf(language: Language, kept: readonly string[] = []): Speech {
-  if (language === 'en') return { language, say: (text) => text };
+  if (language === 'en') return { language, say: (text) => text, sayOf: (_, text) => text };
   const german = germanSpeech(kept);
-  return { language, say: german };
+  return { language, say: german, sayOf: (part, text) => GERMAN[`${part}/${text}`] ?? german(text) };
 }
 
 /** The German name of a number that has no short name: its own, or put together from what its name is made of. */
