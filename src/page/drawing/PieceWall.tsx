@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Language, ShownDrawing } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
+import { told } from '../words/sentences.ts';
 import { language, print, words } from '../words/words.ts';
 import { useShown } from './useShown.ts';
 
@@ -82,7 +83,13 @@ function Piece({
   const scale = Math.min(...SIZES[size].map((most, place) => most / ([1, wide, tall][place] as number)));
   return (
     <figure class={isNear ? 'piece near' : 'piece'}>
-      <button type="button" class="piece-touch" aria-label={title} aria-expanded={isNear} onClick={onTouch}>
+      <button
+        type="button"
+        class="piece-touch"
+        aria-label={told(title)}
+        aria-expanded={isNear}
+        onClick={onTouch}
+      >
         <svg
           width={wide * scale}
           height={tall * scale}
@@ -109,14 +116,14 @@ function Piece({
         </svg>
       </button>
       <figcaption>
-        {title}
+        {told(title)}
         <span class="small">
           {`${print(widthMm)} × ${print(heightMm)}${count > 1 ? `, ${words().take.asSheet(count)}` : ''}`}
         </span>
         {isNear &&
           notes.map((note) => (
             <p key={note} class="small">
-              {note}
+              {told(note)}
             </p>
           ))}
       </figcaption>
