@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { parseAst } from 'vite';
 import { describe, expect, test } from 'vitest';
 import {
+  type Checked,
   check,
+  type Drawing,
   derive,
   draft,
   GERMAN,
@@ -15,6 +17,8 @@ import {
   speechOf,
   VALUES,
 } from '../src/core/index.ts';
+import { drawInstrument } from '../src/core/work/make/drawInstrument.ts';
+import type { GaugeChoices } from '../src/core/work/make/gaugeChoices.ts';
 import { germanOf } from '../src/page/words/told.ts';
 
 const CORE = join(import.meta.dirname, '..', 'src', 'core');
@@ -101,6 +105,18 @@ test('a sentence has as many gaps in German as in English', () => {
 const ENGLISH =
   /(?:^|[\s(,;:“])(?:the|of|and|with|from|to|is|are|than|this|which|its|mm wide|above)(?:$|[\s),.;:”])/;
 
+/** Titles, notes and lettering of pieces that have no German, once each. */
+function untoldOf(drawings: Checked<readonly Drawing[]>, name: string): readonly string[] {
+  if (!drawings.ok) throw new Error(drawings.faults[0]?.found);
+  const { say } = speechOf('de', [name]);
+  const texts = drawings.value.flatMap(({ title, notes, lettering }) => [
+    title,
+    ...notes,
+    ...lettering.flatMap(({ text, of }) => (of === undefined ? [text] : 'text' in of ? [of.text] : of.texts)),
+  ]);
+  return [...new Set(texts.filter((text) => ENGLISH.test(say(text) ?? 'the ')))];
+}
+
 describe.each([
   ['violin', 355],
   ['violin', 335],
@@ -139,18 +155,7 @@ describe.each([
   });
 
   test('every title, note and lettering of its pieces is told', () => {
-    const drawings = piecesOf(instrument);
-    if (!drawings.ok) throw new Error(drawings.faults[0]?.found);
-    const { say } = speechOf('de', [design.name]);
-    const texts = drawings.value.flatMap(({ title, notes, lettering }) => [
-      title,
-      ...notes,
-      ...lettering.flatMap(({ text, of }) =>
-        of === undefined ? [text] : 'text' in of ? [of.text] : of.texts,
-      ),
-    ]);
-    const untold = texts.filter((text) => ENGLISH.test(say(text) ?? 'the '));
-    expect([...new Set(untold)]).toEqual([]);
+    expect(untoldOf(piecesOf(instrument), design.name)).toEqual([]);
   });
 
   test.runIf(bodyLength === 355 || family === 'cello')('every piece has a title', () => {
@@ -160,6 +165,50 @@ describe.each([
       drawings.value.map(({ title }) => title).filter((title) => ENGLISH.test(germanOf(title) ?? 'the ')),
     ).toEqual([]);
   });
+});
+
+test.each<[string, string, object, object, GaugeChoices]>([
+  [
+    'a left-handed cello, mitred ribs in one piece, kerfed linings',
+    'cello',
+    { bodyLength: 755 },
+    {
+      leftHanded: true,
+      ribs: {
+        joint: 'mitred',
+        corners: 'parallel',
+        lowerRib: 'one-piece',
+        upperRib: 'one-piece',
+        linings: 'kerfed',
+      },
+    },
+    {},
+  ],
+  [
+    'a left-handed violin, waist ribs over the others, gauges from the bench',
+    'violin',
+    { bodyLength: 355, tuningA: 415, tailpieceLength: 98 },
+    { leftHanded: true, ribs: { joint: 'waist-over', corners: 'parallel', liningsLetIn: 'all' } },
+    { feet: 'bench' },
+  ],
+  [
+    'a viola with gauges of its own heights, their edges square',
+    'viola',
+    { bodyLength: 408, barSpring: 0, formThickness: 20, ribHeightNeck: 33, scrollTurns: 2 },
+    {},
+    { workingEdge: 'square', atMm: [95, 150] },
+  ],
+])('every piece of %s is told in German', (_what, family, values, chosen, gauges) => {
+  const drafted = draft([
+    {
+      name: 'x',
+      json: { format: 'garland-measurements', version: 1, family, name: 'x', values, ...chosen },
+    },
+  ]);
+  if (!drafted.ok) throw new Error(drafted.faults[0]?.found);
+  const derived = derive(drafted.value.design);
+  if (!derived.ok) throw new Error(derived.faults[0]?.found);
+  expect(untoldOf(drawInstrument(derived.value, gauges), 'x')).toEqual([]);
 });
 
 test('what is found in odd designs, and at the input, is told whole', () => {

@@ -1,6 +1,7 @@
 import { VALUES, type ValueName } from '../design/index.ts';
 import type { Catalogue } from './catalogue.ts';
 import { designSentences } from './german/designSentences.ts';
+import { drawnChoices } from './german/drawnChoices.ts';
 import { drawnLettering } from './german/drawnLettering.ts';
 import { drawnNotes } from './german/drawnNotes.ts';
 import { originSentences } from './german/originSentences.ts';
@@ -36,6 +37,7 @@ export const GERMAN: Catalogue = {
   ...photographSentences,
   ...designSentences,
   ...drawnNotes,
+  ...drawnChoices,
   ...drawnLettering,
   ...printedWords,
 };
