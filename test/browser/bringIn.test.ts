@@ -199,14 +199,27 @@ describe('bringing in', () => {
     expect(await page.getByLabel('lengths I measured').isChecked()).toBe(true);
     expect(await page.getByLabel('edge above the sheet').count()).toBe(0);
     expect(await page.getByLabel('over the arch').count()).toBe(0);
-    await page.getByLabel('body length').fill('356,5');
+    await page.getByLabel('body length').fill('356,5 ± 0,3');
     await page.getByLabel('over the arch').check();
-    await page.getByLabel('lower bout, width').fill('206');
+    await page.getByLabel('lower bout, width').fill('206 ± 0.3');
     await page.getByLabel('from purfling to purfling').check();
     await page.getByLabel('from edge to edge').check();
     await page.getByLabel('straight').check();
+    await page.getByLabel('lower corners, width at the tip').fill('99');
+    await page.getByRole('button', { name: 'Find the edge' }).click();
+    await page.getByText(/^corners, width at the tip: .*between 2 and 20 mm/).waitFor();
+    await page.getByLabel('lower corners, width at the tip').fill('9,2');
+    await page.getByLabel('upper corners, width at the tip').fill('8.1');
     await find();
     expect(Math.abs((await numberOf('body length')) - TRUE_LENGTH_MM)).toBeLessThan(1);
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const { request } = JSON.parse(await savedDesign()).outline;
+    expect(request.meant.cornerEnd).toEqual({ lower: 9.2, upper: 8.1 });
+    expect(request.known).toEqual([
+      { name: 'bodyLength', value: 356.5, taken: 'straight', plusMinus: 0.3 },
+      { name: 'lowerBout', value: 206, taken: 'edge', plusMinus: 0.3 },
+    ]);
   }, 240_000);
 
   test('a stretch is left worn, follows the other side, or is put back after all; halves may stay unlike', async () => {

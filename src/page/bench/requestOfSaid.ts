@@ -4,6 +4,7 @@ import {
   type KnownLength,
   type Photograph,
   parseKnownLength,
+  parseLength,
   parseMeant,
   parseScan,
   parseSheetBar,
@@ -32,13 +33,15 @@ export function requestOfSaid(
   ]
     .filter(([, typed]) => given(typed) !== undefined)
     .map(([text]) => parseKnownLength(text));
+  const corner = cornerOf(said);
   const meant = parseMeant({
+    ...(corner.ok && corner.value !== null && { cornerEnd: corner.value }),
     ...(said.keepAsymmetry && { keepAsymmetry: true }),
     ...(said.follow !== 'average' && { follow: said.follow }),
     stretches: said.rulings.map(({ side, fromMm, toMm, take }) => `${side} ${fromMm}-${toMm} ${take}`),
   });
-  if (!bars.ok || !scan.ok || !meant.ok || known.some((one) => !one.ok))
-    return refuse(...[bars, scan, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
+  if (!bars.ok || !scan.ok || !corner.ok || !meant.ok || known.some((one) => !one.ok))
+    return refuse(...[bars, scan, corner, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
   const [first, ...others] = photographs.map((one) => withMarks(one, said.marks));
   return accept({
     photographs: [first as Photograph, ...others],
@@ -49,6 +52,15 @@ export function requestOfSaid(
     ...(body !== null && { body }),
     ...(meant.value && { meant: meant.value }),
   });
+}
+
+/** Widths of lower and upper corners, as one word; where only one was measured it stands for both. */
+function cornerOf({ lowerCorner, upperCorner }: Said): Checked<string | null> {
+  const typed = [given(lowerCorner) ?? given(upperCorner), given(upperCorner) ?? given(lowerCorner)];
+  const read = typed.flatMap((text) => (text === undefined ? [] : [parseLength(text)]));
+  const faults = read.flatMap((one) => (one.ok ? [] : one.faults));
+  if (faults.length > 0) return refuse(...faults.map((fault) => ({ ...fault, at: '--corner-end' })));
+  return accept(read.length === 0 ? null : read.map((one) => (one.ok ? one.value.mm : '')).join(', '));
 }
 
 /** A resolution, or the two places of a scale bar with the length between them. */

@@ -40,6 +40,9 @@ export interface Said {
   readonly bodyLengthTaken: 'straight' | 'over-arch';
   readonly lowerBout: string;
   readonly lowerBoutTaken: 'edge' | 'purfling';
+  /** Widths across the ends of the corners. */
+  readonly lowerCorner: string;
+  readonly upperCorner: string;
   /** Which of several bodies; null while there is one, or nobody chose. */
   readonly body: number | null;
   readonly marks: readonly HandMark[];
@@ -61,9 +64,16 @@ export const NOTHING_SAID: Said = {
   bodyLengthTaken: 'straight',
   lowerBout: '',
   lowerBoutTaken: 'edge',
+  lowerCorner: '',
+  upperCorner: '',
   body: null,
   marks: [],
   rulings: [],
   keepAsymmetry: false,
   follow: 'average',
 };
+
+/** What was said, whole: a sitting may have been kept before there was so much to say. */
+export function wholeSaid(kept: Partial<Said>): Said {
+  return { ...NOTHING_SAID, ...kept };
+}

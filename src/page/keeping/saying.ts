@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import { NOTHING_SAID, type Said } from './said.ts';
+import { NOTHING_SAID, type Said, wholeSaid } from './said.ts';
 
 /** One thing that was said of the photographs, as it can be taken back and said again. */
 export interface SaidStep {
@@ -56,7 +56,11 @@ export function goOnSaying(before: {
   readonly steps: readonly SaidStep[];
   readonly done: number;
 }): void {
-  saidSteps.value = before.steps;
+  saidSteps.value = before.steps.map((step) => ({
+    ...step,
+    before: wholeSaid(step.before),
+    after: wholeSaid(step.after),
+  }));
   saidDone.value = before.done;
-  said.value = before.said;
+  said.value = wholeSaid(before.said);
 }

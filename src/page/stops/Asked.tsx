@@ -33,7 +33,15 @@ export function Choice<Name extends string>({
   );
 }
 
-type Said = 'sheetBar' | 'edgeHeight' | 'resolution' | 'barLength' | 'bodyLength' | 'lowerBout';
+type Said =
+  | 'sheetBar'
+  | 'edgeHeight'
+  | 'resolution'
+  | 'barLength'
+  | 'bodyLength'
+  | 'lowerBout'
+  | 'lowerCorner'
+  | 'upperCorner';
 
 /** A length that is said of photographs. */
 export function Typed({

@@ -7,7 +7,7 @@ import { Choice } from './Asked.tsx';
 import { LookingLine } from './LookingLine.tsx';
 import { AddPhotograph, PhotographList } from './PhotographList.tsx';
 import { Refused } from './Refused.tsx';
-import { KnownLengths, ScaleChoice, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
+import { CornerEnds, KnownLengths, ScaleChoice, ScaleOfScan, ScaleOfSheet } from './ScaleAsked.tsx';
 import { ShowWhere } from './ShowWhere.tsx';
 
 const FAMILIES = ['violin', 'viola', 'cello'] as const;
@@ -63,9 +63,11 @@ export function AskingStop() {
               <summary>{isSheetAlone ? text.otherScale : text.byCalliper}</summary>
               <p class="how-to">{text.byCalliperWhy}</p>
               <KnownLengths />
+              <CornerEnds />
               {isSheetAlone && <ScaleChoice />}
             </details>
           )}
+          {scaleFrom === 'known' && <CornerEnds />}
         </div>
         {scaleFrom === 'sheet' && <AddPhotograph />}
         <ShowWhere />

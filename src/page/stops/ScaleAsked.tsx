@@ -90,6 +90,7 @@ export function KnownLengths() {
       <Typed
         name="bodyLength"
         label={text.calliper}
+        how={text.calliperHow}
         example="356"
         says={(length) => text.says.known(text.calliper, length)}
       />
@@ -117,6 +118,28 @@ export function KnownLengths() {
           choose={(way) => say(text.taken[way], { lowerBoutTaken: way })}
         />
       )}
+    </>
+  );
+}
+
+/** How wide the corners end: they wear most, and a picture alone may not tell what they were. */
+export function CornerEnds() {
+  const text = words().see;
+  return (
+    <>
+      <Typed
+        name="lowerCorner"
+        label={text.lowerCorner}
+        how={text.cornerHow}
+        example="7"
+        says={(width) => text.says.known(text.lowerCorner, width)}
+      />
+      <Typed
+        name="upperCorner"
+        label={text.upperCorner}
+        example="7"
+        says={(width) => text.says.known(text.upperCorner, width)}
+      />
     </>
   );
 }
