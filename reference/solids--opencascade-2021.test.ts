@@ -401,10 +401,10 @@ test.each(['violin'] as const)(
     const outline = plan.outline.chain;
     const [edged, hollowed] = [edgedShape(hollows.back.arch, outline), hollowedShape(hollows.back)];
     const radiusMm = design.values.edgeUnderRounding?.value ?? 0;
-    const under = edged.ok ? underRound(edged.value, radiusMm) : null;
-    if (!edged.ok || !hollowed.ok || !under) throw new Error('no surfaces');
+    const under = edged.ok ? underRound(edged.value, radiusMm, 'back') : edged;
+    if (!edged.ok || !hollowed.ok || !under.ok) throw new Error('no surfaces');
     const square = python<ReadFaces>(FACES, writeEdgedStep('back', edged.value, hollowed.value));
-    const round = python<ReadFaces>(FACES, writeEdgedStep('back', edged.value, hollowed.value, under));
+    const round = python<ReadFaces>(FACES, writeEdgedStep('back', edged.value, hollowed.value, under.value));
     expect(round.solids).toBe(1);
     const tori = round.faces.filter(({ kind }) => kind === 'Torus');
     expect(tori.length).toBe(2 * segments(outline).filter((side) => arcOf(side) !== null).length);

@@ -17,6 +17,7 @@ import {
   speechOf,
   VALUES,
 } from '../src/core/index.ts';
+import { catalogues } from '../src/core/words/german/catalogues.ts';
 import { drawInstrument } from '../src/core/work/make/drawInstrument.ts';
 import type { GaugeChoices } from '../src/core/work/make/gaugeChoices.ts';
 import { germanOf } from '../src/page/words/told.ts';
@@ -92,6 +93,11 @@ test('every sentence of a fault or finding that the page may show has its German
   const sentences = sentencesOfCore();
   expect(sentences.length).toBeGreaterThan(800);
   expect(sentences.filter((text) => SENTENCES[text] === undefined && germanOf(text) === null)).toEqual([]);
+});
+
+test('a text stands in one catalogue only', () => {
+  const all = Object.values(catalogues).flatMap((catalogue) => Object.keys(catalogue));
+  expect(all.filter((text, place) => all.indexOf(text) !== place)).toEqual([]);
 });
 
 test('a sentence has as many gaps in German as in English', () => {

@@ -233,7 +233,7 @@ const showBodyNow = newestOnly(
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
     if (answer.ok) body.value = answer.value;
-    if (asked.design === (held.value ?? design.value)) faults.value = answer.ok ? [] : answer.faults;
+    if (isOnTable(asked)) faults.value = answer.ok ? [] : answer.faults;
   },
 );
 

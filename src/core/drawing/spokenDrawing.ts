@@ -12,13 +12,12 @@ import { stackedLettering } from './stackedLettering.ts';
  */
 export function spokenDrawing(drawing: Drawing, speech: Speech): Drawing {
   if (speech.language === 'en') return drawing;
-  const say = (text: string): string => speech.say(text) ?? text;
   // Some words mean another thing on one family of pieces: the back of a head is no plate.
   const lettered = (text: string): string => speech.sayOf(drawing.part, text) ?? text;
   return {
     ...drawing,
-    title: say(drawing.title),
-    notes: drawing.notes.map(say),
+    title: speech.tell(drawing.title),
+    notes: drawing.notes.map(speech.tell),
     lettering: fitted(drawing, relaid(drawing.lettering, lettered)),
   };
 }

@@ -6,7 +6,7 @@ import { deriveInstrument, plateHeight } from '../instrument/index.ts';
 import { chosen } from '../quantity/index.ts';
 import { splinePatchAt, splineSurfaceAt } from '../surface/index.ts';
 import { SURFACE_MM } from './archedShape.ts';
-import { edgedShape, SCOOP_EDGE_MM } from './edgedShape.ts';
+import { edgedShape, SCOOP_EDGE_MM, underRound } from './edgedShape.ts';
 
 const bodyLength = { value: 355, unit: 'mm', origin: chosen('test') } as const;
 const drafted = draftDesign({ family: 'violin', name: 'violin', values: { bodyLength } });
@@ -94,4 +94,11 @@ test('an outline with a corner that goes in, or no corners, is refused in words'
     ],
   };
   expect(codes(round)).toEqual(['solid.crest']);
+});
+
+test('a round below that leaves no wall is told, and what to do', () => {
+  const usual = underRound(shape, 1.2, 'back');
+  expect(usual.ok && usual.value.places.length).toBe(segments(shape.outline).length);
+  const deep = underRound(shape, edgeHeightMm, 'back');
+  expect(deep.ok ? [] : deep.faults).toMatchObject([{ code: 'solid.under', at: 'back' }]);
 });

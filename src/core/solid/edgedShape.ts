@@ -112,17 +112,24 @@ export interface UnderRound {
   readonly mitres: readonly (SpaceCurve | null)[];
 }
 
-/** The round below the edge of a shape, or null where it does not follow the outline side by side or leaves no wall. */
-export function underRound(shape: EdgedShape, radiusMm: number): UnderRound | null {
+/** The round below the edge of the shape of a plate. Fault `solid.under`: it does not follow the outline side by side, or leaves no wall. */
+export function underRound(shape: EdgedShape, radiusMm: number, at: string): Checked<UnderRound> {
   const { outline, edgeHeightMm, crestInsetMm } = shape;
   const foot = radiusMm > 0 && radiusMm + crestInsetMm < edgeHeightMm ? crestOf(outline, radiusMm) : null;
-  if (!foot) return null;
+  if (!foot)
+    return refuse({
+      code: 'solid.under',
+      at,
+      found: `an outline with a side that a round of ${radiusMm} mm below its edge does not follow`,
+      need: 'an outline whose every arc is wider than the round is deep, to be written as STEP',
+      remedy: 'use the STL or 3MF of the whole plate, or round the edge less below',
+    });
   const sides = segments(outline);
   const round = { radiusMm, wallMm: radiusMm, way: -1 } as const;
   const mitres = sides.map((side, k) =>
     foot.corners.includes(k) ? mitreCurve(sides.at(k - 1) ?? side, side, round) : null,
   );
-  return { radiusMm, places: foot.places, mitres };
+  return accept({ radiusMm, places: foot.places, mitres });
 }
 
 interface Crest {

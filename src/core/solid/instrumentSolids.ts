@@ -169,7 +169,9 @@ function trueSurfaces(
 ): Readonly<Record<(typeof PLATE_STAGES)[number]['name'], TrueSurfaces>> {
   const arched = archedShape(plate.arch, outline);
   const edged = edgedShape(plate.arch, outline);
-  const under = edged.ok && plate.arch.plate === 'back' ? underRound(edged.value, underRoundingMm) : null;
+  // A top's holes are bodies of their own: where they run over a block no one surface lies under them.
+  const isWhole = edged.ok && plate.arch.plate === 'back';
+  const under = isWhole && underRoundingMm > 0 ? underRound(edged.value, underRoundingMm, 'back') : null;
   // Without an outside there is nothing to hollow: what it lacks is told once.
   const hollowed = edged.ok ? hollowedShape(plate) : null;
   const lacking = (shape: Checked<unknown> | null): readonly Finding[] =>
@@ -182,9 +184,14 @@ function trueSurfaces(
       findings: lacking(hollowed),
     },
     whole: {
-      // A top's holes are bodies of their own: where they run over a block no one surface lies under them.
-      ...(edged.ok && hollowed?.ok && under && { edged: edged.value, hollowed: hollowed.value, under }),
-      findings: [],
+      ...(isWhole &&
+        hollowed?.ok &&
+        under?.ok !== false && {
+          edged: edged.value,
+          hollowed: hollowed.value,
+          ...(under && { under: under.value }),
+        }),
+      findings: lacking(under),
     },
   };
 }

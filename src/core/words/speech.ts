@@ -1,16 +1,8 @@
 import { VALUES, type ValueName } from '../design/index.ts';
 import type { Catalogue } from './catalogue.ts';
-import { designSentences } from './german/designSentences.ts';
-import { drawnChoices } from './german/drawnChoices.ts';
-import { drawnLettering } from './german/drawnLettering.ts';
-import { drawnNotes } from './german/drawnNotes.ts';
-import { originSentences } from './german/originSentences.ts';
-import { photographSentences } from './german/photographSentences.ts';
-import { pieceTitles } from './german/pieceTitles.ts';
-import { printedWords } from './german/printedWords.ts';
+import { catalogues } from './german/catalogues.ts';
 import { registerWords } from './german/registerWords.ts';
 import { shortNames } from './german/shortNames.ts';
-import { smallWords } from './german/smallWords.ts';
 import { valueNames } from './german/valueNames.ts';
 
 /** Languages that drawings, print and page speak. */
@@ -25,28 +17,22 @@ export interface Speech {
   readonly language: Language;
   /** The text in this language, numbers in its notation; null where it is not known. */
   readonly say: (text: string) => string | null;
+  /** The same; as it stands where it is not known. */
+  readonly tell: (text: string) => string;
   /** The same of a family of pieces, where a word may mean another thing: its key is `part/text`. */
   readonly sayOf: (part: string, text: string) => string | null;
 }
 
 /** Everything that is said in German, by its English. */
-export const GERMAN: Catalogue = {
-  ...smallWords,
-  ...pieceTitles,
-  ...originSentences,
-  ...photographSentences,
-  ...designSentences,
-  ...drawnNotes,
-  ...drawnChoices,
-  ...drawnLettering,
-  ...printedWords,
-};
+export const GERMAN: Catalogue = Object.assign({}, ...Object.values(catalogues));
 
 /** A language to speak; `kept` are names that somebody gave, which stay as they are in every language. */
 export function speechOf(language: Language, kept: readonly string[] = []): Speech {
-  if (language === 'en') return { language, say: (text) => text, sayOf: (_, text) => text };
+  if (language === 'en')
+    return { language, say: (text) => text, tell: (text) => text, sayOf: (_, text) => text };
   const german = germanSpeech(kept);
-  return { language, say: german, sayOf: (part, text) => GERMAN[`${part}/${text}`] ?? german(text) };
+  const tell = (text: string): string => german(text) ?? text;
+  return { language, say: german, tell, sayOf: (part, text) => GERMAN[`${part}/${text}`] ?? german(text) };
 }
 
 /** The German name of a number that has no short name: its own, or put together from what its name is made of. */

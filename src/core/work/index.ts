@@ -8,6 +8,7 @@ export { type Drafted, type DraftInput, designText, draft } from './draft.ts';
 export { drawInstrument } from './make/drawInstrument.ts';
 export { make, type Pack } from './make/make.ts';
 export { type MakeKind, type MakeOptions, parseMakeOptions } from './make/makeOptions.ts';
+export { spokenPieces } from './make/spokenPieces.ts';
 export { type PictureFile, type PictureTools, pictureFile } from './picture/pictureFile.ts';
 export {
   PICTURE_KINDS,
@@ -32,7 +33,6 @@ export {
   showNumbers,
   showPages,
   showPlateRoughly,
-  spokenPieces,
 } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';

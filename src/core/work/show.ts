@@ -1,7 +1,7 @@
 import { accept, type Checked } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
 import { type Design, halfOf } from '../design/index.ts';
-import { type Drawing, spokenDrawing } from '../drawing/index.ts';
+import type { Drawing } from '../drawing/index.ts';
 import {
   archOnGround,
   deriveInstrument,
@@ -21,10 +21,10 @@ import {
   shownBody,
   shownPages,
 } from '../showing/index.ts';
-import { type Language, speechOf } from '../words/index.ts';
 import { drawInstrument } from './make/drawInstrument.ts';
 import type { MakeOptions } from './make/makeOptions.ts';
 import { chosen, printedPieces, printPages } from './make/printPages.ts';
+import { spokenPieces } from './make/spokenPieces.ts';
 
 /** The numbers of a whole instrument, once a hand rests. */
 export interface ShownNumbers {
@@ -102,22 +102,13 @@ export function piecesOf(instrument: Instrument): Checked<readonly Drawing[]> {
   return drawInstrument(instrument);
 }
 
-/** Pieces with their words in a language. */
-export function spokenPieces(
-  design: Design,
-  drawings: readonly Drawing[],
-  language: Language,
-): readonly Drawing[] {
-  const speech = speechOf(language, [design.name]);
-  return drawings.map((drawing) => spokenDrawing(drawing, speech));
-}
-
 /** Every page as it will print, of the pieces chosen. Faults: those of laying the pages out. */
 export function showPages(
   design: Design,
   drawings: readonly Drawing[],
   options: Pick<MakeOptions, 'paper' | 'printer' | 'parts' | 'language'>,
 ): Checked<ShownPages> {
-  const pages = printPages(printedPieces(chosen(drawings, options)), design, options);
+  const pieces = spokenPieces(design, printedPieces(chosen(drawings, options)), options.language);
+  const pages = printPages(pieces, design, options);
   return pages.ok ? accept(shownPages(pages.value)) : pages;
 }

@@ -111,13 +111,8 @@ function keptOf<Made>(
 }
 
 /** Its pieces, drawn when they are first asked for. */
-let drawn: { readonly of: Instrument; readonly answer: Checked<readonly Drawing[]> } | null = null;
-
 function drawingsOf(design: Design): Checked<readonly Drawing[]> {
-  const instrument = instrumentOf(design);
-  if (!instrument.ok) return instrument;
-  if (drawn?.of !== instrument.value) drawn = { of: instrument.value, answer: piecesOf(instrument.value) };
-  return drawn.answer;
+  return keptOf(design, 'pieces', piecesOf);
 }
 
 interface InHand {

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { aim, type InHand, inHand, isLaid } from '../keeping/marking.ts';
 import type { MarkKind } from '../keeping/said.ts';
 import { words } from '../words/words.ts';
+import { ARROWS, COARSE } from './arrows.ts';
 import { MarkLine, type Place, pathOf, SIGNS } from './markSigns.tsx';
 
 /** px of the glass; it is drawn smaller or larger by the page's style. */
@@ -15,13 +16,6 @@ const PULL_PX = 1.5;
 const REST_MS = 500;
 /** px of the glass that an arrow key carries a mark. */
 const KEY_PX = 1;
-const COARSE = 10;
-const ARROWS: Readonly<Record<string, Place>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
 
 /** A mark that can be taken hold of in the glass. */
 export interface GlassMark {

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { aim, type InHand, inHand, isLaid, takeInHand } from '../keeping/marking.ts';
 import { words } from '../words/words.ts';
+import { ARROWS, COARSE } from './arrows.ts';
 import { MarkLine, type Place, pathOf } from './markSigns.tsx';
 
 type Mark = Exclude<InHand, 'glass' | null>;
@@ -56,7 +57,7 @@ export function HandLayer({ sight }: { readonly sight: Sight }) {
         const way = ARROWS[event.key];
         if (way) {
           event.preventDefault();
-          const far = step * (event.shiftKey ? 10 : 1);
+          const far = step * (event.shiftKey ? COARSE : 1);
           const next: Place = [at[0] + far * way[0], at[1] + far * way[1]];
           aim.value = next;
           setTold(sight.tell(next));
@@ -118,13 +119,6 @@ export function putWith(sight: Pick<Sight, 'put' | 'ring'>, held: InHand, places
   else if (held === 'excluded' && places.length < 3) sight.put(held, ringRound(last, sight.ring));
   else sight.put(held, places);
 }
-
-const ARROWS: Readonly<Record<string, Place>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
 
 /** Corners of the ring that stands for a stretch round one place. */
 const CORNERS = 16;

@@ -2,6 +2,7 @@ import { useRef } from 'preact/hooks';
 import { overrule, type ValueName } from '../../core/index.ts';
 import { design, edit, held, touched } from '../store.ts';
 import { nameOf, print } from '../words/words.ts';
+import { COARSE } from './arrows.ts';
 import { standing } from './standing.ts';
 
 /** px that a handle goes for one more of its number. */
@@ -16,8 +17,6 @@ export interface GripFineness {
 export const TENTHS: GripFineness = { decimals: 1, step: 0.1 };
 export const HUNDREDTHS: GripFineness = { decimals: 2, step: 0.01 };
 
-/** What shift makes of a step. */
-const COARSE = 10;
 /** px the hand must go before a number is pulled and not only touched. */
 const PULL_PX = 2;
 const ARROWS: Readonly<Record<string, number>> = {

@@ -1,12 +1,12 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { RegisterEntry } from '../../core/index.ts';
+import { COARSE } from '../drawing/arrows.ts';
 import { remarkOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
 import { numberText, readNumber } from './numberText.ts';
 
 /** Steps of the arrow keys, in mm and in parts of one. */
 const STEP = { mm: 0.1, other: 0.01 } as const;
-const COARSE = 10;
 
 /** A field for a number of the maker's own; arrow keys nudge it, Enter uses it, Escape leaves it as it was. */
 export function NumberField({

@@ -58,7 +58,7 @@ export const profileDe: typeof profileEn = {
   asRead: 'wie es abgelesen ist',
   points: 'abgelesene Stellen',
   rise: 'Stich',
-  fullness: 'Fülle',
+  fullness: 'Völligkeit',
   fit: 'die Kurve verfehlt die Stellen um',
   each: 'jede Stelle',
   drawing: 'die Linie, wie sie abgelesen ist, aufrecht',

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 
+/** What is found in photographs of bodies, and in what is said of them. */
 export const photographSentences: Catalogue = {
   'one table of measurements, one trace, or one of each; profiles of arches and the side of a head beside them':
     'eine Maßtabelle, eine Abnahme oder je eine davon; daneben Wölbungsprofile und die Seite eines Kopfes',
@@ -66,83 +67,6 @@ export const photographSentences: Catalogue = {
   'a whole number from 1 to {}': 'eine ganze Zahl von 1 bis {}',
   'trace without a choice to see the list of bodies':
     'Nimm ohne Auswahl ab, um die Liste der Körper zu sehen',
-  'it stands up from the table by about {} mm at its rim': 'es steht am Rand etwa {} mm vom Tisch ab',
-  'its squares lie {} mm from where a flat sheet would have them, whole stretches together':
-    'seine Felder liegen {} mm neben denen eines flachen Blatts, ganze Strecken gemeinsam',
-  'a sheet that lies flat all over; the ± of lengths is widened here':
-    'ein Blatt, das überall flach liegt; das ± der Längen ist hier größer',
-  'tape or glue the sheet to a stiff flat board and photograph again':
-    'Kleb das Blatt auf ein steifes, ebenes Brett und fotografier noch einmal',
-  'whole stretches of it lie {} mm off together, as when the paper bows a little or the lens bends oddly':
-    'ganze Strecken davon liegen gemeinsam {} mm daneben, wie wenn das Papier sich etwas wölbt oder die Linse ungleich verzeichnet',
-  'weigh down or tape its edges': 'Beschwer seine Ränder oder kleb sie fest',
-  '{} of {} points do not fit the others and were left out':
-    '{} von {} Punkten passen nicht zu den anderen und sind weggelassen',
-  'an even, uncovered band of squares': 'ein ebenes, unverdecktes Band von Feldern',
-  'look for glare, folds or things that lie on the band':
-    'Such nach Glanz, Falten oder Dingen, die auf dem Band liegen',
-  'the camera noted a focal length of {} px, the sheet shows {} px':
-    'die Kamera hat eine Brennweite von {} px notiert, das Blatt zeigt {} px',
-  'a picture that was not cropped or enlarged after it was taken':
-    'ein Bild, das nach der Aufnahme weder beschnitten noch vergrößert wurde',
-  'use the picture as the camera saved it; the sheet was believed here':
-    'Nimm das Bild, wie die Kamera es gespeichert hat; hier gilt das Blatt',
-  'no camera could be found that explains how the sheet looks':
-    'keine Kamera erklärt, wie das Blatt aussieht',
-  'a plain photograph of the sheet lying flat, as the camera saved it':
-    'ein einfaches Foto des flach liegenden Blatts, wie die Kamera es gespeichert hat',
-  'photograph again from about a metre or more, all of the sheet in view':
-    'Fotografier noch einmal aus einem Meter oder mehr, das ganze Blatt im Bild',
-  'the photograph does not show bars{}: side by side they look more like {} and {} mm':
-    'das Foto zeigt keine solchen Prüfbalken{}: nebeneinander sehen sie eher nach {} und {} mm aus',
-  'both bars measured on this very sheet, and a photograph that was not stretched':
-    'beide Balken an eben diesem Blatt gemessen, und ein Foto, das nicht gestreckt wurde',
-  'measure both bars again, from end mark to end mark, the longer side of the sheet first':
-    'Miss beide Balken noch einmal, von Endmarke zu Endmarke, die längere Seite des Blatts zuerst',
-  'it was printed {} than the first sheet, so they are of different printings':
-    'es ist {} gedruckt als das erste Blatt, sie stammen also aus verschiedenen Drucken',
-  'all sheets printed in one run, or both bars of each':
-    'alle Blätter in einem Lauf gedruckt, oder beide Balken von jedem',
-  'print all sheets again together, or measure the bars of each sheet and give them':
-    'Druck alle Blätter noch einmal zusammen oder miss die Balken jedes Blatts und gib sie an',
-  'they do not hang together: no sheet is seen both in one and in the others':
-    'sie hängen nicht zusammen: kein Blatt ist sowohl in einem als auch in den anderen zu sehen',
-  'no photograph shows sheet {} together with the others':
-    'kein Foto zeigt Blatt {} zusammen mit den anderen',
-  'at least two sheets in one photograph, so that one leads to the next':
-    'mindestens zwei Blätter auf einem Foto, damit eines zum nächsten führt',
-  'photograph again with neighbouring sheets in one picture, none moved in between':
-    'Fotografier noch einmal mit benachbarten Blättern in einem Bild, dazwischen keines bewegt',
-  'it was taken {}° from square on': 'es ist um {}° schräg aufgenommen',
-  'no more than 45°, better between 3° and 10°': 'nicht mehr als 45°, besser zwischen 3° und 10°',
-  'hold the camera nearly straight above the instrument':
-    'Halt die Kamera nahezu senkrecht über das Instrument',
-  'the lens bends the picture more than can be straightened out to its corners':
-    'die Linse verzeichnet das Bild mehr, als sich bis in die Ecken richten lässt',
-  'a normal or long lens': 'eine normale oder lange Brennweite',
-  'step back and use the normal or the long lens, not the wide one':
-    'Geh zurück und nimm die normale oder lange Brennweite, nicht das Weitwinkel',
-  'its squares lie {} mm from where a flat sheet would have them':
-    'seine Felder liegen {} mm neben denen eines flachen Blatts',
-  'a flat sheet, true to half a millimetre': 'ein flaches Blatt, auf einen halben Millimeter genau',
-  'an edge {} mm above the sheet, under a camera about {} mm up':
-    'ein Rand {} mm über dem Blatt, unter einer Kamera in etwa {} mm Höhe',
-  'a height between 0 and {} mm': 'eine Höhe zwischen 0 und {} mm',
-  'measure from the paper up to the middle of the edge of the plate that faces the camera, in millimetres':
-    'Miss vom Papier bis zur Mitte des Rands der Platte, die zur Kamera zeigt, in Millimetern',
-  '± {} mm': '± {} mm',
-  'set a height card level with the edge, or take a second photograph tilted by 10° to 20°, or give two calliper lengths to correct the scale':
-    'Stell eine Höhenkarte auf Randhöhe, mach ein zweites, um 10° bis 20° gekipptes Foto oder gib zwei Schieblehrenmaße, um den Maßstab zu berichtigen',
-  'both were taken from nearly one place, so they do not tell how high the edge stands':
-    'beide sind von fast derselben Stelle aufgenommen und sagen daher nicht, wie hoch der Rand steht',
-  'a second photograph tilted by 10° to 20°, the first one nearly square on':
-    'ein zweites Foto, um 10° bis 20° gekippt, das erste nahezu senkrecht',
-  'step aside, photograph once more without moving sheet or instrument, or measure the height':
-    'Geh zur Seite, fotografier noch einmal, ohne Blatt oder Instrument zu bewegen, oder miss die Höhe',
-  'the height of the very edge that is traced, over the sheet':
-    'die Höhe genau des Rands, der abgenommen wird, über dem Blatt',
-  'measure from the sheet up to the edge of the plate that faces the camera, or leave the height to the photographs':
-    'Miss vom Blatt bis zum Rand der Platte, die zur Kamera zeigt, oder überlass die Höhe den Fotos',
   'a joint that shows as a dark line along most of the plate':
     'eine Fuge, die auf dem größten Teil der Platte als dunkle Linie zu sehen ist',
   'nothing, where the plate is of one piece; else light it from one side':
@@ -175,216 +99,6 @@ export const photographSentences: Catalogue = {
   'at least {}': 'mindestens {}',
   'photograph the instrument with less over its edge, or mark the edge by hand':
     'Fotografier das Instrument mit weniger über seinem Rand oder zeichne den Rand von Hand ein',
-  'too little bare paper round the {} to know how the light falls':
-    'zu wenig blankes Papier rundum ({}), um zu wissen, wie das Licht fällt',
-  'the white of the calibration sheet in view': 'das Weiß des Messblatts im Blick',
-  'photograph again with the whole sheet in the picture':
-    'Fotografier noch einmal mit dem ganzen Blatt im Bild',
-  'nothing that stands out from the white middle of the sheet':
-    'nichts, was sich von der weißen Mitte des Blatts abhebt',
-  'the card, the drawing or the scroll inside the white middle':
-    'die Karte, die Zeichnung oder die Schnecke in der weißen Mitte',
-  'lay it inside the band, on white paper; a white card wants something dark under it or a dark edge':
-    'Leg es innerhalb des Bands auf weißes Papier; eine weiße Karte braucht etwas Dunkles darunter oder eine dunkle Kante',
-  'a white or grey thing that cannot be told from paper and its shadow':
-    'ein weißes oder graues Ding, das sich von Papier und Schatten nicht unterscheiden lässt',
-  'a card or wood of a colour of its own, or much darker than a shadow':
-    'eine Karte oder Holz in eigener Farbe, oder viel dunkler als ein Schatten',
-  'colour the card, or draw along its edge on white paper and trace the line':
-    'Färb die Karte oder zeichne an ihrer Kante entlang auf weißes Papier und nimm die Linie ab',
-  'a thing that reaches out of what the picture shows': 'ein Ding, das aus dem Bild hinausreicht',
-  'the whole of it inside the sheet': 'alles davon innerhalb des Blatts',
-  'lay it inside the band of squares, or use a larger sheet':
-    'Leg es innerhalb des Bands von Feldern oder nimm ein größeres Blatt',
-  'no dark line of some length on the white of the sheet':
-    'keine dunkle Linie von einiger Länge auf dem Weiß des Blatts',
-  'one line, drawn dark and without gaps, inside the band of squares':
-    'eine Linie, dunkel und ohne Lücken gezeichnet, innerhalb des Bands von Feldern',
-  'draw it again with a soft pencil or a fine pen, and nothing else dark beside it':
-    'Zeichne sie noch einmal mit weichem Bleistift oder feiner Feder, und nichts anderes Dunkles daneben',
-  'no bowed edge between two corners of the card': 'keine gebogene Kante zwischen zwei Ecken der Karte',
-  'a card with one edge cut to the arch, its corners in view':
-    'eine Karte mit einer nach der Wölbung geschnittenen Kante, ihre Ecken im Blick',
-  'point at both ends of the arch, or cut the card square at its ends':
-    'Zeig auf beide Enden der Wölbung oder schneid die Karte an den Enden rechtwinklig',
-  'no straight edge along the arch': 'keine gerade Kante längs der Wölbung',
-  'the straight edge of the card that was laid to the gluing face':
-    'die gerade Kante der Karte, die an der Leimfläche lag',
-  'count heights from end to end instead': 'Zähl die Höhen stattdessen von Ende zu Ende',
-  '{} % of the edge is soft, as the border of a shadow is':
-    '{} % der Kante sind weich wie der Rand eines Schattens',
-  'a sharp edge all along': 'eine durchweg scharfe Kante',
-  'light it from both sides or from a window in the shade, and focus on it; a coloured card is told from its shadow':
-    'Beleuchte sie von beiden Seiten oder an einem Fenster im Schatten und stell auf sie scharf; eine farbige Karte unterscheidet sich von ihrem Schatten',
-  'a thing as high at one end as at the other': 'ein Ding, das an einem Ende so hoch ist wie am anderen',
-  'a scroll seen from its side, its turn clearly higher than the nut end':
-    'eine Schnecke von der Seite, ihr Umgang deutlich höher als das Ende am Obersattel',
-  'lay the head flat on its side, and cover or leave out the neck behind the nut':
-    'Leg den Kopf flach auf die Seite und deck den Hals hinter dem Obersattel ab',
-  'no hollow between the turn and the pegbox on either side':
-    'auf keiner Seite eine Mulde zwischen Schnecke und Wirbelkasten',
-  'a scroll seen from its side': 'eine Schnecke von der Seite',
-  'lay the head flat on its side and photograph it from above':
-    'Leg den Kopf flach auf die Seite und fotografier ihn von oben',
-  'the photograph shows no calibration sheet, and no length of the instrument is given':
-    'das Foto zeigt kein Messblatt, und keine Länge des Instruments ist angegeben',
-  'one known length, such as the body length': 'eine bekannte Länge, etwa die Korpuslänge',
-  'measure the body with callipers and give its length, better also one width':
-    'Miss den Korpus mit der Schieblehre und gib seine Länge an, besser auch eine Breite',
-  '{}, {} % apart': '{}, {} % auseinander',
-  'lengths that agree to {} % and fit the same photograph':
-    'Längen, die auf {} % übereinstimmen und zum selben Foto passen',
-  'measure both again, straight and at the edge, and look whether the photograph was taken square on':
-    'Miss beide noch einmal, gerade und am Rand, und sieh nach, ob das Foto senkrecht aufgenommen wurde',
-  'measure it again, straight with callipers, and look at the height of the edge and the bars of the sheet':
-    'Miss noch einmal, gerade, mit der Schieblehre, und sieh dir die Randhöhe und die Balken des Blatts an',
-  'this length cannot be seen in the outline, so it does not help the scale':
-    'diese Länge ist am Umriss nicht zu sehen, sie hilft dem Maßstab also nicht',
-  'give it again with the measurements when the design is drafted':
-    'Gib sie mit den Maßen noch einmal an, wenn der Entwurf gezeichnet wird',
-  'the scale rests on {} alone and nothing checks it':
-    'der Maßstab beruht auf {} allein, und nichts prüft ihn',
-  'a second length, square to the first': 'eine zweite Länge, quer zur ersten',
-  'give one width too, such as lowerBout, or photograph with the calibration sheet':
-    'Gib auch eine Breite an, etwa lowerBout, oder fotografier mit dem Messblatt',
-  '{} mm is given, and after the best correction it still reads {} mm otherwise':
-    '{} mm sind angegeben, und nach der besten Berichtigung misst es immer noch {} mm anders',
-  'agreement to {} mm': 'Übereinstimmung auf {} mm',
-  'measure it again, or give its ± as wide as it is':
-    'Miss noch einmal oder gib sein ± so groß an, wie es ist',
-  'the sheet shows {} mm, {} mm is given; the length given was believed':
-    'das Blatt zeigt {} mm, angegeben sind {} mm; die angegebene Länge gilt',
-  'look at the height of the edge, the bars of the sheet and the callipers':
-    'Sieh dir die Randhöhe, die Balken des Blatts und die Schieblehre an',
-  'lengths along the body and across it differ by {} % in scale; this was corrected':
-    'Längen längs und quer unterscheiden sich im Maßstab um {} %; das ist berichtigt',
-  'a photograph taken square on': 'ein senkrecht aufgenommenes Foto',
-  'hold the camera straight above the instrument, or lay the calibration sheet under it':
-    'Halt die Kamera gerade über das Instrument oder leg das Messblatt darunter',
-  'a check bar of {} mm is said to measure {} mm': 'ein Prüfbalken von {} mm soll {} mm messen',
-  'measure the bar on the printed sheet again, in millimetres, from end mark to end mark':
-    'Miss den Balken am gedruckten Blatt noch einmal, in Millimetern, von Endmarke zu Endmarke',
-  'the printed check bars were not measured, so every length may be {} % off':
-    'die gedruckten Prüfbalken wurden nicht gemessen, also kann jede Länge um {} % falsch sein',
-  'the true length of both {} mm bars on the print': 'die wahre Länge beider {}-mm-Balken auf dem Druck',
-  'measure both bars with callipers or a steel rule and give what they read':
-    'Miss beide Balken mit Schieblehre oder Stahlmaßstab und gib an, was sie lesen',
-  'one check bar was measured and stands for both directions':
-    'ein Prüfbalken wurde gemessen und gilt für beide Richtungen',
-  'both bars, since many printers are truer across the paper than along it':
-    'beide Balken, denn viele Drucker sind quer genauer als längs',
-  'measure the other bar too': 'Miss auch den anderen Balken',
-  'no calibration sheet can be read in it: it is too dark, its lightest parts reach {} of 255':
-    'darin ist kein Messblatt zu lesen: es ist zu dunkel, die hellsten Stellen erreichen {} von 255',
-  'our printed sheet in even light, its white near white':
-    'unser gedrucktes Blatt in gleichmäßigem Licht, sein Weiß nahezu weiß',
-  'photograph again by a window or with a lamp from each side, without flash':
-    'Fotografier noch einmal an einem Fenster oder mit einer Lampe von jeder Seite, ohne Blitz',
-  'no calibration sheet can be read in it: it is blurred, its sharpest edges are {} px wide':
-    'darin ist kein Messblatt zu lesen: es ist unscharf, die schärfsten Kanten sind {} px breit',
-  'our printed sheet in focus and the camera held still: edges of {} px or less':
-    'unser gedrucktes Blatt scharf und die Kamera ruhig: Kanten von {} px oder weniger',
-  'photograph again from a stand or with the camera propped up, and let it focus on the sheet':
-    'Fotografier noch einmal vom Stativ oder mit aufgestützter Kamera und lass sie auf das Blatt scharfstellen',
-  'no calibration sheet can be read in it': 'darin ist kein Messblatt zu lesen',
-  'our printed sheet in view, sharp and evenly lit':
-    'unser gedrucktes Blatt im Blick, scharf und gleichmäßig beleuchtet',
-  'photograph again with the sheet under the instrument, or give a known length such as the body length':
-    'Fotografier noch einmal mit dem Blatt unter dem Instrument oder gib eine bekannte Länge wie die Korpuslänge an',
-  'it is mirrored: {} codes of the sheet read only in a mirror':
-    'es ist gespiegelt: {} Codes des Blatts sind nur im Spiegel zu lesen',
-  'the picture as the camera saw it': 'das Bild, wie die Kamera es gesehen hat',
-  'turn off mirroring in the camera, or flip the picture back, and try again':
-    'Schalt das Spiegeln in der Kamera aus oder spiegel das Bild zurück und versuch es noch einmal',
-  '{} codes like ours are in it, but not laid out as on any sheet this version knows':
-    '{} Codes wie unsere sind darin, aber nicht angeordnet wie auf einem Blatt, das diese Fassung kennt',
-  'a sheet printed by this version or an earlier one':
-    'ein Blatt, das mit dieser oder einer früheren Fassung gedruckt wurde',
-  'print a new sheet, or use the version that printed this one':
-    'Druck ein neues Blatt oder nimm die Fassung, die dieses gedruckt hat',
-  'the photograph shows the {}, not the {}': 'das Foto zeigt {}, nicht {}',
-  'the sheet that was photographed': 'das Blatt, das fotografiert wurde',
-  "give {} as the sheet's paper": 'Gib {} als Papier des Blatts an',
-  'the {} lies in it twice: {} of its codes are seen in two places':
-    '{} liegt zweimal darin: {} seiner Codes sind an zwei Stellen zu sehen',
-  'sheets and cards with different numbers side by side':
-    'Blätter und Karten mit verschiedenen Nummern nebeneinander',
-  'take one away, or print the others with numbers 2, 3 and 4':
-    'Nimm eines weg oder druck die anderen mit den Nummern 2, 3 und 4',
-  'the {} is bent: {} of its codes lie in another plane than the rest':
-    '{} ist gebogen: {} seiner Codes liegen in einer anderen Ebene als der Rest',
-  'squares on all sides of what is measured': 'Felder auf allen Seiten dessen, was gemessen wird',
-  'photograph again with the whole sheet in view and nothing but the neck across the band':
-    'Fotografier noch einmal mit dem ganzen Blatt im Blick und nichts als dem Hals über dem Band',
-  '{}; {} of {} readings, {} mm rms, at most {} mm off':
-    '{}; {} von {} Ablesungen, {} mm rms, höchstens {} mm daneben',
-  'readings within {} mm rms of an arch of this form':
-    'Ablesungen innerhalb von {} mm rms einer Wölbung dieser Art',
-  'no action: this is what the readings give': 'Nichts: das ist, was die Ablesungen ergeben',
-  'look at the residuals: read the worst places again, or draw the arch from your own numbers':
-    'Sieh dir die Abweichungen an: lies die schlechtesten Stellen noch einmal ab oder zeichne die Wölbung aus eigenen Zahlen',
-  'compare it with the instrument before wood is cut':
-    'Vergleich sie mit dem Instrument, bevor Holz geschnitten wird',
-  'a reading at {}, near none of the five stations; it was fitted, and not used':
-    'eine Ablesung bei {}, nahe keiner der fünf Stellen; sie wurde eingepasst und nicht gebraucht',
-  'a reading at {}': 'eine Ablesung bei {}',
-  'name the station if it is one of them, or read the arch there':
-    'Nenn die Stelle, wenn sie eine davon ist, oder lies die Wölbung dort ab',
-  'fullness {} and {}; the design has one for both plates, and their mean is used':
-    'Völligkeit {} und {}; der Entwurf hat eine für beide Platten, es gilt ihr Mittel',
-  'readings within {}': 'Ablesungen innerhalb von {}',
-  'draft a design for each plate, or give the fullness that you want':
-    'Zeichne für jede Platte einen Entwurf oder gib die Völligkeit an, die du willst',
-  '{} given, {} by the readings of the arch; the given one is used':
-    '{} angegeben, {} nach den Ablesungen der Wölbung; die angegebene gilt',
-  'the two within {}': 'beide innerhalb von {}',
-  'measure it again, or leave the value out and the readings give it':
-    'Miss noch einmal oder lass den Wert weg, dann geben ihn die Ablesungen',
-  'the {} at the {} reads as a fullness of {}; not used':
-    '{}, {}: gelesen wird eine Völligkeit von {}; nicht gebraucht',
-  'a fullness between −{} and {}': 'eine Völligkeit zwischen −{} und {}',
-  'check where the channel lies in these readings, or give halfWidth':
-    'Prüf, wo die Hohlkehle in diesen Ablesungen liegt, oder gib halfWidth an',
-  'no action: arch height and rise are met either way':
-    'Nichts: Wölbungshöhe und Stich stimmen in beiden Fällen',
-  'compare the long arch gauge with the instrument':
-    'Vergleich die Schablone der Längswölbung mit dem Instrument',
-  'the crest lies {} mm {} the middle of the long arch, {} ± {} mm from where the readings begin to count':
-    'der Scheitel liegt {} mm {} der Mitte der Längswölbung, {} ± {} mm von dort, wo die Ablesungen zu zählen beginnen',
-  'a crest in the middle, where the design has it': 'einen Scheitel in der Mitte, wo ihn der Entwurf hat',
-  'no action, unless you want the asymmetry: it is not drawn':
-    'Nichts, wenn du die Ungleichheit nicht willst: sie wird nicht gezeichnet',
-  'the side of the head follows {} within {} mm (rms; most {}): {}; {} % of the traced line was used. Eye, turns and widths are not told from the side':
-    'die Seite des Kopfes folgt {} auf {} mm (rms; höchstens {}): {}; {} % der abgenommenen Linie wurden gebraucht. Auge, Umgänge und Breiten sagt die Seite nicht',
-  'nothing, if that is near enough': 'Nichts, wenn das nahe genug ist',
-  'measure eye and widths on the original and give them': 'Miss Auge und Breiten am Original und gib sie an',
-  'the drawn head leaves the original{}': 'der gezeichnete Kopf verlässt das Original{}',
-  ' at: {}': ' bei: {}',
-  ' by {} mm (rms)': ' um {} mm (rms)',
-  '{} mm or less as a whole and {} mm at each stretch':
-    '{} mm oder weniger im Ganzen und {} mm auf jedem Abschnitt',
-  'look whether it is worn or broken there, or was not photographed square from the side':
-    'Sieh nach, ob er dort abgenutzt oder gebrochen ist oder nicht genau von der Seite fotografiert wurde',
-  'heights that do not count from the gluing face; the rise is known, the arch height is not':
-    'Höhen, die nicht ab der Leimfläche zählen; der Stich ist bekannt, die Wölbungshöhe nicht',
-  'heights that do not count from the gluing face': 'Höhen, die nicht ab der Leimfläche zählen',
-  'the arch height over the gluing face': 'die Wölbungshöhe über der Leimfläche',
-  'give {}, or read the heights from the gluing face': 'Gib {} an oder lies die Höhen ab der Leimfläche',
-  'two places in the photograph, in pixels, such as "120,80 1320,84"':
-    'zwei Stellen auf dem Foto, in Bildpunkten, etwa "120,80 1320,84"',
-  'read them in a picture viewer': 'Lies sie in einem Bildbetrachter ab',
-  'a cross arch without its place': 'eine Querwölbung ohne ihre Stelle',
-  'say where on the plate the arch was taken': 'Sag, wo auf der Platte die Wölbung genommen wurde',
-  'say what lies at the right of the profile as it is photographed':
-    'Sag, was rechts vom Profil liegt, wie es fotografiert ist',
-  'a cross arch without its place on the plate': 'eine Querwölbung ohne ihre Stelle auf der Platte',
-  'trace it again with its station, or add it': 'Nimm sie mit ihrer Stelle noch einmal ab oder füg sie hinzu',
-  'taken from {} mm, {} mm aside: up to {} mm of the side of a thing {} mm high show beyond its edge':
-    'aufgenommen aus {} mm, {} mm seitlich: bis zu {} mm von der Seite eines {} mm hohen Dings sind jenseits seiner Kante zu sehen',
-  'at most {} mm': 'höchstens {} mm',
-  'photograph from straight above its middle and from farther away, or trace a thinner thing':
-    'Fotografier von genau über der Mitte und aus größerer Entfernung oder nimm etwas Dünneres ab',
-  'no arch was fitted: {}': 'keine Wölbung eingepasst: {}',
   'their edges lie {} mm apart (rms; {} mm at most)':
     'ihre Ränder liegen {} mm auseinander (rms; höchstens {} mm)',
   '{} mm or less': '{} mm oder weniger',
@@ -557,16 +271,6 @@ export const photographSentences: Catalogue = {
   'measuring its edge': 'Sein Rand wird gemessen',
   'known body length in the photograph': 'bekannte Korpuslänge auf dem Foto',
   'chosen body': 'gewählter Körper',
-  ' of {} and {} mm': ' von {} und {} mm',
-  'sheet bar': 'Prüfbalken des Blatts',
-  'calibration sheet {}': 'Messblatt {}',
-  'edge height': 'Randhöhe',
-  "taken so nearly square on that the camera's distance is unsure: ± {} mm on {} mm at an edge {} mm above the sheet":
-    'so nahezu senkrecht aufgenommen, dass der Abstand der Kamera unsicher ist: ± {} mm auf {} mm bei einem Rand {} mm über dem Blatt',
-  '{} mm were given, but {} {} ± {} mm': '{} mm sind angegeben, aber {} {} ± {} mm',
-  'the height card shows': 'die Höhenkarte zeigt',
-  'the two photographs show': 'die beiden Fotos zeigen',
-  '{} ± {} mm': '{} ± {} mm',
   'too little of the middle is free of fingerboard and tailpiece':
     'zu wenig der Mitte ist frei von Griffbrett und Saitenhalter',
   'no straight dark line near the centre line is plainer than the grain':
@@ -574,40 +278,6 @@ export const photographSentences: Catalogue = {
   'centre joint': 'Mittelfuge',
   'purfling, {}, {} side': 'Einlage, {}, Seite: {}',
   'sound holes': 'F-Löcher',
-  'known lengths': 'bekannte Längen',
-  'say the unit: {} looks like {}, which would be {} mm':
-    'Nenn die Einheit: {} sieht nach {} aus, das wären {} mm',
-  'measure again and give the length in millimetres, or with its unit':
-    'Miss noch einmal und gib die Länge in Millimetern oder mit ihrer Einheit an',
-  'with {} {} mm the photograph shows {} {} mm, but {} mm is given':
-    'mit {} {} mm zeigt das Foto {} {} mm, angegeben sind aber {} mm',
-  'the sheet shows {} {} mm, but {} mm is given': 'das Blatt zeigt {} {} mm, angegeben sind aber {} mm',
-  'height card {}': 'Höhenkarte {}',
-  '{} sheet': 'Blatt {}',
-  '{} sheet number {}': 'Blatt {} Nummer {}',
-  'sheet paper': 'Papier des Blatts',
-  'along its {}': 'an seiner Seite: {}',
-  'in enough places': 'an genug Stellen',
-  'the band of squares cannot be read {} ({} of {} codes of the {} seen; what is seen encloses {} % of it)':
-    'das Band von Feldern ist nicht zu lesen: {} ({} von {} Codes gesehen, {}; das Gesehene umschließt {} % davon)',
-  '{} on the {}': '{}, {}',
-  'the long arch is nearest to {} ({} mm rms); the design draws a circle':
-    'die Längswölbung kommt {} am nächsten ({} mm rms); der Entwurf zeichnet einen Kreis',
-  'a circle with end fillets': 'ein Kreis mit Ausrundungen an den Enden',
-  'a flat top between falling circles': 'ein flacher Scheitel zwischen fallenden Kreisen',
-  'a cycloid': 'eine Zykloide',
-  'side of the head in {}': 'Seite des Kopfes in {}',
-  'rise {} mm': 'Stich {} mm',
-  'rise {} mm, half width {} mm, fullness {}': 'Stich {} mm, halbe Breite {} mm, Völligkeit {}',
-  'cross arch at the waist': 'Querwölbung am Mittelbügel',
-  '{} fitted to {}': '{}, eingepasst: {}',
-  'edge less the channel of the arches fitted to {}': 'Rand weniger Hohlkehle der eingepassten Wölbungen: {}',
-  'cross arch of the {} fitted to {}': 'Querwölbung, {}, eingepasst: {}',
-  'crossArch or longArch: a scroll gives no arch':
-    'Quer- oder Längswölbung: eine Schnecke gibt keine Wölbung',
-  'the plate that it was taken from, top or back': 'die Platte, von der es genommen wurde, Decke oder Boden',
-  'profile in {}': 'Profil in {}',
-  'a closed line': 'eine geschlossene Linie',
   '{} side, {} to {} mm above the lower end': 'Seite: {}, {} bis {} mm über dem unteren Ende',
   '{} to {} mm above the lower end': '{} bis {} mm über dem unteren Ende',
   'average, bass or treble': 'average, bass oder treble',
@@ -628,17 +298,8 @@ export const photographSentences: Catalogue = {
   'two places and a length, such as "120,80 1320,80 = 100 mm"':
     'zwei Stellen und eine Länge, etwa "120,80 1320,80 = 100 mm"',
   'places at least {} pixels apart': 'Stellen, mindestens {} Bildpunkte auseinander',
-  'fullness {} and {}': 'Völligkeit {} und {}',
-  'both within {} to be drawn alike; each plate is drawn with its own':
-    'beide innerhalb von {}, um gleich gezeichnet zu werden; jede Platte ist mit ihrer eigenen gezeichnet',
-  'compare both with the instrument, or give the fullness that you want':
-    'Vergleich beide mit dem Instrument oder gib die Völligkeit an, die du willst',
-  'the {} read a second time, with a crest of {} mm where the first reading has {} mm; the second one is used':
-    '{}: ein zweites Mal abgelesen, mit einem Scheitel von {} mm, wo die erste Ablesung {} mm hat; die zweite gilt',
-  'both within {} mm': 'beide innerhalb von {} mm',
-  'leave one of the readings out, or read the arch there again':
-    'Lass eine der Ablesungen weg oder lies die Wölbung dort noch einmal ab',
-  'the {} read {} mm high, {} {} mm at its crest': '{}: {} mm hoch abgelesen, {} {} mm am Scheitel',
-  'read both again from the same level, or leave the wrong one out':
-    'Lies beide noch einmal von derselben Höhe ab oder lass die falsche weg',
+  'one width, or two that cannot be taken for one':
+    'eine Breite, oder zwei, die sich nicht als eine lesen lassen',
+  'write one with a point (7.2), two with a semicolon between them (7; 2)':
+    'Schreib eine mit Punkt (7.2), zwei mit Strichpunkt dazwischen (7; 2)',
 };

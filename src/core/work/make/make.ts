@@ -1,9 +1,8 @@
 import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type Drawing, pieceSizeMm, spokenDrawing } from '../../drawing/index.ts';
+import { type Drawing, pieceSizeMm } from '../../drawing/index.ts';
 import { type PackFile, packManifest, preflight, writeDxf, writePdf, writeSvg } from '../../files/index.ts';
 import { deriveInstrument, type Instrument, weighed } from '../../instrument/index.ts';
-import { speechOf } from '../../words/index.ts';
 import { instrumentText } from '../derive.ts';
 import { designText } from '../draft.ts';
 import { drawInstrument } from './drawInstrument.ts';
@@ -11,6 +10,7 @@ import type { MakeOptions } from './makeOptions.ts';
 import { packSummary } from './packSummary.ts';
 import { chosen, printedPieces, printPages } from './printPages.ts';
 import { solidParts } from './solidParts.ts';
+import { spokenPieces } from './spokenPieces.ts';
 
 /** A pack ready to be written: files with their bytes, the manifest last. */
 export interface Pack {
@@ -39,10 +39,11 @@ export async function make(
   const isDrawn = options.kinds.some((kind) => kind !== 'solid');
   const all = isDrawn ? drawInstrument(instrument.value, options.gauges) : accept([]);
   if (!all.ok) return all;
-  const drawings = chosen(all.value, options);
+  // What is looked over is what leaves: lettering is longer in some languages.
+  const drawings = spokenPieces(design, chosen(all.value, options), options.language);
   const flaws = drawings.flatMap(preflight);
   const print = options.kinds.includes('print') ? await printed(drawings, design, options) : accept(NONE);
-  const laser = options.kinds.includes('laser') ? cut(drawings, design, options) : accept(NONE);
+  const laser = options.kinds.includes('laser') ? cut(drawings, options) : accept(NONE);
   const solid = options.kinds.includes('solid')
     ? solidParts(instrument.value, options.language)
     : accept(NONE);
@@ -114,16 +115,10 @@ async function printed(
   });
 }
 
-function cut(
-  drawings: readonly Drawing[],
-  design: Design,
-  { dxf, language = 'en' }: MakeOptions,
-): Checked<MadeParts> {
+function cut(drawings: readonly Drawing[], { dxf }: MakeOptions): Checked<MadeParts> {
   const faults: Fault[] = [];
-  const speech = speechOf(language, [design.name]);
   const parts = drawings
     .filter((drawing) => drawing.routes.includes('laser'))
-    .map((drawing) => spokenDrawing(drawing, speech))
     .flatMap((drawing): PackFile[] => {
       const svg = writeSvg(drawing);
       const drawn = writeDxf(drawing, dxf);

@@ -1,6 +1,6 @@
 import type { Checked } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type Drawing, layoutPages, type PageSet, spokenDrawing } from '../../drawing/index.ts';
+import { type Drawing, layoutPages, type PageSet } from '../../drawing/index.ts';
 import { speechOf } from '../../words/index.ts';
 import type { MakeOptions } from './makeOptions.ts';
 
@@ -17,16 +17,12 @@ export function printedPieces(drawings: readonly Drawing[]): readonly Drawing[] 
   return drawings.filter((drawing) => drawing.routes.includes('print'));
 }
 
-/** The pages that a design's pieces, as they are drawn in English, print on, in the language of the pack. Faults: those of laying them out. */
+/** The pages that a design's pieces print on, in the language that the pieces speak already. Faults: those of laying them out. */
 export function printPages(
   pieces: readonly Drawing[],
   design: Design,
   { paper, printer, language = 'en' }: Pick<MakeOptions, 'paper' | 'printer' | 'language'>,
 ): Checked<PageSet> {
-  const speech = speechOf(language, [design.name]);
-  const say = (text: string): string => speech.say(text) ?? text;
-  return layoutPages(
-    pieces.map((piece) => spokenDrawing(piece, speech)),
-    { paper, title: design.name, say, ...(printer && { printer }) },
-  );
+  const { tell } = speechOf(language, [design.name]);
+  return layoutPages(pieces, { paper, title: design.name, say: tell, ...(printer && { printer }) });
 }

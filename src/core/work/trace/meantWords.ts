@@ -10,7 +10,7 @@ export interface MeantWords {
   /** `average`, `bass` or `treble`. */
   readonly follow?: string;
   readonly keepAsymmetry?: boolean;
-  /** Width of the corner ends: `7.2`, or `7.2,6.8` for lower and upper. */
+  /** Width of the corner ends: `7.2` or `7,2`, or `7.2,6.8` or `7,2; 6,8` for lower and upper. */
   readonly cornerEnd?: string;
   /** `bass 120-150 as-found`, once for each stretch. */
   readonly stretches?: readonly string[];
@@ -41,8 +41,21 @@ function parseFollow(text: string): Checked<NonNullable<Meant['slow']>> {
     : refuse(trouble('meant.follow', '--follow', text, 'average, bass or treble', 'name one of them'));
 }
 
+/** A comma alone between two whole numbers: a decimal to some makers, two widths to others. */
+const MAY_BE_ONE_OR_TWO = /^\s*\d+,\d+\s*$/;
+
 function parseCornerEnd(text: string): Checked<NonNullable<Meant['cornerEnd']>> {
-  const parts = text.split(/[;]|,\s*(?=\d)/).map((part) => parseLength(part));
+  if (MAY_BE_ONE_OR_TWO.test(text))
+    return refuse(
+      trouble(
+        'meant.corner-end',
+        '--corner-end',
+        text,
+        'one width, or two that cannot be taken for one',
+        'write one with a point (7.2), two with a semicolon between them (7; 2)',
+      ),
+    );
+  const parts = text.split(/;|,\s+|,(?=\d+\.)/).map((part) => parseLength(part));
   const faults = parts.flatMap((one) => (one.ok ? [] : one.faults));
   if (faults.length > 0) return refuse(...faults.map((fault) => ({ ...fault, at: '--corner-end' })));
   const [lower, upper] = parts.flatMap((one) => (one.ok ? [one.value.mm] : []));

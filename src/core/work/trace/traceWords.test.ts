@@ -101,6 +101,16 @@ describe('wishes for the outline as meant', () => {
     });
   });
 
+  test.each([
+    ['7.2', 7.2, 7.2],
+    ['7.2,6.8', 7.2, 6.8],
+    ['7, 6', 7, 6],
+    ['7; 6', 7, 6],
+    ['7,2; 6,8', 7.2, 6.8],
+  ])('corner ends of %s', (cornerEnd, lower, upper) => {
+    expect(parseMeant({ cornerEnd })).toEqual({ ok: true, value: { cornerEnd: { lower, upper } } });
+  });
+
   test('nothing said is no wish', () => {
     expect(parseMeant({})).toEqual({ ok: true, value: null });
   });
@@ -108,6 +118,8 @@ describe('wishes for the outline as meant', () => {
   test.each([
     [{ follow: 'left' }, 'meant.follow'],
     [{ cornerEnd: '70' }, 'meant.corner-end'],
+    // 7.2, or 7 and 2?
+    [{ cornerEnd: '7,2' }, 'meant.corner-end'],
     [{ stretches: ['bass 150-120 outer'] }, 'meant.stretch'],
     [{ stretches: ['bass 120-150 wood'] }, 'meant.stretch'],
   ])('%j is refused as %s', (words, code) => {
