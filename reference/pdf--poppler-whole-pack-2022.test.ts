@@ -19,9 +19,11 @@ import {
   type PlacedDrawing,
   pieceSizeMm,
   placedChain,
+  spokenDrawing,
 } from '../src/core/drawing/index.ts';
 import { writePdf } from '../src/core/files/index.ts';
 import { calibrationSheet } from '../src/core/photo/index.ts';
+import { type Language, speechOf } from '../src/core/words/index.ts';
 import { sheet } from '../src/core/work/index.ts';
 import { drawnInstrument, type Shown } from '../test/gallery/drawnInstruments.ts';
 import { barCorner, darkMiddles, printedExtents, renderedPage } from '../test/render/printedPages.ts';
@@ -76,10 +78,25 @@ const EVERY = (['violin', 'viola', 'cello'] as const).flatMap((shown) =>
   (['A4', 'Letter'] as const).map((paper) => ({ shown, paper })),
 );
 
-test.each(EVERY)(
-  'the $shown on $paper: no word leaves its page, lies over a bar or over another word',
-  async ({ shown, paper }) => {
-    const { set, path } = await printed(shown, paper);
+/** German is longer: on the smallest paper, of the largest instrument. */
+const GERMAN = { shown: 'cello', paper: 'Letter', language: 'de' } as const;
+/** Words that are on every English print, and never German. */
+const ENGLISH = /^(?:the|of|and|with|from|its|pages?|pieces?|make|notes?|tile|print|map)[.,:;]?$/i;
+
+test('what is printed in German has no English word', async () => {
+  const english = wordsOf((await printed(GERMAN.shown, GERMAN.paper)).path).flat();
+  expect(english.filter(({ text }) => ENGLISH.test(text)).length).toBeGreaterThan(1000);
+  const german = wordsOf((await printed(GERMAN.shown, GERMAN.paper, GERMAN.language)).path);
+  const left = german.flatMap((words, page) =>
+    words.filter(({ text }) => ENGLISH.test(text)).map(({ text }) => `page ${page + 1}: ${text}`),
+  );
+  expect(left).toEqual([]);
+});
+
+test.each([...EVERY.map((one) => ({ ...one, language: 'en' as const })), GERMAN])(
+  'the $shown on $paper in $language: no word leaves its page, lies over a bar or over another word',
+  async ({ shown, paper, language }) => {
+    const { set, path } = await printed(shown, paper, language);
     const pages = wordsOf(path);
     expect(pages).toHaveLength(set.pages.length);
     const faults: string[] = [];
@@ -159,12 +176,15 @@ interface Printed {
 }
 const files = new Map<string, Printed>();
 
-async function printed(shown: Shown, paper: PaperName): Promise<Printed> {
-  const key = `${shown}-${paper}`;
+async function printed(shown: Shown, paper: PaperName, language: Language = 'en'): Promise<Printed> {
+  const key = `${shown}-${paper}-${language}`;
   const known = files.get(key);
   if (known) return known;
-  const pieces = drawnInstrument(shown).filter(({ routes }) => routes.includes('print'));
-  const set = layoutPages(pieces, { paper, title: shown });
+  const speech = speechOf(language, [shown]);
+  const pieces = drawnInstrument(shown)
+    .filter(({ routes }) => routes.includes('print'))
+    .map((piece) => spokenDrawing(piece, speech));
+  const set = layoutPages(pieces, { paper, title: shown, say: speech.tell });
   if (!set.ok) throw new Error(JSON.stringify(set.faults));
   const path = join(folder, `${key}.pdf`);
   writeFileSync(path, await writePdf(set.value));
