@@ -2,7 +2,7 @@ import { takeInHand } from '../keeping/marking.ts';
 import { SCALES } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { photographs } from '../keeping/tracing.ts';
-import { words } from '../words/words.ts';
+import { print, words } from '../words/words.ts';
 import { Choice, Typed } from './Asked.tsx';
 
 /** What gives the scale: asked where no sheet was found, and for those who have another. */
@@ -39,7 +39,7 @@ export function ScaleOfSheet() {
         name="edgeHeight"
         label={text.edgeHeight}
         how={text.edgeHeightHow[how]}
-        example="36.5"
+        example={print(36.5)}
         says={text.says.height}
       />
     </>
