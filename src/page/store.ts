@@ -191,7 +191,7 @@ function isOnTable(asked: Question): boolean {
 }
 
 const showNumbersNow = newestOnly(
-  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench.numbers(asked.design),
+  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().numbers(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
     // Dear numbers stay as they were until they are known anew, a moment later; the first time all are waited for, since who
@@ -203,7 +203,7 @@ const showNumbersNow = newestOnly(
 );
 
 const showAllNumbersNow = newestOnly(
-  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench.allNumbers(asked.design),
+  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().allNumbers(asked.design),
   (answer, asked) => {
     if (!isOnTable(asked)) return;
     if (answer.ok) whole.value = answer.value;
@@ -229,7 +229,7 @@ const look = newestOnly(
 );
 
 const showBodyNow = newestOnly(
-  async (asked: Question): Promise<Checked<ShownBody>> => quickBench.body(asked.design),
+  async (asked: Question): Promise<Checked<ShownBody>> => quickBench().body(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
     if (answer.ok) body.value = answer.value;

@@ -15,6 +15,7 @@ const WITHOUT_SHEET = join(ROOT, 'test', 'journeys', 'fiddle-without-sheet.jpg')
 const TRUE_LENGTH_MM = 356.5;
 const TRUE_HEIGHT_MM = 36.5;
 const LOOK_MS = 120_000;
+const SOON = { timeout: 20_000 };
 
 /** What runs in the page: the first place of every mark on the shelf. */
 const KEPT_MARKS = `new Promise((tell, fail) => {
@@ -28,6 +29,26 @@ const KEPT_MARKS = `new Promise((tell, fail) => {
     };
   };
 })`;
+
+interface Shown {
+  readonly width: number;
+  readonly height: number;
+  readonly colours: readonly number[];
+}
+
+/** What runs in the page: the size of the photograph as it is shown, and the colours of a pixel in every so many. */
+const SHOWN_STEP = 997;
+const SHOWN_PIXELS = `(() => {
+  const shown = document.querySelector('img.asked');
+  const { naturalWidth: width, naturalHeight: height } = shown;
+  const pen = new OffscreenCanvas(width, height).getContext('2d');
+  pen.drawImage(shown, 0, 0);
+  const { data } = pen.getImageData(0, 0, width, height);
+  const colours = [];
+  for (let at = 0; at < width * height; at += ${SHOWN_STEP})
+    colours.push(...data.slice(4 * at, 4 * at + 3));
+  return { width, height, colours };
+})()`;
 
 /** Photographs brought in, asked about, marked and ruled over. */
 describe('bringing in', () => {
@@ -99,6 +120,26 @@ describe('bringing in', () => {
     });
     expect(Math.max(...far)).toBeLessThan(0.1);
   }, 240_000);
+
+  test('a photograph has the room to itself, and is shown no larger than a screen', async () => {
+    const workers = () => page.workers().length;
+    await expect.poll(workers, SOON).toBe(2);
+    await bring(PHOTOGRAPH);
+    await expect.poll(workers, SOON).toBe(1);
+    await page.locator('img.asked').waitFor();
+    const { width, height, colours } = await page.evaluate<Shown>(SHOWN_PIXELS);
+    expect([width, height]).toEqual([1200, 1600]);
+    const meant = await sharp(PHOTOGRAPH).rotate().resize(width, height).raw().toBuffer();
+    const off = colours.map((tone, at) =>
+      Math.abs(tone - (meant[3 * SHOWN_STEP * Math.floor(at / 3) + (at % 3)] ?? Number.NaN)),
+    );
+    expect(off.length).toBeGreaterThan(5000);
+    expect(off.reduce((sum, one) => sum + one, 0) / off.length).toBeLessThan(4);
+    await page.getByRole('button', { name: 'Put it away' }).click();
+    await expect.poll(workers, SOON).toBe(0);
+    await page.getByRole('button', { name: 'Draw it' }).click();
+    await page.locator('.line.edge').waitFor();
+  });
 
   test('under the glass marks are put and pulled by fractions of a pixel, before the edge is found and after', async () => {
     await bring(PHOTOGRAPH);

@@ -20,9 +20,19 @@ export interface KeptPicture {
 const KEPT_PIXELS = 16_000_000;
 
 let kept: readonly KeptPicture[] = [];
+let last: Promise<unknown> = Promise.resolve();
 
-/** The decoded photograph, the very same object as long as its file is the same. Faults: those of decoding. */
-export async function pictureOf({ name, bytes }: PhotographFile): Promise<Checked<KeptPicture>> {
+/**
+ * The decoded photograph, the very same object as long as its file is the same. One is decoded after the other, so that none is
+ * decoded twice and no two need the room for it at once. Faults: those of decoding.
+ */
+export function pictureOf(file: PhotographFile): Promise<Checked<KeptPicture>> {
+  const read = last.then(() => readOrKept(file));
+  last = read;
+  return read;
+}
+
+async function readOrKept({ name, bytes }: PhotographFile): Promise<Checked<KeptPicture>> {
   const known = kept.find((one) => isSame(one.bytes, bytes));
   if (known) return accept(known);
   const picture = await decodePictureHere(bytes, name);

@@ -23,6 +23,7 @@ import {
   trace,
   traceOutcome,
 } from '../../core/index.ts';
+import { viewOfPicture } from '../../host/browser/index.ts';
 import type { Said } from '../keeping/said.ts';
 import { type KeptPicture, keepFew, keepOnly, type PhotographFile, pictureOf } from './keptPictures.ts';
 import { requestOfSaid } from './requestOfSaid.ts';
@@ -52,6 +53,12 @@ const finder = markerFinder();
 /** What is asked of photographs. */
 export const seeingWork = {
   fingerprint: (bytes: Uint8Array): string => bytesToHex(sha256(bytes)),
+
+  /** The photograph small enough for a screen, as a file; null where it cannot be read. */
+  async view(file: PhotographFile, longSidePx: number): Promise<Blob | null> {
+    const read = await pictureOf(file);
+    return read.ok ? viewOfPicture(read.value.picture, longSidePx) : null;
+  },
 
   /** What a photograph shows of the printed sheet; null where there is none. */
   async sheetIn(file: PhotographFile): Promise<Checked<SheetInPhotograph | null>> {
@@ -86,12 +93,6 @@ export const seeingWork = {
     const { bodies, body } = traced.seen.trace;
     const places = bodies.map(({ number, face }) => ({ number, face, isThis: number === body }));
     return transfer(accept({ shown, document, findings, bodies: places }), [shown.picture.rgba.buffer]);
-  },
-
-  /** The photographs were put away: nothing of them is held any more. */
-  putAway(): void {
-    traced = null;
-    keepOnly([]);
   },
 
   /** What was traced last, over another of its photographs; null where nothing was. */

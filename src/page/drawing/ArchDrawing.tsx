@@ -26,7 +26,7 @@ export function ArchDrawing() {
   const shown = useShown(
     async (asked) => viewBench().plate(asked, plate.value),
     plate.value,
-    async (asked) => quickBench.roughPlate(asked, plate.value),
+    async (asked) => quickBench().roughPlate(asked, plate.value),
   );
   const place = size && shown ? placeOf(size, shown) : null;
   return (

@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { viewOfPicture } from '../../host/browser/index.ts';
 import { aim, inHand, liftGlass, moveBarEnd, moveMark, putBar, putMark } from '../keeping/marking.ts';
 import { said } from '../keeping/saying.ts';
 import { photograph } from '../keeping/tracing.ts';
@@ -12,9 +11,6 @@ import { useSize } from './useSize.ts';
 /** Shares of the picture's width: how far an arrow key carries the cross, and half the ring that one press draws. */
 const STEP = 1 / 800;
 const RING = 0.025;
-
-/** px of the long side as it is shown: more is seen under the glass. */
-const VIEW_PX = 1600;
 
 /** A photograph as it was taken, before anything is found in it; marks lie on it in its own pixels. */
 export function AskedDrawing() {
@@ -39,11 +35,9 @@ export function AskedDrawing() {
     };
     whole.onload = () => {
       const { naturalWidth: width, naturalHeight: height } = whole;
-      const file = new Blob([held.bytes as Uint8Array<ArrayBuffer>]);
       setPixels({ width, height });
-      viewOfPicture(file, { width, height }, VIEW_PX).then(show, () => show(null));
     };
-    whole.onerror = () => show(null);
+    void held.view.then(show);
     whole.src = held.address;
     return () => {
       isGone = true;

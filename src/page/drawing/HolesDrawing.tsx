@@ -19,7 +19,7 @@ export function HolesDrawing() {
   const shown = useShown(
     async (asked) => viewBench().holes(asked),
     '',
-    async (asked) => quickBench.holes(asked),
+    async (asked) => quickBench().holes(asked),
   );
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.32) : null;

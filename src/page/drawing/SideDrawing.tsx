@@ -26,7 +26,7 @@ export function SideDrawing({ parts }: { readonly parts: readonly string[] }) {
   const shown = useShown(
     async (asked) => viewBench().side(asked),
     '',
-    async (asked) => quickBench.side(asked),
+    async (asked) => quickBench().side(asked),
   );
   const frame = useFrame(shown);
   const scale = size && frame ? (size.width - 2 * BESIDE) / (frame.rightMm - frame.leftMm) : null;

@@ -19,7 +19,7 @@ export function ThicknessDrawing() {
   const shown = useShown(
     async (asked) => viewBench().thickness(asked, plate.value, false),
     plate.value,
-    async (asked) => quickBench.thickness(asked, plate.value, true),
+    async (asked) => quickBench().thickness(asked, plate.value, true),
   );
   const place =
     size && shown ? sheetPlace(size, shown.lengthMm, shown.widthMm, size.width < 700 ? 0.5 : 0.27) : null;

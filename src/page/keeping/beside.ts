@@ -23,7 +23,7 @@ export async function layFile(file: File): Promise<void> {
     besideTrouble.value = [words().bring.notJson(file.name)];
     return;
   }
-  const read = await slowBench.read(json);
+  const read = await slowBench().read(json);
   if (read.ok) other.value = read.value.design;
   else besideTrouble.value = read.faults.map(sentenceOf);
 }

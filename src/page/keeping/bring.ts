@@ -36,7 +36,7 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
 
 /** A design that was saved. */
 export async function openDesign(json: unknown): Promise<void> {
-  const read = await slowBench.read(json);
+  const read = await slowBench().read(json);
   if (read.ok) await begin(read.value.design);
   else trouble.value = read.faults.map(sentenceOf);
 }
@@ -45,7 +45,7 @@ export async function openDesign(json: unknown): Promise<void> {
 export async function draftFrom(
   inputs: readonly { readonly name: string; readonly json: unknown }[],
 ): Promise<void> {
-  const drafted = await slowBench.draft(inputs);
+  const drafted = await slowBench().draft(inputs);
   if (drafted.ok) await begin(drafted.value.design);
   else trouble.value = drafted.faults.map(sentenceOf);
 }

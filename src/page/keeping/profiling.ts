@@ -5,6 +5,7 @@ import { design, edit, plate, sitting } from '../store.ts';
 import { words } from '../words/words.ts';
 import { PROFILES_OF, type ProfileSaid } from './profileSaid.ts';
 import { dropProfile, type KeptProfile, keepProfile, profilesOf } from './profileShelf.ts';
+import { photographs } from './tracing.ts';
 
 /** Every photograph of an arch or a head that lies beside the design, in the order they came. */
 export const profiles = signal<readonly KeptProfile[]>([]);
@@ -126,6 +127,7 @@ export async function readProfile(): Promise<void> {
     else profileTrouble.value = answer.faults;
   } finally {
     isReadingProfile.value = false;
+    if (photographs.value.length === 0) seeingBench.rest();
   }
 }
 
@@ -180,7 +182,7 @@ async function settle(chosen: readonly KeptProfile['taken'][], says: string): Pr
   const on = design.value;
   if (on === null) return false;
   const listed = profiles.value.flatMap(({ photograph }) => photograph?.name ?? []);
-  const answer = await slowBench.takeProfiles(
+  const answer = await slowBench().takeProfiles(
     on,
     chosen.flatMap((outcome) => outcome?.document ?? []),
     listed,

@@ -14,7 +14,7 @@ interface SavePicker {
 
 /** Puts the design in a file: where the browser lets one choose, there; else among the downloads. Null where the maker thought better of it. */
 export async function saveDesign(design: Design): Promise<string | null> {
-  const text = await slowBench.text(design);
+  const text = await slowBench().text(design);
   const suggestedName = `${fileNameOf(design.name)}.garland.json`;
   const { showSaveFilePicker } = globalThis as SavePicker;
   if (showSaveFilePicker === undefined) {

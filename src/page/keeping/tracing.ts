@@ -1,7 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import { proxy } from 'comlink';
 import { type Design, type Fault, type SheetInPhotograph, type TraceRecord } from '../../core/index.ts';
-import { newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
+import { makeRoomForPhotographs, newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
 import type { PhotographFile } from '../bench/keptPictures.ts';
 import type { Seen } from '../bench/seeingWork.ts';
 import { bringIn, design, edit, stop } from '../store.ts';
@@ -12,11 +12,16 @@ import { beginToSay, said, saidSteps } from './saying.ts';
 /** A photograph in the maker's hand. */
 export interface HeldPhotograph extends PhotographFile {
   readonly address: string;
+  /** The same made small enough for a screen; null where it cannot be. */
+  readonly view: Promise<Blob | null>;
   /** What is to be seen of the printed sheet: undefined while nobody knows yet. */
   readonly sheet?: SheetInPhotograph | null;
   /** Why the sheet cannot be read, though it is there. */
   readonly trouble: readonly Fault[];
 }
+
+/** px of the long side of a photograph as it is shown: more is seen under the glass. */
+const VIEW_PX = 1600;
 
 /** The photographs in hand, all of the same face. */
 export const photographs = signal<readonly HeldPhotograph[]>([]);
@@ -39,10 +44,14 @@ export const seeingTrouble = signal<readonly Fault[]>([]);
 /** Photographs were dropped, chosen or taken: they are shown, and what is known about them is asked. */
 export async function holdPhotographs(files: readonly File[]): Promise<void> {
   if (files.length === 0) return;
+  if (photographs.value.length === 0) makeRoomForPhotographs();
   const held: HeldPhotograph[] = [];
   for (const file of files) {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    held.push({ name: file.name, bytes, address: URL.createObjectURL(file), trouble: [] });
+    const view = seeingBench()
+      .view({ name: file.name, bytes }, VIEW_PX)
+      .catch(() => null);
+    held.push({ name: file.name, bytes, address: URL.createObjectURL(file), view, trouble: [] });
   }
   if (photographs.value.length === 0) {
     beginToSay({});
@@ -84,6 +93,7 @@ function proposeScale(): void {
 export function putPhotographAway(address: string): void {
   URL.revokeObjectURL(address);
   photographs.value = photographs.value.filter((one) => one.address !== address);
+  if (photographs.value.length === 0) seeingBench.rest();
   shot.value = 0;
   seen.value = null;
   seeingTrouble.value = [];
@@ -91,7 +101,7 @@ export function putPhotographAway(address: string): void {
 
 /** Nothing is in hand any more. */
 export function putPhotographsAway(): void {
-  if (photographs.value.length > 0) void seeingBench().putAway();
+  if (photographs.value.length > 0) seeingBench.rest();
   for (const { address } of photographs.value) URL.revokeObjectURL(address);
   photographs.value = [];
   table.value = null;
@@ -151,7 +161,7 @@ export async function settleOutline(): Promise<void> {
   if (held === undefined || seen.value === null) return;
   const { document, shown } = seen.value;
   const name = held.name.replace(/\.[^.]+$/, '');
-  const drafted = await slowBench.draft([
+  const drafted = await slowBench().draft([
     { name: held.name, json: document },
     table.value
       ? withLength(table.value, shown.lengthMm)
