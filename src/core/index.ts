@@ -73,6 +73,7 @@ export {
 } from './quantity/index.ts';
 export {
   type BodyKind,
+  type BodyUnderHand,
   HAND_STUFF,
   type HandBody,
   type HandHold,
@@ -146,6 +147,7 @@ export {
   instrumentText,
   type KeptGround,
   type KnownLength,
+  keptGround,
   type MakeKind,
   type MakeOptions,
   make,
@@ -185,6 +187,8 @@ export {
   showAllNumbers,
   showable,
   showBody,
+  showBodyUnderHand,
+  showGaugesUnderHand,
   showNumbers,
   shownWays,
   showPages,
@@ -192,6 +196,7 @@ export {
   showTrace,
   spokenPieces,
   squareOn,
+  standsOn,
   type Traced,
   type TraceOutcome,
   type TraceProgress,

@@ -1,5 +1,6 @@
-import { batch, computed, effect, signal } from '@preact/signals';
+import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import type { Checked, Design, Fault, Finding, ShownBody, ShownNumbers } from '../core/index.ts';
+import { afterFrame } from './bench/afterFrame.ts';
 import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
 import { copyProfiles } from './keeping/profileShelf.ts';
@@ -18,7 +19,12 @@ export const stop = signal<Stop>('photograph');
 export const touched = signal<string | null>(null);
 export const plate = signal<'back' | 'top'>('back');
 
+/** What lies on the table: what the hand holds, or the design. */
+export const onTable = computed(() => held.value ?? design.value);
+
 export const body = signal<ShownBody | null>(null);
+/** The design that the bench was last asked to show the body of, and whether it could; the last sound body stays in sight. */
+export const bodyAnswer = signal<{ readonly of: Design; readonly isSound: boolean } | null>(null);
 export const whole = signal<ShownNumbers | null>(null);
 /** Why the design as it stands cannot be derived; the last sound one stays in sight. */
 export const faults = signal<readonly Fault[]>([]);
@@ -66,6 +72,7 @@ export async function bringIn(given: Design, kept?: Sitting): Promise<void> {
   touched.value = null;
   whole.value = null;
   body.value = null;
+  bodyAnswer.value = null;
   design.value = given;
   await keep(null);
 }
@@ -187,31 +194,53 @@ interface Question {
 
 /** What is on the table: the design, or what the hand holds. */
 function isOnTable(asked: Question): boolean {
-  return asked.sitting === sitting.value && asked.design === (held.value ?? design.value);
+  return asked.sitting === sitting.value && asked.design === onTable.value;
 }
 
-const showNumbersNow = newestOnly(
+/** The design that the numbers in the notebook are of, and whether they are all. */
+let numbered: { readonly of: Design; readonly isAll: boolean } | null = null;
+
+const askNumbers = newestOnly(
   async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().numbers(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
     // Dear numbers stay as they were until they are known anew, a moment later; the first time all are waited for, since who
     // lists what rests on a number must have them all.
-    if (answer.ok && whole.value !== null) whole.value = withOlder(answer.value, whole.value);
+    if (answer.ok && whole.value !== null) {
+      whole.value = withOlder(answer.value, whole.value);
+      numbered = { of: asked.design, isAll: false };
+    }
     if (asked.design === design.value) faults.value = answer.ok ? [] : answer.faults;
-    if (answer.ok && isOnTable(asked)) showAllNumbersNow(asked);
+    if (answer.ok && isOnTable(asked)) askAllNumbers(asked);
   },
 );
 
-const showAllNumbersNow = newestOnly(
+const askAllNumbers = newestOnly(
   async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().allNumbers(asked.design),
   (answer, asked) => {
     if (!isOnTable(asked)) return;
-    if (answer.ok) whole.value = answer.value;
+    if (answer.ok) {
+      whole.value = answer.value;
+      numbered = { of: asked.design, isAll: true };
+    }
     if (asked.design !== design.value) return;
     faults.value = answer.ok ? [] : answer.faults;
     if (answer.ok) look(asked);
   },
 );
+
+/** Numbers that settled while the hand rested are not asked for again when it lets go. */
+function showNumbersNow(asked: Question): void {
+  const isKnown = whole.value !== null && numbered?.of === asked.design;
+  if (!isKnown) {
+    numbered = null;
+    askNumbers(asked);
+    return;
+  }
+  if (asked.design === design.value) faults.value = [];
+  if (!numbered?.isAll) askAllNumbers(asked);
+  else if (asked.design === design.value) look(asked);
+}
 
 function withOlder(fresh: ShownNumbers, older: ShownNumbers): ShownNumbers {
   const names = new Set(fresh.register.map(({ name }) => name));
@@ -232,23 +261,38 @@ const showBodyNow = newestOnly(
   async (asked: Question): Promise<Checked<ShownBody>> => quickBench().body(asked.design),
   (answer, asked) => {
     if (asked.sitting !== sitting.value) return;
-    if (answer.ok) body.value = answer.value;
-    if (isOnTable(asked)) faults.value = answer.ok ? [] : answer.faults;
+    batch(() => {
+      if (answer.ok) body.value = answer.value;
+      bodyAnswer.value = { of: asked.design, isSound: answer.ok };
+      if (isOnTable(asked)) faults.value = answer.ok ? [] : answer.faults;
+    });
   },
 );
 
+/** What the bench was last asked to show the body of: its answers come in order. */
+let bodyAsked: Question | null = null;
+
 effect(() => {
-  const shown = held.value ?? design.value;
+  const shown = onTable.value;
+  const isHeld = held.value !== null;
   // Elsewhere the quick bench answers for the view that the hand is in: it must not wait for a body that nobody sees.
-  const isOutOfSight = held.value !== null && !BODY_STOPS.includes(stop.peek());
-  if (shown !== null && !isOutOfSight) showBodyNow({ design: shown, sitting: sitting.peek() });
+  const isOutOfSight = isHeld && !BODY_STOPS.includes(stop.peek());
+  if (shown === null || isOutOfSight) return;
+  const show = () => {
+    if (bodyAsked?.design === shown && bodyAsked.sitting === sitting.peek()) return;
+    bodyAsked = { design: shown, sitting: sitting.peek() };
+    showBodyNow(bodyAsked);
+  };
+  // What the hand holds is drawn first, and by the page itself: the bench would take the time of its frame.
+  if (isHeld) return afterFrame(show);
+  show();
 });
 effect(() => {
   if (held.value === null) heldFaults.value = [];
 });
 effect(() => {
-  if (design.value !== null && held.value === null)
-    showNumbersNow({ design: design.value, sitting: sitting.peek() });
+  const on = held.value === null ? design.value : null;
+  if (on !== null) untracked(() => showNumbersNow({ design: on, sitting: sitting.value }));
 });
 // Where the hand rests its numbers settle, so that letting go finds them ready.
 effect(() => {

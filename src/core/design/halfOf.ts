@@ -25,6 +25,30 @@ export function halfOf(
   });
 }
 
+/** Whether two designs have the same half outline, told by all that {@link halfOf} draws it from. */
+export function hasSameHalf(one: Design, other: Design): boolean {
+  if (one.outline.kind === 'traced' || other.outline.kind === 'traced')
+    return (
+      one.outline.kind === 'traced' &&
+      other.outline.kind === 'traced' &&
+      isSameHalf(one.outline.half, other.outline.half)
+    );
+  if (one.family !== other.family) return false;
+  return DRAWN_FROM.every((name) => one.values[name]?.value === other.values[name]?.value);
+}
+
+function isSameHalf(one: HalfOutline, other: HalfOutline): boolean {
+  if (one === other) return true;
+  return (['lowerBout', 'cBout', 'upperBout'] as const).every(
+    (name) =>
+      one[name].vertices.length === other[name].vertices.length &&
+      one[name].vertices.every((a, index) => {
+        const b = other[name].vertices[index];
+        return b !== undefined && a.x === b.x && a.y === b.y && a.bulge === b.bulge;
+      }),
+  );
+}
+
 const ASKED_BEFORE = 'draft.length-unusual';
 
 const NEEDED = {
@@ -45,6 +69,9 @@ const IF_GIVEN = {
   lowerCornersMm: 'lowerCorners',
   upperCornersMm: 'upperCorners',
 } as const satisfies Partial<Record<keyof OutlineTargets, ValueName>>;
+
+/** All that a drafted half depends on beside its family. */
+const DRAWN_FROM: readonly ValueName[] = [...Object.values(NEEDED), ...Object.values(IF_GIVEN)];
 
 function targetsOf(design: Design): Checked<OutlineTargets> {
   const missing = Object.values(NEEDED).filter((name) => design.values[name] === undefined);

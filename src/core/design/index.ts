@@ -3,7 +3,7 @@ export type { ArchReading, ArchReadings, PlateReadings } from './arches.ts';
 export type { Design, DraftedOutline, TracedOutline } from './design.ts';
 export { designEntries } from './designEntries.ts';
 export { draftDesign, type Traced } from './draftDesign.ts';
-export { halfOf } from './halfOf.ts';
+export { halfOf, hasSameHalf } from './halfOf.ts';
 export type { HeadFit } from './headFit.ts';
 export type { FittedHoleShape } from './holeShape.ts';
 export { highStringSide } from './leftHanded.ts';

@@ -3,6 +3,7 @@ import { measured } from '../quantity/index.ts';
 import type { Design } from './design.ts';
 import { draftDesign } from './draftDesign.ts';
 import { overrule, takeProposal } from './overrule.ts';
+import type { ValueName } from './values.ts';
 
 function drafted(values: Readonly<Record<string, number>>): Design {
   const quantities = Object.entries(values).map(([name, value]) => [
@@ -26,6 +27,19 @@ test('overruled twice, the proposal is still the first one', () => {
   const before = drafted({ bodyLength: 355 });
   const after = overrule(overrule(before, 'overhang', 2.6), 'overhang', 2.8);
   expect(after.overruled?.overhang).toEqual(before.values.overhang);
+});
+
+test('proposals that say the same as before are the very ones that stood', () => {
+  // Not the length of a size in the tables, so that every habit is worked out for it.
+  const before = drafted({ bodyLength: 351.5 });
+  const after = overrule(before, 'stop', 190);
+  const changed = Object.keys(before.values).filter(
+    (name) => before.values[name as ValueName] !== after.values[name as ValueName],
+  );
+  expect(changed).toContain('stop');
+  expect(changed).toContain('neckStop');
+  for (const name of changed)
+    expect(after.values[name as ValueName], name).not.toEqual(before.values[name as ValueName]);
 });
 
 test('proposals follow the number that they were worked out from', () => {

@@ -1,5 +1,5 @@
 import { nearestSize } from '../knowledge/index.ts';
-import { chosen, type Quantity } from '../quantity/index.ts';
+import { chosen, isSameQuantity, type Quantity } from '../quantity/index.ts';
 import type { Design } from './design.ts';
 import { filled } from './draftDesign.ts';
 import { VALUE_NAMES, VALUES, type ValueName } from './values.ts';
@@ -49,7 +49,8 @@ function followed(design: Design, values: Values): Design {
     const stood = design.values[name];
     const now = proposedNow[name];
     if (values[name] !== stood || stood === undefined || now === undefined || isMakersOwn(stood)) continue;
-    if (proposedBefore[name]?.value === stood.value) updated[name] = now;
+    // What says the same stays the very one that stood: who looks for what changed must not find all of them.
+    if (proposedBefore[name]?.value === stood.value && !isSameQuantity(stood, now)) updated[name] = now;
   }
   return { ...design, values: updated };
 }

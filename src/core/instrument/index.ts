@@ -99,6 +99,7 @@ export type { PurflingCorner } from './outline/purflingSting.ts';
 export { type CornerTip, type SectionLines } from './outline/sectionLines.ts';
 export { type Station } from './outline/stations.ts';
 export type { TemplateParts } from './outline/templates.ts';
+export { type OutlineAndForm, outlineAndForm } from './outlineAndForm.ts';
 export { placeWords } from './placeWords.ts';
 export type { PlanParts } from './plan.ts';
 export { planParts } from './planParts.ts';

@@ -30,8 +30,11 @@ export {
 } from './normalEquations.ts';
 export {
   type LinearRow,
+  type ProgramFrame,
   type ProgramOutcome,
+  programFrame,
   type QuadraticProgram,
+  solveInFrame,
   solveQuadraticProgram,
 } from './quadraticProgram.ts';
 export { solveSquare } from './solveSquare.ts';

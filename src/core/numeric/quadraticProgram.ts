@@ -38,6 +38,16 @@ interface Held {
   readonly id: number;
   readonly normal: Float64Array;
   pressure: number;
+  /** The unit vector of what it adds to the rows held before it, and how it is made up of theirs and its own. */
+  readonly direction: Float64Array;
+  readonly triangle: readonly number[];
+}
+
+/** All of a program but its equalities, made ready to be solved with one set of them after the other. */
+export interface ProgramFrame {
+  readonly factor: Matrix;
+  readonly shift: Float64Array;
+  readonly inequalities: readonly Row[];
 }
 
 interface Row {
@@ -52,22 +62,30 @@ interface Row {
  *
  * Method: D. Goldfarb, A. Idnani, A numerically stable dual method for solving strictly convex quadratic
  * programs, 1983; carried out in coordinates where H is the identity, with the held rows made orthogonal
- * afresh at each step (small problems, no updates to go stale).
+ * in the order in which they are held, and afresh from the first that is let go (no updates to go stale).
  */
 export function solveQuadraticProgram(program: QuadraticProgram): ProgramOutcome {
-  const factor = lowerFactor(program.hessian);
-  if (!factor) throw new Bug('the quadratic form is not positive definite');
-  const shift = forwardSolve(factor, program.gradient);
-  const inWhite = ({ row, bound }: LinearRow): Row => {
-    const normal = forwardSolve(factor, row);
-    const length = Math.sqrt(dot(normal, normal));
-    const whiteBound = bound + dot(normal, shift);
-    if (length === 0) return { normal, bound: whiteBound, length: 1 };
-    return { normal: normal.map((value) => value / length), bound: whiteBound / length, length };
-  };
-  const equalities = program.equalities.map(inWhite);
-  const inequalities = program.inequalities.map(inWhite);
+  return solveInFrame(programFrame(program), program.equalities);
+}
 
+/** What {@link solveInFrame} needs of a program. */
+export function programFrame({
+  hessian,
+  gradient,
+  inequalities,
+}: Omit<QuadraticProgram, 'equalities'>): ProgramFrame {
+  const factor = lowerFactor(hessian);
+  if (!factor) throw new Bug('the quadratic form is not positive definite');
+  const shift = forwardSolve(factor, gradient);
+  return { factor, shift, inequalities: inequalities.map((row) => inWhite(factor, shift, row)) };
+}
+
+/** {@link solveQuadraticProgram} with these equalities. */
+export function solveInFrame(
+  { factor, shift, inequalities }: ProgramFrame,
+  equalRows: readonly LinearRow[],
+): ProgramOutcome {
+  const equalities = equalRows.map((row) => inWhite(factor, shift, row));
   const w = new Float64Array(shift.length);
   const held: Held[] = [];
   if (!holdEqualities(w, held, equalities)) return { solved: false, because: 'contradiction' };
@@ -86,9 +104,20 @@ export function solveQuadraticProgram(program: QuadraticProgram): ProgramOutcome
   };
 }
 
+/** A row in the coordinates where H is the identity, of length 1. */
+function inWhite(factor: Matrix, shift: Float64Array, { row, bound }: LinearRow): Row {
+  const normal = forwardSolve(factor, row);
+  const length = Math.sqrt(dot(normal, normal));
+  const whiteBound = bound + dot(normal, shift);
+  if (length === 0) return { normal, bound: whiteBound, length: 1 };
+  for (let i = 0; i < normal.length; i += 1) normal[i] /= length;
+  return { normal, bound: whiteBound / length, length };
+}
+
 function holdEqualities(w: Float64Array, held: Held[], equalities: readonly Row[]): boolean {
   for (const [id, { normal, bound }] of equalities.entries()) {
-    const { outside, inside } = split(normal, held);
+    const parts = split(normal, held);
+    const { outside, inside } = parts;
     const short = bound - dot(normal, w);
     const room = dot(outside, outside);
     if (room < SAME_DIRECTION ** 2) {
@@ -100,7 +129,7 @@ function holdEqualities(w: Float64Array, held: Held[], equalities: readonly Row[
     held.forEach((one, i) => {
       one.pressure -= step * inside[i];
     });
-    held.push({ id, normal, pressure: step });
+    held.push(heldRow(id, normal, step, parts));
   }
   return true;
 }
@@ -141,7 +170,8 @@ function mostViolated(
 function press(w: Float64Array, held: Held[], row: Row, id: number, firstId: number): boolean {
   let pressure = 0;
   for (;;) {
-    const { outside, inside } = split(row.normal, held);
+    const parts = split(row.normal, held);
+    const { outside, inside } = parts;
     const room = dot(outside, outside);
     const full = room < SAME_DIRECTION ** 2 ? Infinity : (row.bound - dot(row.normal, w)) / room;
     let blocking = -1;
@@ -158,45 +188,73 @@ function press(w: Float64Array, held: Held[], row: Row, id: number, firstId: num
     });
     pressure += step;
     if (blocking < 0) {
-      held.push({ id, normal: row.normal, pressure });
+      held.push(heldRow(id, row.normal, pressure, parts));
       return true;
     }
-    held.splice(blocking, 1);
+    letGo(held, blocking);
   }
 }
 
-/** `normal` split into what the held rows can make up (`inside`, one factor a row) and the rest. */
-function split(normal: Float64Array, held: readonly Held[]): { outside: Float64Array; inside: number[] } {
-  const directions: Float64Array[] = [];
-  const triangle: number[][] = [];
-  for (const { normal: row } of held) {
-    const { rest, factors } = takeAway(row, directions);
-    const length = Math.sqrt(dot(rest, rest));
-    directions.push(rest.map((value) => value / length));
-    triangle.push([...factors, length]);
-  }
-  const { rest, factors } = takeAway(normal, directions);
+/** A row split by the held ones: into what they can make up, one factor a row, and the rest. */
+interface Parts {
+  readonly outside: Float64Array;
+  readonly inside: readonly number[];
+  /** What it takes of each of their directions. */
+  readonly factors: readonly number[];
+}
+
+function split(normal: Float64Array, held: readonly Held[]): Parts {
+  const { rest, factors } = takeAway(normal, held, held.length);
   const inside = [...factors];
   for (let i = held.length - 1; i >= 0; i -= 1) {
-    inside[i] /= triangle[i][i];
-    for (let k = 0; k < i; k += 1) inside[k] -= triangle[i][k] * inside[i];
+    const { triangle } = held[i];
+    inside[i] /= triangle[i];
+    for (let k = 0; k < i; k += 1) inside[k] -= triangle[k] * inside[i];
   }
-  return { outside: rest, inside };
+  return { outside: rest, inside, factors };
 }
 
-/** Takes the parts along the unit `directions` away from `row`, twice over, so that rounding leaves none. */
+/** A row to be held after those that it was split by. */
+function heldRow(
+  id: number,
+  normal: Float64Array,
+  pressure: number,
+  { outside, factors }: Pick<Parts, 'outside' | 'factors'>,
+): Held {
+  const length = Math.sqrt(dot(outside, outside));
+  return {
+    id,
+    normal,
+    pressure,
+    direction: outside.map((value) => value / length),
+    triangle: [...factors, length],
+  };
+}
+
+/** Lets go of one; those held after it are made orthogonal without it. */
+function letGo(held: Held[], at: number): void {
+  held.splice(at, 1);
+  for (let i = at; i < held.length; i += 1) {
+    const { id, normal, pressure } = held[i];
+    const { rest, factors } = takeAway(normal, held, i);
+    held[i] = heldRow(id, normal, pressure, { outside: rest, factors });
+  }
+}
+
+/** Takes the parts along the directions of the first so many held away from `row`, twice over, so that rounding leaves none. */
 function takeAway(
   row: Float64Array,
-  directions: readonly Float64Array[],
+  held: readonly Held[],
+  count: number,
 ): { rest: Float64Array; factors: number[] } {
   const rest = Float64Array.from(row);
-  const factors = new Array<number>(directions.length).fill(0);
-  for (let round = 0; round < 2; round += 1) {
-    directions.forEach((direction, i) => {
+  const factors = new Array<number>(count).fill(0);
+  for (let round = 0; round < 2; round += 1)
+    for (let i = 0; i < count; i += 1) {
+      const { direction } = held[i];
       const part = dot(direction, rest);
       addScaled(rest, direction, -part);
       factors[i] += part;
-    });
-  }
+    }
   return { rest, factors };
 }

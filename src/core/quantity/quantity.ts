@@ -35,3 +35,27 @@ export interface Quantity {
 export interface RegisterEntry extends Quantity {
   readonly name: string;
 }
+
+/** Whether two quantities say the same: number, unit, how sure it is, and every word of where it comes from. */
+export function isSameQuantity(one: Quantity, other: Quantity): boolean {
+  if (one === other) return true;
+  const isSameNumber =
+    one.value === other.value && one.unit === other.unit && one.plusMinus === other.plusMinus;
+  return isSameNumber && isSameOrigin(one.origin, other.origin);
+}
+
+function isSameOrigin(one: Origin, other: Origin): boolean {
+  if (one === other) return true;
+  const [a, b] = [Object.entries(one), Object.entries(other)];
+  return (
+    a.length === b.length && a.every(([key, said]) => isSaidAlike(said, b.find(([of]) => of === key)?.[1]))
+  );
+}
+
+function isSaidAlike(
+  one: string | readonly string[],
+  other: string | readonly string[] | undefined,
+): boolean {
+  if (typeof one === 'string' || typeof other !== 'object') return one === other;
+  return one.length === other.length && one.every((name, index) => name === other[index]);
+}

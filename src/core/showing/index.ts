@@ -10,12 +10,21 @@ export {
 } from './hand/index.ts';
 export { type LampStand, type LitPlate, litPlate } from './litPlate.ts';
 export { type ShownBeside, type ShownDifference, shownBeside } from './shownBeside.ts';
-export { type BodyKind, type ShownBody, type ShownNote, type ShownWidth, shownBody } from './shownBody.ts';
+export {
+  type BodyKind,
+  type BodyUnderHand,
+  bodyUnderHand,
+  type ShownBody,
+  type ShownNote,
+  type ShownWidth,
+  shownBody,
+} from './shownBody.ts';
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
 export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';
 export { type ShownLine, shownLine } from './shownLine.ts';
 export { type SheetInk, type SheetPen, type ShownPage, type ShownPages, shownPages } from './shownPages.ts';
 export {
+  gaugesUnderHand,
   roughPlate,
   type ShownContour,
   type ShownPlate,

@@ -1,5 +1,5 @@
 import { type Chain, circleChain, mirrorChain } from '../curve/index.ts';
-import type { PlanParts } from '../instrument/index.ts';
+import type { BodyOutline, PlanParts } from '../instrument/index.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
 
 /** What a line of the body is: the page gives each its weight and its colour. */
@@ -42,6 +42,12 @@ export interface ShownBody {
   readonly notes: readonly ShownNote[];
 }
 
+/** What of the body a hand holds: its outline and the form's edge, and the measures of the outline. As in {@link ShownBody}. */
+export interface BodyUnderHand extends Pick<ShownBody, 'lengthMm' | 'widthMm' | 'widths' | 'cornersMm'> {
+  readonly edge: ShownLine<'edge'>;
+  readonly form: ShownLine<'form'>;
+}
+
 /** Numbers that a hand on a line is on. */
 const ANSWERS = {
   edge: ['bodyLength', 'upperCornerEnd', 'lowerCornerEnd', 'outline'],
@@ -52,9 +58,23 @@ const ANSWERS = {
   pins: ['pinDiameter', 'pinFromEnd'],
 } as const;
 
+/** An outline and the edge of its form, as they are shown with the whole body. */
+export function bodyUnderHand(outline: BodyOutline, formEdge: Chain<'body'>): BodyUnderHand {
+  const top = outline.bodyLengthMm;
+  return {
+    lengthMm: top,
+    widthMm: outline.lowerBout.widthMm,
+    widths: (['upperBout', 'waist', 'lowerBout'] as const).map((name) => ({ name, ...outline[name] })),
+    cornersMm: { lower: outline.lowerCorner.stationMm, upper: outline.upperCorner.stationMm },
+    edge: shownLine('edge', outline.chain, top, ANSWERS.edge),
+    form: shownLine('form', formEdge, top, ANSWERS.form),
+  };
+}
+
 /** The body of a design's parts in the plane. */
 export function shownBody(plan: PlanParts): ShownBody {
   const { outline, ribs, form, blocks, purfling } = plan;
+  const { edge, form: formEdge, ...measures } = bodyUnderHand(outline, form.outline);
   const top = outline.bodyLengthMm;
   const line = (kind: BodyKind, chain: Chain<'body'>, answersTo: readonly string[]) =>
     shownLine(kind, chain, top, answersTo);
@@ -64,10 +84,9 @@ export function shownBody(plan: PlanParts): ShownBody {
   ];
   const { sections } = ribs.outer;
   return {
-    lengthMm: top,
-    widthMm: outline.lowerBout.widthMm,
+    ...measures,
     lines: [
-      line('form', form.outline, ANSWERS.form),
+      formEdge,
       ...blocks.parts.flatMap(({ name, count, outline: shape }) => {
         const answers = BLOCK_VALUES[name];
         return count === 2 ? both('block', shape, answers) : [line('block', shape, answers)];
@@ -84,10 +103,8 @@ export function shownBody(plan: PlanParts): ShownBody {
       ...both('rib', sections.upperBout, ['upperBout', 'ribs.upperLength', ...ANSWERS.ribs]),
       line('purfling', purfling.outer.chain, ANSWERS.purfling),
       line('purfling', purfling.inner.chain, ANSWERS.purfling),
-      line('edge', outline.chain, ANSWERS.edge),
+      edge,
     ],
-    widths: (['upperBout', 'waist', 'lowerBout'] as const).map((name) => ({ name, ...outline[name] })),
-    cornersMm: { lower: outline.lowerCorner.stationMm, upper: outline.upperCorner.stationMm },
     notes: notesOf(plan),
   };
 }

@@ -1,6 +1,12 @@
 import { boundsOf, type Chain, type HalfOutline, outlineChain } from '../curve/index.ts';
 import type { ValueName } from '../design/index.ts';
-import { type EdgeState, type Instrument, type PlateArch, plateHeight } from '../instrument/index.ts';
+import {
+  type ArchStation,
+  type EdgeState,
+  type Instrument,
+  type PlateArch,
+  plateHeight,
+} from '../instrument/index.ts';
 import { plateContours, roughContours } from '../judging/index.ts';
 import type { ContourLine } from '../surface/index.ts';
 import { pathThrough } from './pathThrough.ts';
@@ -75,6 +81,44 @@ function intervalOf({ bodyLengthMm }: PlateArch): readonly [intervalMm: number, 
   return [CONTOUR_MM * Math.max(1, Math.round(size)), size];
 }
 
+/** Those gauges that take their fullness from a number, as {@link roughPlate} has them: what a hand holds that pulls at it. */
+export function gaugesUnderHand(
+  arch: PlateArch,
+  state: EdgeState,
+  fullnessFrom: ValueName,
+): readonly ShownStation[] {
+  return arch.stations
+    .filter(({ name }) => arch.numbers.fullnessFrom[name] === fullnessFrom)
+    .map((station) => shownStation(arch, station, state, ROUGH_PROFILE_MM));
+}
+
+function shownStation(
+  arch: PlateArch,
+  station: ArchStation,
+  state: EdgeState,
+  chordMm: number,
+): ShownStation {
+  const { name, yMm, edgeHalfWidthMm, fullness } = station;
+  const heightMm = plateHeight(arch, 0, yMm, state);
+  return {
+    name,
+    stationMm: yMm,
+    edgeHalfWidthMm,
+    heightMm,
+    riseMm: heightMm - arch.channelZMm,
+    fullness,
+    fullnessFrom: arch.numbers.fullnessFrom[name],
+    edgeHeightMm: arch.numbers.edgeHeightMm,
+    path: profilePath(
+      -edgeHalfWidthMm,
+      edgeHalfWidthMm,
+      chordMm,
+      (x) => plateHeight(arch, x, yMm, state),
+      (along, height) => [along, -height],
+    ),
+  };
+}
+
 function platePaths(
   arch: PlateArch,
   outline: Chain<'body'>,
@@ -95,23 +139,7 @@ function platePaths(
       everyFifth: Math.round(levelMm / intervalMm) % 5 === 0,
       path: pathThrough(xyMm, closed, top),
     })),
-    stations: arch.stations.map((station) => ({
-      name: station.name,
-      stationMm: station.yMm,
-      edgeHalfWidthMm: station.edgeHalfWidthMm,
-      heightMm: plateHeight(arch, 0, station.yMm, state),
-      riseMm: plateHeight(arch, 0, station.yMm, state) - arch.channelZMm,
-      fullness: station.fullness,
-      fullnessFrom: arch.numbers.fullnessFrom[station.name],
-      edgeHeightMm: arch.numbers.edgeHeightMm,
-      path: profilePath(
-        -station.edgeHalfWidthMm,
-        station.edgeHalfWidthMm,
-        chordMm,
-        (x) => plateHeight(arch, x, station.yMm, state),
-        (along, heightMm) => [along, -heightMm],
-      ),
-    })),
+    stations: arch.stations.map((station) => shownStation(arch, station, state, chordMm)),
     longArch: {
       path: profilePath(
         0,

@@ -30,9 +30,19 @@ export interface NetFrame {
   readonly grid: NetGrid;
   readonly onAxis: OnAxis;
   readonly factor: BandedFactor;
-  /** For each place what the unknowns add up to there, times its weight. */
-  readonly pulls: readonly (readonly Term[])[];
+  /** How many places it goes near, and for each in turn sixteen terms: what the unknowns add up to there, times its weight. */
+  readonly places: number;
+  readonly pulls: Terms;
 }
+
+/** Terms of sums over the unknowns: which of them each is of, and its factor. Terms of one unknown may come more than once. */
+interface Terms {
+  readonly unknowns: Int32Array;
+  readonly factors: Float64Array;
+}
+
+/** Coefficients that a place of a net hangs on: four columns in each of four rows. */
+const AT_A_PLACE = 16;
 
 /** Sample points of the bending in one step of the net, each way. */
 const SAMPLES = 4;
@@ -52,36 +62,55 @@ export function netFrame(
   const { across } = unknowns;
   const matrix = zeroBanded(across * (grid.rows + 3), 3 * across + 3);
   addBending(unknowns, weightAt, matrix);
-  const pulls = places.map(({ x, y, along, weight }): readonly Term[] => {
-    const terms = along ? slopeTerms(unknowns, x, y, along) : termsAt(unknowns, x, y, 0, 0, 1);
+  const pulls = newTerms(places.length);
+  const terms = newTerms(1);
+  places.forEach(({ x, y, along, weight }, place) => {
+    if (along) putSlope(unknowns, x, y, along, terms);
+    else putDerivative(unknowns, x, y, 0, 0, 1, terms);
     addSquare(terms, weight, matrix);
-    return terms.map(({ unknown, factor }) => ({ unknown, factor: factor * weight }));
+    pulls.unknowns.set(terms.unknowns, AT_A_PLACE * place);
+    for (let at = 0; at < AT_A_PLACE; at++)
+      pulls.factors[AT_A_PLACE * place + at] = (terms.factors[at] as number) * weight;
   });
   const factor = factorBanded(matrix);
-  return factor ? { grid, onAxis, factor, pulls } : null;
+  return factor ? { grid, onAxis, factor, places: places.length, pulls } : null;
+}
+
+function newTerms(places: number): Terms {
+  return {
+    unknowns: new Int32Array(AT_A_PLACE * places),
+    factors: new Float64Array(AT_A_PLACE * places),
+  };
 }
 
 /** The net of a frame for these values, one for each of its places. */
 export function solveNet(frame: NetFrame, values: ArrayLike<number>): FairNet {
-  if (values.length !== frame.pulls.length)
-    throw new Bug(`${values.length} values for ${frame.pulls.length} places of a net`);
+  if (values.length !== frame.places)
+    throw new Bug(`${values.length} values for ${frame.places} places of a net`);
   const right = new Float64Array(frame.factor.size);
-  frame.pulls.forEach((terms, index) => {
-    const value = values[index] as number;
-    if (value !== 0)
-      for (const { unknown, factor } of terms) right[unknown] = (right[unknown] as number) + factor * value;
-  });
+  const { unknowns, factors } = frame.pulls;
+  for (let place = 0; place < frame.places; place++) {
+    const value = values[place] as number;
+    if (value === 0) continue;
+    for (let at = AT_A_PLACE * place; at < AT_A_PLACE * (place + 1); at++) {
+      const unknown = unknowns[at] as number;
+      right[unknown] = (right[unknown] as number) + (factors[at] as number) * value;
+    }
+  }
   return { ...frame.grid, coefficients: wholeRows(frame, solveFactored(frame.factor, right)) };
 }
 
 /** The solved unknowns with the column on the axis put back. */
 function wholeRows({ grid, onAxis }: NetFrame, solved: Float64Array): Float64Array {
-  const { across, column, share } = netUnknowns(grid, onAxis);
+  const { across, columnOf, shareOf } = netUnknowns(grid, onAxis);
   const stride = grid.columns + 2;
-  return Float64Array.from({ length: stride * (grid.rows + 3) }, (_, at) => {
-    const [row, col] = [Math.floor(at / stride), at % stride];
-    return (solved[row * across + column(col)] as number) * share(col);
-  });
+  const rows = new Float64Array(stride * (grid.rows + 3));
+  for (let row = 0; row < grid.rows + 3; row++)
+    for (let column = 0; column < stride; column++) {
+      const value = solved[row * across + (columnOf[column + 1] as number)] as number;
+      rows[row * stride + column] = value * (shareOf[column + 1] as number);
+    }
+  return rows;
 }
 
 /** Frame and net at once. */
@@ -101,77 +130,80 @@ export function fairNet(
   );
 }
 
-interface Term {
-  readonly unknown: number;
-  readonly factor: number;
-}
-
-/** What each unknown adds to a derivative of the net at a place. */
-function termsAt(
+/** Puts down what each unknown adds to a derivative of the net at a place, times a scale. */
+function putDerivative(
   unknowns: NetUnknowns,
   x: number,
   y: number,
   byX: 0 | 1 | 2,
   byY: 0 | 1 | 2,
   scale: number,
-): readonly Term[] {
+  terms: Terms,
+): void {
   const { spanX, spanY, tX, tY } = placeOf(unknowns.grid, x, y);
   const scaled = scale / unknowns.grid.stepMm ** (byX + byY);
-  return spanTerms(unknowns, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled);
+  putSpan(unknowns, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled, terms);
 }
 
-/** How the coefficients of a grid hang on its unknowns: which one of a row a column follows, and with what share. */
+/** How the coefficients of a grid hang on its unknowns. */
 interface NetUnknowns {
   readonly grid: NetGrid;
   /** Unknowns of a row. */
   readonly across: number;
-  readonly column: (column: number) => number;
-  readonly share: (column: number) => number;
+  /** For each column from −1 on which unknown of a row it follows, and with what share. */
+  readonly columnOf: Int32Array;
+  readonly shareOf: Float64Array;
 }
 
 /** 0 on the axis: column 0 is minus half of column 1, and no unknown of its own. */
 function netUnknowns(grid: NetGrid, onAxis: OnAxis): NetUnknowns {
+  const columns = Int32Array.from({ length: grid.columns + 3 }, (_, at) => at - 1);
   return onAxis === 'zero'
     ? {
         grid,
         across: grid.columns + 1,
-        column: (column) => (column <= 0 ? 1 : column) - 1,
-        share: (column) => (column === 0 ? -0.5 : 1),
+        columnOf: columns.map((column) => (column <= 0 ? 1 : column) - 1),
+        shareOf: Float64Array.from(columns, (column) => (column === 0 ? -0.5 : 1)),
       }
-    : { grid, across: grid.columns + 2, column: Math.abs, share: () => 1 };
+    : {
+        grid,
+        across: grid.columns + 2,
+        columnOf: columns.map(Math.abs),
+        shareOf: new Float64Array(columns.length).fill(1),
+      };
 }
 
-/** What each unknown adds to the slope in a direction. */
-function slopeTerms(
+/** Puts down what each unknown adds to the slope in a direction. */
+function putSlope(
   unknowns: NetUnknowns,
   x: number,
   y: number,
   along: { readonly x: number; readonly y: number },
-): readonly Term[] {
-  const up = termsAt(unknowns, x, y, 0, 1, along.y);
-  return termsAt(unknowns, x, y, 1, 0, along.x).map(({ unknown, factor }, index) => ({
-    unknown,
-    factor: factor + (up[index] as Term).factor,
-  }));
+  terms: Terms,
+): void {
+  putDerivative(unknowns, x, y, 0, 1, along.y, terms);
+  const up = terms.factors.slice();
+  putDerivative(unknowns, x, y, 1, 0, along.x, terms);
+  for (let at = 0; at < AT_A_PLACE; at++)
+    terms.factors[at] = (terms.factors[at] as number) + (up[at] as number);
 }
 
-function spanTerms(
-  unknowns: NetUnknowns,
+function putSpan(
+  { across, columnOf, shareOf }: NetUnknowns,
   spanX: number,
   spanY: number,
   inX: readonly number[],
   inY: readonly number[],
   scale: number,
-): readonly Term[] {
-  const terms: Term[] = [];
-  inY.forEach((factorY, row) => {
-    inX.forEach((factorX, index) => {
-      const column = spanX + index - 1;
-      const unknown = (spanY + row) * unknowns.across + unknowns.column(column);
-      terms.push({ unknown, factor: scale * factorX * factorY * unknowns.share(column) });
-    });
-  });
-  return terms;
+  { unknowns, factors }: Terms,
+): void {
+  for (let row = 0; row < 4; row++)
+    for (let index = 0; index < 4; index++) {
+      const column = spanX + index;
+      const at = 4 * row + index;
+      unknowns[at] = (spanY + row) * across + (columnOf[column] as number);
+      factors[at] = scale * (inX[index] as number) * (inY[row] as number) * (shareOf[column] as number);
+    }
 }
 
 /** Sums each span's bending over its sample points first, then adds it to the matrix once. */
@@ -187,6 +219,7 @@ function addBending(
   const ones = [1, 1, 1, 1];
   const local = new Float64Array(256);
   const weights = new Float64Array(samples.length);
+  const terms = newTerms(1);
   for (let spanY = 0; spanY < grid.rows; spanY++)
     for (let spanX = 0; spanX < grid.columns; spanX++) {
       samples.forEach(({ tX, tY }, at) => {
@@ -199,10 +232,10 @@ function addBending(
         samples.forEach(({ square }, at) => {
           addTimes(local, weights[at] as number, square);
         });
-      const terms = spanTerms(unknowns, spanX, spanY, ones, ones, 1);
-      for (let row = 0; row < 16; row++)
-        for (let column = 0; column < 16; column++)
-          addProduct(terms[row] as Term, terms[column] as Term, local[16 * row + column] as number, matrix);
+      putSpan(unknowns, spanX, spanY, ones, ones, 1, terms);
+      for (let row = 0; row < AT_A_PLACE; row++)
+        for (let column = 0; column < AT_A_PLACE; column++)
+          addProduct(terms, row, column, local[AT_A_PLACE * row + column] as number, matrix);
     }
 }
 
@@ -238,14 +271,21 @@ function bendingSamples(stepMm: number): readonly BendingSample[] {
   );
 }
 
-/** Adds the square of a sum of terms; terms of one unknown may come more than once. */
-function addSquare(terms: readonly Term[], weight: number, matrix: BandedMatrix): void {
-  for (const a of terms) for (const b of terms) addProduct(a, b, weight, matrix);
+/** Adds the square of the sum of a place's terms. */
+function addSquare(terms: Terms, weight: number, matrix: BandedMatrix): void {
+  for (let a = 0; a < AT_A_PLACE; a++)
+    for (let b = 0; b < AT_A_PLACE; b++) addProduct(terms, a, b, weight, matrix);
 }
 
-function addProduct(a: Term, b: Term, weight: number, matrix: BandedMatrix): void {
-  if (a.unknown < b.unknown) return;
-  const { band, entries } = matrix;
-  const at = a.unknown * (band + 1) + band - (a.unknown - b.unknown);
-  entries[at] = (entries[at] as number) + weight * a.factor * b.factor;
+function addProduct(
+  { unknowns, factors }: Terms,
+  a: number,
+  b: number,
+  weight: number,
+  { band, entries }: BandedMatrix,
+): void {
+  const [row, column] = [unknowns[a] as number, unknowns[b] as number];
+  if (row < column) return;
+  const at = row * (band + 1) + band - (row - column);
+  entries[at] = (entries[at] as number) + weight * (factors[a] as number) * (factors[b] as number);
 }

@@ -25,14 +25,18 @@ export { valuesOfProfile } from './profile/valuesOfProfile.ts';
 export { heightCards, sheet } from './sheet.ts';
 export {
   type KeptGround,
+  keptGround,
   piecesOf,
   type ShownNumbers,
   showAllNumbers,
   showable,
   showBody,
+  showBodyUnderHand,
+  showGaugesUnderHand,
   showNumbers,
   showPages,
   showPlateRoughly,
+  standsOn,
 } from './show.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';

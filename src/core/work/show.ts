@@ -1,12 +1,13 @@
 import { accept, type Checked } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import { type Design, halfOf } from '../design/index.ts';
+import { type Design, halfOf, hasSameHalf, type ValueName } from '../design/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import {
   archOnGround,
   deriveInstrument,
   type Instrument,
   isGroundOf,
+  outlineAndForm,
   type PlateGround,
   planParts,
   plateGround,
@@ -14,10 +15,14 @@ import {
 } from '../instrument/index.ts';
 import type { RegisterEntry } from '../quantity/index.ts';
 import {
+  type BodyUnderHand,
+  bodyUnderHand,
+  gaugesUnderHand,
   roughPlate,
   type ShownBody,
   type ShownPages,
   type ShownPlate,
+  type ShownStation,
   shownBody,
   shownPages,
 } from '../showing/index.ts';
@@ -41,10 +46,37 @@ export function showBody(design: Design): Checked<ShownBody> {
   return plan.ok ? accept(shownBody(plan.value)) : plan;
 }
 
-/** What a plate stands on, kept from one look at it to the next: it changes only with the outline and the channel. */
+/**
+ * Of the body what a hand holds that pulls at its widths, the same to the bit as in {@link showBody}: quick enough for the frame
+ * in which the hand moves. Faults: those of the outline, the ribs and the blocks.
+ */
+export function showBodyUnderHand(design: Design): Checked<BodyUnderHand> {
+  const half = halfOf(design);
+  if (!half.ok) return half;
+  const plan = outlineAndForm(design, half.value.half);
+  return plan.ok ? accept(bodyUnderHand(plan.value.outline, plan.value.formEdge)) : plan;
+}
+
+/** What a plate stands on, kept from one look at it to the next: it changes only with the outline and the channel. Plain data. */
 export interface KeptGround {
+  /** What it was laid out for. */
+  readonly of: Design;
   readonly half: HalfOutline;
   readonly ground: PlateGround;
+}
+
+/** The ground that a design stands on: the one kept, where it is the same. Faults: those of the outline and the ground. */
+export function keptGround(design: Design, kept: KeptGround | null): Checked<KeptGround> {
+  if (kept !== null && standsOn(design, kept)) return accept(kept);
+  const half = halfOf(design);
+  if (!half.ok) return half;
+  const ground = plateGround(design.values, half.value.half);
+  return ground.ok ? accept({ of: design, half: half.value.half, ground: ground.value }) : ground;
+}
+
+/** Whether a ground that was kept is this design's as well. */
+export function standsOn(design: Design, { of, ground }: KeptGround): boolean {
+  return isGroundOf(ground, design.values) && hasSameHalf(of, design);
 }
 
 /**
@@ -56,26 +88,25 @@ export function showPlateRoughly(
   plate: 'back' | 'top',
   kept: KeptGround | null,
 ): Checked<{ readonly shown: ShownPlate; readonly kept: KeptGround }> {
-  const outline = halfOf(design);
-  if (!outline.ok) return outline;
-  const { half } = outline.value;
-  const isKept = kept !== null && isSameHalf(kept.half, half) && isGroundOf(kept.ground, design.values);
-  const ground = isKept ? accept(kept.ground) : plateGround(design.values, half);
-  if (!ground.ok) return ground;
-  const arch = archOnGround(design, plate, ground.value);
+  const on = keptGround(design, kept);
+  if (!on.ok) return on;
+  const arch = archOnGround(design, plate, on.value.ground);
   if (!arch.ok) return arch;
-  return accept({ shown: roughPlate(arch.value, half, 'finished'), kept: { half, ground: ground.value } });
+  return accept({ shown: roughPlate(arch.value, on.value.half, 'finished'), kept: on.value });
 }
 
-function isSameHalf(one: HalfOutline, other: HalfOutline): boolean {
-  return (['lowerBout', 'cBout', 'upperBout'] as const).every(
-    (name) =>
-      one[name].vertices.length === other[name].vertices.length &&
-      one[name].vertices.every((a, index) => {
-        const b = other[name].vertices[index];
-        return b !== undefined && a.x === b.x && a.y === b.y && a.bulge === b.bulge;
-      }),
-  );
+/**
+ * The gauges of a plate that a hand holds which pulls at one number of fullness, the same to the bit as in {@link showPlateRoughly}:
+ * quick enough for the frame in which the hand moves. Promises a design that stands on this ground. Faults: those of the arch.
+ */
+export function showGaugesUnderHand(
+  design: Design,
+  plate: 'back' | 'top',
+  fullness: ValueName,
+  { ground }: KeptGround,
+): Checked<readonly ShownStation[]> {
+  const arch = archOnGround(design, plate, ground);
+  return arch.ok ? accept(gaugesUnderHand(arch.value, 'finished', fullness)) : arch;
 }
 
 /**

@@ -21,6 +21,7 @@ import {
   handPicture,
   type Instrument,
   type KeptGround,
+  keptGround,
   type LampStand,
   type Language,
   type LitPlate,
@@ -135,7 +136,7 @@ function heldOf(instrument: Instrument, lamp: LampStand, stepMm: number): InHand
   return inHand;
 }
 
-/** What the plate stood on that a hand last dragged at. */
+/** What the plate stood on that was last looked at. */
 let ground: KeptGround | null = null;
 
 /** Everything that is computed for the page: in a worker, by the same rooms as the command line. */
@@ -153,6 +154,12 @@ const benchWork = {
   ...seeingWork,
   ...profileWork,
   check: (design: Design): readonly Finding[] => check(design),
+  /** What plates stand on, for a page that reckons what lies under the hand. */
+  ground(design: Design): Checked<KeptGround> {
+    const laid = keptGround(design, ground);
+    if (laid.ok) ground = laid.value;
+    return laid;
+  },
   roughPlate(design: Design, plate: 'back' | 'top'): Checked<ShownPlate> {
     const rough = showPlateRoughly(design, plate, ground);
     if (!rough.ok) return rough;

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
+import type { Design, LampStand, ShownPlate, ShownStation } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { beside } from '../keeping/beside.ts';
 import { plate } from '../store.ts';
@@ -14,8 +14,9 @@ import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
 import { lineTone } from './tone.ts';
+import { gaugeInHand } from './underHand.ts';
 import { HUNDREDTHS, useGrip } from './useGrip.ts';
-import { useShown } from './useShown.ts';
+import { useShownOf } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
 const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
@@ -23,11 +24,12 @@ const lamp = signal<LampStand>({ fromRad: -0.7, heightRad: 0.3 });
 /** One plate from outside: one half lit, one half drawn, its long arch and its gauges at their stations beside it. */
 export function ArchDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
-  const shown = useShown(
+  const answer = useShownOf(
     async (asked) => viewBench().plate(asked, plate.value),
     plate.value,
     async (asked) => quickBench().roughPlate(asked, plate.value),
   );
+  const shown = answer?.shown ?? null;
   const place = size && shown ? placeOf(size, shown) : null;
   return (
     <div ref={ref} class={isLifeSize.value ? 'sheet life-size' : 'sheet'}>
@@ -41,7 +43,7 @@ export function ArchDrawing() {
       )}
       {looking.value === 'picture' && <PlatePictures />}
       <Ways />
-      {size && shown && place && looking.value === 'paper' && (
+      {size && answer && shown && place && looking.value === 'paper' && (
         <>
           <PlateLight
             lamp={lamp.value}
@@ -53,7 +55,7 @@ export function ArchDrawing() {
           />
           <svg width={place.width} height={place.height} role="group" aria-label={words().questions.arch}>
             <PlateLines shown={shown} place={place} />
-            <Stations shown={shown} place={place} width={place.width} />
+            <Stations shown={shown} of={answer.of} place={place} width={place.width} />
           </svg>
           {!place.isNarrow && (
             <div
@@ -165,10 +167,12 @@ function plateNames(of: 'back' | 'top'): readonly string[] {
 
 function Stations({
   shown,
+  of,
   place,
   width,
 }: {
   readonly shown: ShownPlate;
+  readonly of: Design;
   readonly place: SheetPlace;
   readonly width: number;
 }) {
@@ -206,7 +210,7 @@ function Stations({
                   d={`M${centreX + half + 6} ${at}H${gaugeX - station.edgeHalfWidthMm * gaugeScale}`}
                 />
                 <circle class="dot" cx={sideX + station.heightMm * pxPerMm} cy={at} r="2.6" />
-                <Gauge station={station} x={gaugeX} y={at} scale={gaugeScale} />
+                <Gauge drawn={station} of={of} x={gaugeX} y={at} scale={gaugeScale} />
               </>
             )}
           </g>
@@ -218,16 +222,19 @@ function Stations({
 
 /** The gauge of a station at its own level: pale wood over the arch. Pulled up or down, the arch becomes fuller or leaner. */
 function Gauge({
-  station,
+  drawn,
+  of,
   x,
   y,
   scale,
 }: {
-  readonly station: ShownStation;
+  readonly drawn: ShownStation;
+  readonly of: Design;
   readonly x: number;
   readonly y: number;
   readonly scale: number;
 }) {
+  const station = gaugeInHand(drawn, of);
   const name = station.fullnessFrom;
   const { slider, handle } = useGrip({
     name,

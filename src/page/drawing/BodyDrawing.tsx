@@ -9,6 +9,7 @@ import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
 import { lineTone, toneOf } from './tone.ts';
+import { bodyInHand } from './underHand.ts';
 import { useSize } from './useSize.ts';
 
 /** The body from the side of the top: outline and form share this drawing, the stop decides what is in front. */
@@ -23,8 +24,8 @@ export function BodyDrawing() {
         <svg width={place.width} height={place.height} role="group" aria-label={words().questions.outline}>
           <Lines shown={shown} place={place} />
           <Heights shown={shown} place={place} />
-          {shown.widths.map((width) => (
-            <Width key={width.name} width={width} shown={shown} place={place} />
+          {shown.widths.map(({ name }) => (
+            <Width key={name} name={name} shown={shown} place={place} />
           ))}
           {!place.isNarrow && <Notes shown={shown} place={place} right={place.width} />}
         </svg>
@@ -54,14 +55,9 @@ function Lines({ shown, place }: { readonly shown: ShownBody; readonly place: Sh
           <path class="grain" d={`M0 0H${6 / pxPerMm}`} vector-effect="non-scaling-stroke" />
         </pattern>
       </defs>
-      {shown.lines.map(({ kind, path, answersTo }, index) => (
-        <path
-          // Lines come in the same order each time.
-          key={index}
-          class={`line ${kind} ${lineTone(answersTo)}`}
-          d={path}
-          vector-effect="non-scaling-stroke"
-        />
+      {shown.lines.map((line, index) => (
+        // Lines come in the same order each time.
+        <BodyLine key={index} {...line} />
       ))}
       {beside.value && (
         <path class="line beside" d={beside.value.outline.path} vector-effect="non-scaling-stroke" />
@@ -75,8 +71,21 @@ function Lines({ shown, place }: { readonly shown: ShownBody; readonly place: Sh
   );
 }
 
+/** A line of the body; those that a hand holds go with it at once. */
+function BodyLine({ kind, path, answersTo }: ShownBody['lines'][number]) {
+  const inHand = kind === 'edge' || kind === 'form' ? bodyInHand.value?.[kind] : undefined;
+  return (
+    <path
+      class={`line ${kind} ${lineTone(answersTo)}`}
+      d={inHand?.path ?? path}
+      vector-effect="non-scaling-stroke"
+    />
+  );
+}
+
 /** Stations on one common line from the lower end, and the whole length beside them. */
-function Heights({ shown, place }: { readonly shown: ShownBody; readonly place: SheetPlace }) {
+function Heights({ shown: drawn, place }: { readonly shown: ShownBody; readonly place: SheetPlace }) {
+  const shown = bodyInHand.value ?? drawn;
   const { centreX, topY, pxPerMm, isNarrow } = place;
   const y = (stationMm: number) => topY + (shown.lengthMm - stationMm) * pxPerMm;
   const left = centreX - (shown.widthMm / 2) * pxPerMm;
@@ -87,12 +96,13 @@ function Heights({ shown, place }: { readonly shown: ShownBody; readonly place: 
   );
   const rows = [
     ...shown.widths.map(({ name, stationMm }) => ({
+      of: name,
       stationMm,
       half: halfAt[name] ?? 0,
       tone: toneOf(name),
     })),
-    { stationMm: shown.cornersMm.upper, half: halfAt.upperBout ?? 0, tone: '' },
-    { stationMm: shown.cornersMm.lower, half: halfAt.lowerBout ?? 0, tone: '' },
+    { of: 'upperCorner', stationMm: shown.cornersMm.upper, half: halfAt.upperBout ?? 0, tone: '' },
+    { of: 'lowerCorner', stationMm: shown.cornersMm.lower, half: halfAt.lowerBout ?? 0, tone: '' },
   ];
   return (
     <g>
@@ -115,8 +125,8 @@ function Heights({ shown, place }: { readonly shown: ShownBody; readonly place: 
             d={`M${stationX} ${y(0)}V${Math.min(...rows.map((row) => y(row.stationMm)))}`}
           />
           <circle class="dot" cx={stationX} cy={y(0)} r="3" />
-          {rows.map(({ stationMm, half, tone }) => (
-            <g key={stationMm} class={`dimension ${tone}`}>
+          {rows.map(({ of, stationMm, half, tone }) => (
+            <g key={of} class={`dimension ${tone}`}>
               <path
                 class="extension"
                 d={`M${stationX - 6} ${y(stationMm)}H${centreX - half * pxPerMm - 4}`}
@@ -135,15 +145,18 @@ function Heights({ shown, place }: { readonly shown: ShownBody; readonly place: 
 
 /** A width across the body: a dimension that can be dragged at both ends, or moved with the arrow keys. */
 function Width({
-  width,
-  shown,
+  name,
+  shown: drawn,
   place,
 }: {
-  readonly width: ShownWidth;
+  readonly name: ShownWidth['name'];
   readonly shown: ShownBody;
   readonly place: SheetPlace;
 }) {
-  const { name, stationMm } = width;
+  const shown = bodyInHand.value ?? drawn;
+  const width = shown.widths.find((one) => one.name === name);
+  if (width === undefined) return null;
+  const { stationMm } = width;
   const isTraced = design.value?.outline.kind === 'traced';
   // The maker's own number stands at once where the hand is; the lines follow as soon as they are drawn.
   const widthMm = isTraced ? width.widthMm : standing(name, width.widthMm);

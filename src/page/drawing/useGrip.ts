@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { overrule, type ValueName } from '../../core/index.ts';
+import { type Design, overrule, type ValueName } from '../../core/index.ts';
 import { design, edit, held, touched } from '../store.ts';
 import { nameOf, print } from '../words/words.ts';
 import { COARSE } from './arrows.ts';
@@ -51,8 +51,12 @@ export function useGrip({
   readonly isFixed?: boolean;
 }) {
   const pull = useRef<Pull | null>(null);
-  const to = (wish: number) =>
-    design.value && overrule(design.value, name, Number(wish.toFixed(fineness.decimals)));
+  const to = (wish: number): Design | null => {
+    const value = Number(wish.toFixed(fineness.decimals));
+    // A hand that trembles within a step of its number changes nothing, and lets go what it holds.
+    if (held.value?.values[name]?.value === value) return held.value;
+    return design.value && overrule(design.value, name, value);
+  };
   const says = (wish: number) => `${nameOf(name)} ${print(wish, fineness.decimals)}`;
   const wishOf = (event: PointerEvent): number | null => {
     const one = pull.current;

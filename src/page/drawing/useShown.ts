@@ -1,5 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { effect, untracked } from '@preact/signals';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Checked, Design } from '../../core/index.ts';
+import { afterFrame } from '../bench/afterFrame.ts';
 import { newestOnly } from '../bench/bench.ts';
 import { design, held, heldFaults, REST_MS } from '../store.ts';
 
@@ -11,35 +13,60 @@ export type Ask<Shown> = (design: Design) => Promise<Checked<Shown>>;
  * that cannot be given leaves the last one in sight. `follow` answers roughly while a hand drags; where it rests it is asked in full.
  */
 export function useShown<Shown>(ask: Ask<Shown>, key: string, follow?: Ask<Shown>): Shown | null {
-  const [shown, setShown] = useState<Shown | null>(null);
+  return useShownOf(ask, key, follow)?.shown ?? null;
+}
+
+/** The same, with the design that it was asked for. */
+export function useShownOf<Shown>(
+  ask: Ask<Shown>,
+  key: string,
+  follow?: Ask<Shown>,
+): { readonly shown: Shown; readonly of: Design } | null {
+  const [shown, setShown] = useState<{ readonly shown: Shown; readonly of: Design } | null>(null);
   const [newest] = useState(() =>
     newestOnly(
       (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
       (answer, asked) => {
         const isOld = held.value !== null && held.value !== asked.design;
-        if (answer.ok && !isOld) setShown(answer.value);
+        if (answer.ok && !isOld) setShown({ shown: answer.value, of: asked.design });
       },
     ),
   );
   const [newestRough] = useState(() =>
     newestOnly(
       (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
-      (answer) => {
+      (answer, asked) => {
         if (held.value === null) return;
         heldFaults.value = answer.ok ? [] : answer.faults;
-        if (answer.ok) setShown(answer.value);
+        if (answer.ok) setShown({ shown: answer.value, of: asked.design });
       },
     ),
   );
-  useEffect(() => {
-    if (design.value !== null && held.value === null) newest({ ask, design: design.value });
-  }, [design.value, held.value === null, key]);
-  useEffect(() => {
-    const resting = held.value;
-    if (!follow || resting === null) return;
-    newestRough({ ask: follow, design: resting });
-    const timer = setTimeout(() => newest({ ask, design: resting }), REST_MS);
-    return () => clearTimeout(timer);
-  }, [held.value]);
+  // In effects of signals, so that a hand that drags does not have the whole drawing looked through again at every move.
+  const asks = useRef({ ask, follow });
+  asks.current = { ask, follow };
+  useEffect(
+    () =>
+      effect(() => {
+        const on = held.value === null ? design.value : null;
+        if (on !== null) untracked(() => newest({ ask: asks.current.ask, design: on }));
+      }),
+    [key],
+  );
+  useEffect(
+    () =>
+      effect(() => {
+        const resting = held.value;
+        const rough = asks.current.follow;
+        if (!rough || resting === null) return;
+        const callOff = afterFrame(() => newestRough({ ask: rough, design: resting }));
+        const timer = setTimeout(() => newest({ ask: asks.current.ask, design: resting }), REST_MS);
+        return () => {
+          callOff();
+          clearTimeout(timer);
+        };
+      }),
+    [],
+  );
   return shown;
 }

@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import {
   dependsOn,
@@ -8,7 +9,7 @@ import {
   VALUES,
   type ValueName,
 } from '../../core/index.ts';
-import { design, edit, held, plate, stop, touched } from '../store.ts';
+import { design, edit, onTable, plate, stop, touched } from '../store.ts';
 import { OUTLINE_NUMBERS, placeOfNumber } from '../way/stopNumbers.ts';
 import { remarkOf, told } from '../words/sentences.ts';
 import { nameOf, print, words } from '../words/words.ts';
@@ -28,7 +29,7 @@ export function NumberRow({
   const isTraced = design.value?.outline.kind === 'traced' && OUTLINE_NUMBERS.has(derived.name);
   const isGiven = derived.name in VALUES && !isTraced;
   // The maker's own numbers are shown as they are given, ahead of what is derived from them.
-  const given = (held.value ?? design.value)?.values[derived.name as ValueName];
+  const given = useComputed(() => onTable.value?.values[derived.name as ValueName]).value;
   const entry: RegisterEntry = given ? { name: derived.name, ...given } : derived;
   const isTouched = touched.value === entry.name;
   // A number touched in the drawing keeps the focus there; one touched here is going to be typed.

@@ -1,5 +1,5 @@
 import { DRAFT_MM, SETTLED } from '../../base/index.ts';
-import { dot, type LinearRow, solveQuadraticProgram } from '../../numeric/index.ts';
+import { dot, type LinearRow, type ProgramFrame, programFrame, solveInFrame } from '../../numeric/index.ts';
 import { DRAFT_AT, DRAFT_NUMBERS, type DraftProblem, type Equation, equationsOf } from './draftProblem.ts';
 import { DRAFT_BOUNDS, type ShapeBound, shapeBounds } from './shapeBounds.ts';
 
@@ -37,21 +37,26 @@ export function solveDraft(problem: DraftProblem, from?: Float64Array): DraftSol
     ...shapeBounds(DRAFT_NUMBERS, problem.targets.bodyLengthMm, DRAFT_BOUNDS),
     ...cornerBounds(problem),
   ];
-  const walls = bounds.map((bound) => inSpreads(bound, problem));
+  const program = programFrame({
+    hessian: problem.hessian,
+    gradient: new Float64Array(DRAFT_NUMBERS),
+    inequalities: bounds.map((bound) => inSpreads(bound, problem)),
+  });
   let v = from ? Float64Array.from(from) : new Float64Array(DRAFT_NUMBERS);
   let pinPull: readonly number[] = problem.pins.map(() => 0);
   let bound: readonly string[] = [];
+  let gaps = gapsOf(problem, v);
   for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration += 1) {
-    const step = nextStep(problem, v, walls, bounds);
-    if (!step) return rest(problem, v, iteration, false, pinPull, bound);
+    const step = nextStep(problem, v, gaps.equations, program, bounds);
+    if (!step) return rest(problem, v, gaps, iteration, false, pinPull, bound);
     v = v.map((value, i) => value + step.move[i]);
     pinPull = step.pinPull;
     bound = step.bound;
-    const { residualMm } = gapsOf(problem, v);
-    if (step.longest < RESTING_STEP && residualMm < DRAFT_MM / 100)
-      return rest(problem, v, iteration, true, pinPull, bound);
+    gaps = gapsOf(problem, v);
+    if (step.longest < RESTING_STEP && gaps.residualMm < DRAFT_MM / 100)
+      return rest(problem, v, gaps, iteration, true, pinPull, bound);
   }
-  return rest(problem, v, MOST_ITERATIONS, false, pinPull, bound);
+  return rest(problem, v, gaps, MOST_ITERATIONS, false, pinPull, bound);
 }
 
 /** Half widths that a corner may take of its bout's, unless the maker measured it wider. */
@@ -81,17 +86,15 @@ interface Step {
 function nextStep(
   problem: DraftProblem,
   v: Float64Array,
-  walls: readonly LinearRow[],
+  equations: readonly Equation[],
+  program: ProgramFrame,
   bounds: readonly ShapeBound[],
 ): Step | undefined {
-  const { equations } = gapsOf(problem, v);
   for (const share of SHARES) {
-    const outcome = solveQuadraticProgram({
-      hessian: problem.hessian,
-      gradient: new Float64Array(DRAFT_NUMBERS),
-      equalities: equations.map(({ gapMm, row }) => ({ row, bound: dot(row, v) - share * gapMm })),
-      inequalities: walls,
-    });
+    const outcome = solveInFrame(
+      program,
+      equations.map(({ gapMm, row }) => ({ row, bound: dot(row, v) - share * gapMm })),
+    );
     if (!outcome.solved) continue;
     const whole = outcome.x.map((value, i) => value - v[i]);
     const longest = whole.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
@@ -106,8 +109,13 @@ function nextStep(
   return undefined;
 }
 
+interface Gaps {
+  readonly equations: readonly Equation[];
+  readonly residualMm: number;
+}
+
 /** All equations in spreads, the pins last. */
-function gapsOf(problem: DraftProblem, v: Float64Array): { equations: Equation[]; residualMm: number } {
+function gapsOf(problem: DraftProblem, v: Float64Array): Gaps {
   const u = numbersAt(problem, v);
   const equations = equationsOf(problem, u).map(({ gapMm, row }) => ({
     gapMm,
@@ -135,11 +143,11 @@ function inSpreads({ row, bound }: LinearRow, problem: DraftProblem): LinearRow 
 function rest(
   problem: DraftProblem,
   v: Float64Array,
+  { residualMm }: Gaps,
   iterations: number,
   settled: boolean,
   pinPull: readonly number[],
   bound: readonly string[],
 ): DraftSolution {
-  const { residualMm } = gapsOf(problem, v);
   return { u: numbersAt(problem, v), strains: v, residualMm, iterations, settled, pinPull, bound };
 }

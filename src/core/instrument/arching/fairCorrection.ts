@@ -89,7 +89,7 @@ export function correctionFrame(
  * stations as far as they are held, and takes height and slope of the loft away along the channel.
  */
 export function fairCorrection({ net, channel }: CorrectionFrame, loft: Loft): FairNet {
-  const values = new Float64Array(net.pulls.length);
+  const values = new Float64Array(net.places);
   channel.line.points.forEach(({ x, y, headingRad }, index) => {
     const at = loftAt(loft, x, y);
     values[2 * index] = -at.zMm;

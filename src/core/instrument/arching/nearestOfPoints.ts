@@ -9,14 +9,27 @@ export interface PointGrid {
   readonly fromY: number;
   readonly columns: number;
   readonly rows: number;
-  /** For each cell the points, in their order, that are nearest to some place in it. */
-  readonly cells: readonly Uint16Array[];
+  /**
+   * For each cell the points, in their order, that are nearest to some place in it: those of cell k stand in `near` from
+   * `starts[k]` up to `starts[k + 1]`.
+   */
+  readonly near: Uint16Array;
+  readonly starts: Uint32Array;
   /** For each cell a distance that every place in it stands off every point at least, mm. */
   readonly clearMm: Float64Array;
 }
 
 /** mm across a cell, and beyond the points that the grid reaches out on every side. */
 const CELL_MM = 8;
+
+/** A first guess at how many points are near to a cell. */
+const POINTS_IN_A_CELL = 32;
+
+function withRoom(near: Uint16Array, length: number): Uint16Array<ArrayBuffer> {
+  const more = new Uint16Array(length);
+  more.set(near);
+  return more;
+}
 
 /** A grid over the points and a cell's width round them. */
 export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
@@ -32,8 +45,11 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
       Math.hypot((xs[at] as number) - (xs[at - 1] as number), (ys[at] as number) - (ys[at - 1] as number)),
     );
   const clearMm = new Float64Array(columns * rows);
-  const near = new Uint16Array(points.length);
-  const cells = Array.from({ length: columns * rows }, (_, cell) => {
+  const starts = new Uint32Array(columns * rows + 1);
+  // Most cells have a few dozen points; room is doubled where that is not enough.
+  let near = new Uint16Array(POINTS_IN_A_CELL * columns * rows + points.length);
+  let count = 0;
+  for (let cell = 0; cell < columns * rows; cell++) {
     const { x, y } = cellMiddle({ fromX, fromY, columns }, cell);
     const away = (at: number): number => {
       const alongX = (xs[at] as number) - x;
@@ -51,15 +67,15 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
     // From anywhere in the cell a point seems at most half a diagonal nearer or farther than from its middle.
     clearMm[cell] = leastMm - CELL_MM * Math.SQRT1_2;
     const mostMm = leastMm + CELL_MM * Math.SQRT2;
-    let count = 0;
+    if (count + xs.length > near.length) near = withRoom(near, 2 * near.length);
     for (let at = 0; at < xs.length; ) {
       const mm = away(at);
       if (mm <= mostMm) near[count++] = at;
       at += mm <= mostMm ? 1 : stepsTo(mm - mostMm);
     }
-    return near.slice(0, count);
-  });
-  return { xs, ys, fromX, fromY, columns, rows, cells, clearMm };
+    starts[cell + 1] = count;
+  }
+  return { xs, ys, fromX, fromY, columns, rows, near: near.slice(0, count), starts, clearMm };
 }
 
 /** The cell that a place lies in; −1 for a place off the grid. */
@@ -84,12 +100,12 @@ export function cellMiddle(
 export function nearestInGrid(grid: PointGrid, x: number, y: number): number | null {
   const cell = cellOf(grid, x, y);
   if (cell < 0) return null;
-  const { xs, ys } = grid;
-  const candidates = grid.cells[cell] as Uint16Array;
-  let best = candidates[0] as number;
+  const { xs, ys, near, starts } = grid;
+  const end = starts[cell + 1] as number;
+  let best = near[starts[cell] as number] as number;
   let least = Number.POSITIVE_INFINITY;
-  for (let at = 0; at < candidates.length; at++) {
-    const index = candidates[at] as number;
+  for (let at = starts[cell] as number; at < end; at++) {
+    const index = near[at] as number;
     const alongX = (xs[index] as number) - x;
     const alongY = (ys[index] as number) - y;
     const square = alongX * alongX + alongY * alongY;

@@ -49,7 +49,7 @@ const HEIGHT_ALLOWANCE_MM = 1;
 
 /** The six blocks. Faults: `blocks.corner-reach`, `blocks.end-block`, all that apply. */
 export function blockParts(
-  ribs: RibLines,
+  ribs: Pick<RibLines, 'inner'>,
   values: Pick<
     PlanValues,
     | 'upperBlockWidth'

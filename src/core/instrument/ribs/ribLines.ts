@@ -67,6 +67,18 @@ const ALLOWANCE_AT_END_MM = 10;
 /** mm that strips are cut wider than the ribs are high at the end; common practice, 2 to 3. */
 const STRIP_ALLOWANCE_MM = 3;
 
+/** How the corners are made where nothing else is chosen. */
+const USUAL_CORNERS = 'drawn-together';
+
+/** Both faces of the ribs alone, as {@link ribLines} has them. Faults: those of {@link garlandLines}. */
+export function ribFaces(
+  outline: BodyOutline,
+  values: Parameters<typeof garlandLines>[1],
+  { corners = USUAL_CORNERS }: RibChoice = {},
+): Checked<GarlandLines> {
+  return garlandLines(outline, values, corners);
+}
+
 /**
  * The rib lines and rib lengths.
  *
@@ -84,7 +96,7 @@ export function ribLines(
   >,
   {
     joint = 'bouts-over',
-    corners = 'drawn-together',
+    corners = USUAL_CORNERS,
     lowerRib = 'two-pieces',
     upperRib = 'two-pieces',
   }: RibChoice = {},
