@@ -39,6 +39,7 @@ export { type ExpectedPlace, expectedEdge } from './edge/expectedEdge.ts';
 export { type JoinedEdges, joinedEdges } from './edge/joinedEdges.ts';
 export { type NearEdge, nearPlateEdge } from './edge/nearPlateEdge.ts';
 export { placesInTwoViews, type ViewedEdge } from './edge/placesInTwoViews.ts';
+export { purflingPlane } from './edge/purflingPlane.ts';
 export type { PurflingPlace, PurflingTrace } from './lines/purflingTrace.ts';
 export {
   type HoleHeight,

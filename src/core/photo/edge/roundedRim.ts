@@ -5,7 +5,7 @@
 const UPRIGHT_MM = 0.4;
 const ROUND_MM = 1.6;
 /** mm. How high over the middle of the edge the purfling lies: half the edge's thickness less the begun channel. */
-const PURFLING_OVER_MM = 1.7;
+export const PURFLING_OVER_MM = 1.7;
 
 /**
  * How far outside the widest line of a rounded edge, at the height of its middle, a sight line passes that leans by

@@ -1,3 +1,4 @@
+import { medianOf } from '../../numeric/index.ts';
 import { isCornerEnd } from '../body/templateStations.ts';
 import type { EdgeSpot } from '../edge/foundEdge.ts';
 
@@ -10,6 +11,11 @@ const WIDTHS = [
 
 /** Seen places that a width needs on either side. */
 const LEAST_PLACES = 8;
+/**
+ * mm along the edge to either side over which places are taken together: the jaw of a calliper touches wood, not the one
+ * place that slipped farthest out. An edge as curved as a bout loses less than 0.01 mm a side by it.
+ */
+const JAW_MM = 2.5;
 
 /** Bouts and waist as callipers would read them on the worn instrument, body frame, where both sides are seen. */
 export function calliperWidths(
@@ -21,10 +27,14 @@ export function calliperWidths(
     const reach = (spots: readonly EdgeSpot<'body'>[]): number | null => {
       const across = spots
         .filter((spot) => spot.seen && !isCornerEnd(spot.section) && spot.section === section)
-        .filter((spot) => spot.y > from * lengthMm && spot.y < to * lengthMm)
-        .map((spot) => Math.abs(spot.x));
+        .filter((spot) => spot.y > from * lengthMm && spot.y < to * lengthMm);
       if (across.length < LEAST_PLACES) return null;
-      return widest ? Math.max(...across) : Math.min(...across);
+      const touched = across.map(({ alongMm }) =>
+        medianOf(
+          across.filter((near) => Math.abs(near.alongMm - alongMm) <= JAW_MM).map(({ x }) => Math.abs(x)),
+        ),
+      );
+      return widest ? Math.max(...touched) : Math.min(...touched);
     };
     const [left, right] = [reach(bass), reach(treble)];
     return left === null || right === null ? [] : [{ name, mm: left + right }];

@@ -65,6 +65,40 @@ function blurred(plane: Float64Array, stride: number): Float64Array {
   );
 }
 
+/** Linear light of lit wood and of grey ground in shade; how far from its end, px, a rim turns into the shade, and to what share of the light. */
+const [WOOD, SHADED_GROUND] = [
+  [0.5, 0.29, 0.1],
+  [0.17, 0.17, 0.16],
+] as const;
+const [RIM_PX, RIM_LIGHT] = [7, 0.34];
+
+/** An ellipse of wood whose rounded rim turns from the light to the ground's own darkness, blurred and noisy. */
+function shadedRimPicture(semi: Ellipse): Picture {
+  const planes = [0, 1, 2].map((c) => {
+    const plane = new Float64Array(WIDTH_PX * HEIGHT_PX);
+    for (let y = 0; y < HEIGHT_PX; y++)
+      for (let x = 0; x < WIDTH_PX; x++) {
+        let sum = 0;
+        for (let k = 0; k < 16; k++) {
+          const [sx, sy] = [x + ((k % 4) + 0.5) / 4 - 0.5, y + (Math.floor(k / 4) + 0.5) / 4 - 0.5];
+          const out = outsidePx(semi, sx, sy);
+          const dark = Math.min(1, Math.max(0, 1 + out / RIM_PX)) ** 2;
+          sum += out < 0 ? WOOD[c]! * (1 - (1 - RIM_LIGHT) * dark) : SHADED_GROUND[c]!;
+        }
+        plane[y * WIDTH_PX + x] = sum / 16;
+      }
+    return blurred(blurred(plane, 1), WIDTH_PX);
+  });
+  const random = seededRandom(5);
+  const rgb = new Uint8Array(3 * WIDTH_PX * HEIGHT_PX);
+  for (let i = 0; i < rgb.length; i++)
+    rgb[i] = Math.min(
+      255,
+      Math.max(0, Math.round(toCode(planes[i % 3]![Math.floor(i / 3)]!) + 1.5 * seededNormal(random))),
+    );
+  return { widthPx: WIDTH_PX, heightPx: HEIGHT_PX, rgb };
+}
+
 /** Places every 3 px or so along the ellipse, moved off it by up to 1.5 px; and how far each stands off. */
 function places(semi: Ellipse): { readonly curve: CurvePlaces; readonly off: readonly number[] } {
   const count = Math.round((Math.PI * (semi.x + semi.y)) / 3);
@@ -110,4 +144,10 @@ test('under a soft shadow of 60 levels on one side it is found to 0.10 px rms wi
 test('the bend of a disc of 24 px does not draw its edge inwards', () => {
   const found = errors(SMALL, ellipsePicture(SMALL, 0, 0));
   expect(Math.abs(mean(found))).toBeLessThan(0.01);
+});
+
+test('a rim that darkens to the shade of the ground before it ends is found where it ends', () => {
+  const found = errors(LARGE, shadedRimPicture(LARGE));
+  expect(rms(found)).toBeLessThan(0.12);
+  expect(Math.abs(mean(found))).toBeLessThan(0.1);
 });

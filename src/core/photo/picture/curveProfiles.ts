@@ -154,11 +154,46 @@ const LOOKS = 2;
 /** px. What the curve may miss the edge by in any case. */
 const LEAST_MISS_PX = 2.5;
 
-/** The edge that belongs to the curve: another one, however strong, lies farther off than the curve can miss its own. */
+/**
+ * Which channel of a profile is looked at. Along the whole step of colour an edge stands out most. Free of shade, along
+ * what of the step lies square to the colour inside, light and shade on the wood leave no mark: only what is not wood does.
+ */
+type Channel = 'wholeStep' | 'freeOfShade';
+
+/** Power of the spread against which an edge counts: more than of pure scatter (2), since a profile that is ill told is also told aside. */
+const ILL_TOLD = 4;
+
+/**
+ * The edge at a place. A rim that is rounded into the shade darkens before it ends, and may end on ground as dark as
+ * itself: the whole step then lies where the shade begins, and is a poor one. So it is looked for in both channels, and
+ * each counts by how well a single step tells its profile.
+ */
 function edgeIn(mean: Float64Array, profiles: Profiles, nearPx: number, bend: number): ProfileEdge | null {
+  const whole = edgeInChannel(mean, profiles, nearPx, bend, 'wholeStep');
+  const free = edgeInChannel(mean, profiles, nearPx, bend, 'freeOfShade');
+  if (whole === null || free === null) return whole ?? free;
+  const [ill, well] = [whole.sigmaPx ** ILL_TOLD, free.sigmaPx ** ILL_TOLD];
+  const share = ill / (ill + well);
+  const mix = (of: (edge: ProfileEdge) => number) => of(whole) + share * (of(free) - of(whole));
+  return {
+    atPx: mix(({ atPx }) => atPx),
+    sigmaPx: mix(({ sigmaPx }) => sigmaPx),
+    blurPx: mix(({ blurPx }) => blurPx),
+    roughness: mix(({ roughness }) => roughness),
+  };
+}
+
+/** The edge that belongs to the curve: another one, however strong, lies farther off than the curve can miss its own. */
+function edgeInChannel(
+  mean: Float64Array,
+  profiles: Profiles,
+  nearPx: number,
+  bend: number,
+  channel: Channel,
+): ProfileEdge | null {
   const miss = Math.max(nearPx, LEAST_MISS_PX);
   const inWindow = (fromPx: number, toPx: number): ProfileEdge | null => {
-    const found = edgeInWindow(mean, profiles, fromPx, toPx);
+    const found = edgeInWindow(mean, profiles, fromPx, toPx, channel);
     return found !== null && Math.abs(found.atPx) <= miss ? found : null;
   };
   const near = Math.max(USUAL_WINDOW_PX, nearPx);
@@ -176,27 +211,33 @@ function edgeInWindow(
   { samples, fromPx }: Profiles,
   leastPx: number,
   mostPx: number,
+  channel: Channel,
 ): ProfileEdge | null {
   const from = Math.max(0, Math.ceil((leastPx - fromPx) / STEP_PX));
   const to = Math.min(samples, Math.floor((mostPx - fromPx) / STEP_PX) + 1);
   const count = to - from;
   if (count < FEWEST_SAMPLES) return null;
   const quarter = Math.max(2, count >> 2);
-  const step = [0, 1, 2].map(
-    (c) =>
-      meanOf(mean, c * samples + to - quarter, c * samples + to) -
-      meanOf(mean, c * samples + from, c * samples + from + quarter),
-  );
-  const size = Math.hypot(...step) || 1;
+  const inside = [0, 1, 2].map((c) => meanOf(mean, c * samples + from, c * samples + from + quarter));
+  const step = inside.map((level, c) => meanOf(mean, c * samples + to - quarter, c * samples + to) - level);
+  const along = channel === 'wholeStep' ? step : squareTo(inside, step);
+  const size = Math.hypot(...along) || 1;
   const line = new Float64Array(count);
   for (let c = 0; c < 3; c++) {
-    const share = step[c] / size;
+    const share = along[c] / size;
     for (let j = 0; j < count; j++) line[j] += share * mean[c * samples + from + j];
   }
   const middle = Math.max(0, Math.min(count - 1, Math.round((count - 1) / 2)));
   const zeroPx = leastPx === -Infinity ? 0 : fromPx + (from + middle) * STEP_PX;
   const found = fitEdgeProfile(line, fromPx + from * STEP_PX - zeroPx, STEP_PX);
   return found && { ...found, atPx: found.atPx + zeroPx };
+}
+
+/** What of a step of colour lies square to a colour. */
+function squareTo(colour: readonly number[], step: readonly number[]): readonly number[] {
+  const square = colour.reduce((sum, level) => sum + level * level, 0);
+  const share = square === 0 ? 0 : colour.reduce((sum, level, c) => sum + level * step[c], 0) / square;
+  return step.map((level, c) => level - share * colour[c]);
 }
 
 const FEWEST_SAMPLES = 12;

@@ -4,6 +4,7 @@ import {
   edgeInScene,
   joinedEdges,
   type MeantWishes,
+  purflingPlane,
   type RestoredOutline,
   restoreOutline,
   type SeenPurfling,
@@ -75,7 +76,7 @@ function wishesOf(meant: TraceRequest['meant']): MeantWishes {
 }
 
 function purflingInScene(seen: SeenBody, stretch: View['stretch'] | null): SeenPurfling {
-  const way = sceneWay(seen, viewMap(stretched(seen, stretch)).toScene);
+  const way = sceneWay(seen, viewMap(purflingPlane(stretched(seen, stretch))).toScene);
   const side = (name: 'bass' | 'treble') =>
     (seen.purfling?.places ?? [])
       .filter((place) => place.side === name)

@@ -4,6 +4,7 @@ import {
   type JointOffAxis,
   jointOffAxis,
   type PlacedSoundHole,
+  purflingPlane,
   type RestoredOutline,
   rectifiedToScene,
   type SoundHolesTrace,
@@ -48,9 +49,11 @@ export function seenLines(
 ): SeenLines {
   const toBody = bodyWay(restored, face);
   const way = sceneWay(seen, viewMap(view).toScene);
-  const inBody = (at: Point<'photo'>): Point<'body'> => toBody(way(at));
+  const purflingWay = sceneWay(seen, viewMap(purflingPlane(view)).toScene);
   const side = (name: 'bass' | 'treble') =>
-    (seen.purfling?.places ?? []).filter((place) => place.side === name).map((place) => inBody(place.point));
+    (seen.purfling?.places ?? [])
+      .filter((place) => place.side === name)
+      .map((place) => toBody(purflingWay(place.point)));
   const { trace } = seen;
   const holes =
     face === 'top' ? keeper(trace, 'holes', null, () => traceSoundHoles(pictureOf(seen), trace)) : null;
