@@ -3,20 +3,35 @@ import { join } from 'node:path';
 import { parseAst } from 'vite';
 import { describe, expect, test } from 'vitest';
 import {
+  cardsDrawing,
+  letteringWidthMm,
+  PAPERS,
+  sheetDrawing,
+  spokenDrawing,
+} from '../src/core/drawing/index.ts';
+import {
   type Checked,
   check,
+  type Design,
   type Drawing,
   derive,
   draft,
   GERMAN,
   germanNameOf,
+  make,
   overrule,
+  PICTURE_KINDS,
   parseLength,
+  parseMakeOptions,
+  parsePicture,
   piecesOf,
+  platePicture,
+  SHEET_PAPERS,
   shortNames,
   speechOf,
   VALUES,
 } from '../src/core/index.ts';
+import { calibrationSheet, sheetNumbers } from '../src/core/photo/index.ts';
 import { catalogues } from '../src/core/words/german/catalogues.ts';
 import { drawInstrument } from '../src/core/work/make/drawInstrument.ts';
 import type { GaugeChoices } from '../src/core/work/make/gaugeChoices.ts';
@@ -262,4 +277,96 @@ test('what is found in odd designs, and at the input, is told whole', () => {
     }),
   );
   expect([...new Set(untold)]).toEqual([]);
+});
+
+const VIOLIN = draft([
+  {
+    name: 'x',
+    json: {
+      format: 'garland-measurements',
+      version: 1,
+      family: 'violin',
+      name: 'X',
+      values: { bodyLength: 355 },
+    },
+  },
+]);
+
+function violin(): Design {
+  if (!VIOLIN.ok) throw new Error(VIOLIN.faults[0]?.found);
+  return VIOLIN.value.design;
+}
+
+/** English texts that have no German, once each; the name that somebody gave may stand before a colon. */
+function notTold(texts: readonly string[]): readonly string[] {
+  const { say } = speechOf('de', ['X']);
+  return [...new Set(texts)]
+    .filter((text) => /[a-z]{3}/i.test(text))
+    .filter((text) => ENGLISH.test(say(text.replace(/^X: /, '')) ?? 'the '));
+}
+
+test('sheets and cards for the photograph are lettered in German, within their paper', () => {
+  const drawings = [
+    ...SHEET_PAPERS.flatMap((paper) =>
+      sheetNumbers(paper).map((number) => [paper, sheetDrawing(calibrationSheet(paper, number))] as const),
+    ),
+    ['A4', cardsDrawing('A4', 1)] as const,
+  ];
+  for (const [paper, drawing] of drawings) {
+    const spoken = spokenDrawing(drawing, speechOf('de'));
+    expect(notTold([drawing.title, ...drawing.lettering.map(({ text }) => text)])).toEqual([]);
+    const right = (one: Drawing) =>
+      Math.max(...one.lettering.map((each) => each.at.x + (each.turnRad === 0 ? letteringWidthMm(each) : 0)));
+    // What a home printer leaves blank at the border (common practice).
+    const { widthMm, heightMm } = PAPERS[paper];
+    expect(right(spoken)).toBeLessThanOrEqual(Math.max(right(drawing), Math.max(widthMm, heightMm) - 9));
+  }
+});
+
+test('pictures of a plate are lettered in German, within their sheet', () => {
+  const other = overrule(violin(), 'waist', 113);
+  const drawn = (of: string, language: string) => {
+    const request = parsePicture({
+      of,
+      plate: 'top',
+      state: 'finished',
+      out: 'x.svg',
+      language,
+      ...(of === 'section' && { line: '-90,80 90,80' }),
+      ...(of === 'difference' && { with: 'x' }),
+    });
+    if (!request.ok) throw new Error(request.faults[0]?.found);
+    const picture = platePicture(violin(), request.value, of === 'difference' ? other : undefined);
+    if (!picture.ok) throw new Error(picture.faults[0]?.found);
+    return picture.value;
+  };
+  const texts = PICTURE_KINDS.flatMap((of) => {
+    const { sheet, drawing, says } = drawn(of, 'en');
+    return [
+      ...says,
+      ...(sheet ? [sheet.title, ...sheet.lettering.map(({ lettering }) => lettering.text)] : []),
+      ...(drawing ? [drawing.title, ...drawing.notes, ...drawing.lettering.map(({ text }) => text)] : []),
+    ];
+  });
+  expect(notTold(texts)).toEqual([]);
+  for (const of of PICTURE_KINDS)
+    for (const { sheet } of [drawn(of, 'de')])
+      for (const { lettering } of sheet?.lettering ?? []) {
+        if (lettering.turnRad !== 0 || lettering.anchor !== 'middle') continue;
+        const box = sheet?.box;
+        const half = letteringWidthMm(lettering) / 2;
+        expect(lettering.at.x - half).toBeGreaterThan(box?.min.x ?? 0);
+        expect(lettering.at.x + half).toBeLessThan(box?.max.x ?? 0);
+      }
+});
+
+test('the summary of a pack speaks its language', async () => {
+  const options = parseMakeOptions({ only: 'print', paper: 'A4', dxf: 'R2000', language: 'de' });
+  if (!options.ok) throw new Error(options.faults[0]?.found);
+  const pack = await make(violin(), { ...options.value, digest: () => 'x' });
+  if (!pack.ok) throw new Error(pack.faults[0]?.found);
+  const { summary } = pack.value;
+  expect(summary[0]).toBe('X (Geige)');
+  expect(summary[1]).toMatch(/^ {2}Korpuslänge +355,0 mm/);
+  expect(summary.filter((line) => ENGLISH.test(line.replace(/“[^”]*”/g, '')))).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import { type Fault, type Finding, faultSentence } from '../core/index.ts';
+import { type Fault, type Finding, faultSentence, type Language, speechOf } from '../core/index.ts';
 
 /** How a command ended: 0 done; 1 done, with findings; 2 wrong usage; 3 bad input; 4 could not write. */
 export type ExitCode = 0 | 1 | 2 | 3 | 4;
@@ -74,13 +74,29 @@ const WORDS: ReadonlySet<string> = new Set([
   'picture.pixels',
 ]);
 
-const MARKS = { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' } as const;
+const MARKS = {
+  en: { remark: 'Note', caution: 'Mind', contradiction: 'Contradiction' },
+  de: { remark: 'Hinweis', caution: 'Achtung', contradiction: 'Widerspruch' },
+} as const;
 
 /** Findings as sentences, the heaviest first; the exit code says whether there were any that ask for a look. */
-export function reportFindings(voice: Voice, findings: readonly Finding[]): ExitCode {
+export function reportFindings(
+  voice: Voice,
+  findings: readonly Finding[],
+  language: Language = 'en',
+): ExitCode {
   const order = ['contradiction', 'caution', 'remark'] as const;
   for (const weight of order)
     for (const finding of findings.filter((one) => one.weight === weight))
-      voice.say(`${MARKS[weight]}: ${faultSentence(finding)}`);
+      voice.say(`${MARKS[language][weight]}: ${sentenceIn(finding, language)}`);
   return findings.some((finding) => finding.weight !== 'remark') ? 1 : 0;
+}
+
+/** A finding as a sentence; its place is the name of a number or of a file, as it stands in the design. */
+function sentenceIn(finding: Finding, language: Language): string {
+  if (language === 'en') return faultSentence(finding);
+  const { tell } = speechOf(language);
+  const { at, found, need, remedy } = finding;
+  const told = tell(remedy);
+  return `${at}: ${tell(found)}; braucht ${tell(need)}. ${told.charAt(0).toUpperCase()}${told.slice(1)}.`;
 }

@@ -3,6 +3,7 @@ import {
   accept,
   type Checked,
   type Finding,
+  givenHints,
   type KnownLength,
   markerFinder,
   type Photograph,
@@ -19,6 +20,7 @@ import {
   type TraceRequest,
   trace,
   traceOutcome,
+  wishesOfHints,
 } from '../core/index.ts';
 import { readJson, readPhotograph } from '../host/index.ts';
 import { oneOf } from './oneOf.ts';
@@ -50,12 +52,15 @@ export async function traceFiles(
   if (!wishes.ok) return wishes;
   const record = words.as === undefined ? accept(null) : recordIn(words.as);
   if (!record.ok) return record;
-  const photographs = await photographsOf(paths, words.hints);
-  if (!photographs.ok) return photographs;
-  const repeated = record.value && requestOf(record.value, photographs.value);
-  const request: TraceRequest = repeated
-    ? { ...repeated.request, ...given(wishes.value, words) }
-    : { ...wishes.value, photographs: photographs.value };
+  const brought = await photographsOf(paths, words.hints);
+  if (!brought.ok) return brought;
+  const { photographs } = brought.value;
+  const repeated = record.value && requestOf(record.value, photographs);
+  const request: TraceRequest = {
+    ...(repeated ? repeated.request : { ...wishes.value, photographs }),
+    ...brought.value.wishes,
+    ...given(wishes.value, words),
+  };
   const traced = trace(request, markerFinder(), stageProgress());
   if (!traced.ok) return traced;
   const outcome = traceOutcome(traced.value);
@@ -91,7 +96,7 @@ function wishesOf(words: TraceWords): Checked<Wishes> {
   });
 }
 
-/** What was said now goes before what was recorded; the face and the known lengths only where they were said. */
+/** What was said now goes before what was recorded or stands in hints; the face and the known lengths only where they were said. */
 function given({ face, known, ...rest }: Wishes, words: TraceWords): Partial<Wishes> {
   return {
     ...rest,
@@ -119,57 +124,41 @@ function recordIn(path: string): ReturnType<typeof recordedRequest> {
   return json.ok ? recordedRequest(json.value) : json;
 }
 
+/** Photographs with the places marked on them, and what their hints say of the instrument. */
+interface Brought {
+  readonly photographs: readonly [Photograph, ...Photograph[]];
+  readonly wishes: Partial<Wishes>;
+}
+
 async function photographsOf(
   paths: readonly string[],
   hintFiles: readonly string[],
-): Promise<Checked<readonly [Photograph, ...Photograph[]]>> {
+): Promise<Checked<Brought>> {
   const hints = hintFiles.map(hintsIn);
   const faults = hints.flatMap((one) => (one.ok ? [] : one.faults));
   if (faults.length > 0) return refuse(...faults);
-  const marked = hints.flatMap((one) => (one.ok ? [one.value] : []));
+  const names = paths.map((path) => basename(path));
+  const given = givenHints(
+    hints.flatMap((one) => (one.ok ? [one.value] : [])),
+    names,
+  );
+  if (!given.ok) return given;
   const read: Photograph[] = [];
-  for (const path of paths) {
+  for (const [place, path] of paths.entries()) {
     progress(`Reading ${path} …`);
     const photograph = await readPhotograph(path);
     if (!photograph.ok) return photograph;
-    const name = basename(path);
-    const own = marked.find((one) => one.photograph === name) ?? lone(marked, paths);
-    read.push({ name, ...photograph.value, ...(own && { hints: own.hints }) });
+    const name = names[place] as string;
+    const own = given.value.places.get(name);
+    read.push({ name, ...photograph.value, ...(own && { hints: own }) });
   }
-  const astray = marked.find(
-    ({ photograph }) => photograph !== undefined && !read.some(({ name }) => name === photograph),
-  );
-  if (astray) return refuse(hintsAstray(astray.photograph as string));
-  const nameless = paths.length > 1 && marked.some(({ photograph }) => photograph === undefined);
-  if (nameless) return refuse(hintsNameless());
-  return accept(read as [Photograph, ...Photograph[]]);
-}
-
-function lone(marked: readonly PhotographHints[], paths: readonly string[]): PhotographHints | undefined {
-  return paths.length === 1 ? marked.find(({ photograph }) => photograph === undefined) : undefined;
+  return accept({
+    photographs: read as [Photograph, ...Photograph[]],
+    wishes: wishesOfHints(given.value.about),
+  });
 }
 
 function hintsIn(path: string): Checked<PhotographHints> {
   const json = readJson(path);
   return json.ok ? readHints(json.value) : json;
-}
-
-function hintsAstray(photograph: string) {
-  return {
-    code: 'hints.photograph',
-    at: '--hints',
-    found: `hints for "${photograph}", which is not among the photographs`,
-    need: 'the name of one of the photographs that are traced',
-    remedy: 'correct the name in the hints, or trace that photograph too',
-  };
-}
-
-function hintsNameless() {
-  return {
-    code: 'hints.photograph',
-    at: '--hints',
-    found: 'hints that do not say which of the photographs they are for',
-    need: 'the name of one of them',
-    remedy: 'add "photograph" with its file name to the hints',
-  };
 }

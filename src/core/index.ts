@@ -26,7 +26,11 @@ export {
   segments,
 } from './curve/index.ts';
 export {
+  type AskedThickness,
+  askedThicknesses,
+  askThickness,
   type Design,
+  dropThickness,
   type Family,
   isMakersOwn,
   overrule,
@@ -37,7 +41,14 @@ export {
   type ValueName,
 } from './design/index.ts';
 export type { Drawing, PiecePart } from './drawing/index.ts';
-export { documentText, type PackFile, type PhotographHints, readHints } from './files/index.ts';
+export {
+  documentText,
+  type HintsAbout,
+  hintsText,
+  type PackFile,
+  type PhotographHints,
+  readHints,
+} from './files/index.ts';
 export { type Instrument, STATION_NAMES } from './instrument/index.ts';
 export type { Raster } from './judging/index.ts';
 export {
@@ -98,6 +109,7 @@ export {
   type ShownHoles,
   type ShownLine,
   type ShownNote,
+  type ShownOutline,
   type ShownPage,
   type ShownPages,
   type ShownPlate,
@@ -129,6 +141,7 @@ export {
   speechOf,
 } from './words/index.ts';
 export {
+  aboutOfWishes,
   type BuiltOutcome,
   type BuiltRequest,
   builtOutcome,
@@ -143,6 +156,8 @@ export {
   designText,
   draft,
   type GarlandOutline,
+  type GivenHints,
+  givenHints,
   heightCards,
   instrumentText,
   type KeptGround,
@@ -191,6 +206,7 @@ export {
   showGaugesUnderHand,
   showNumbers,
   shownWays,
+  showOutline,
   showPages,
   showPlateRoughly,
   showTrace,
@@ -207,4 +223,5 @@ export {
   traceOutcome,
   traceScroll,
   valuesOfProfile,
+  wishesOfHints,
 } from './work/index.ts';

@@ -15,8 +15,12 @@ export const held = signal<Design | null>(null);
 /** Why what the hand holds cannot be drawn. */
 export const heldFaults = signal<readonly Fault[]>([]);
 export const stop = signal<Stop>('photograph');
-/** The number that the hand is on. */
+/** The number that the hand is on, and the stop at which the hand was laid on it. */
 export const touched = signal<string | null>(null);
+export const touchedAt = signal<Stop>('photograph');
+effect(() => {
+  if (touched.value !== null) touchedAt.value = stop.peek();
+});
 export const plate = signal<'back' | 'top'>('back');
 
 /** What lies on the table: what the hand holds, or the design. */
@@ -26,8 +30,13 @@ export const body = signal<ShownBody | null>(null);
 /** The design that the bench was last asked to show the body of, and whether it could; the last sound body stays in sight. */
 export const bodyAnswer = signal<{ readonly of: Design; readonly isSound: boolean } | null>(null);
 export const whole = signal<ShownNumbers | null>(null);
+/** Why the design as it stands cannot be derived whole; or else its body in the plane. */
+const wholeFaults = signal<readonly Fault[]>([]);
+const bodyFaults = signal<readonly Fault[]>([]);
 /** Why the design as it stands cannot be derived; the last sound one stays in sight. */
-export const faults = signal<readonly Fault[]>([]);
+export const faults = computed(() => (wholeFaults.value.length > 0 ? wholeFaults.value : bodyFaults.value));
+/** The design as it was when it could last be derived; null where it never could in this sitting. */
+export const sound = signal<Design | null>(null);
 export const findings = signal<readonly Finding[]>([]);
 
 export const steps = signal<readonly Step[]>([]);
@@ -73,6 +82,10 @@ export async function bringIn(given: Design, kept?: Sitting): Promise<void> {
   whole.value = null;
   body.value = null;
   bodyAnswer.value = null;
+  sound.value = null;
+  wholeFaults.value = [];
+  bodyFaults.value = [];
+  findings.value = [];
   design.value = given;
   await keep(null);
 }
@@ -210,7 +223,8 @@ const askNumbers = newestOnly(
       whole.value = withOlder(answer.value, whole.value);
       numbered = { of: asked.design, isAll: false };
     }
-    if (asked.design === design.value) faults.value = answer.ok ? [] : answer.faults;
+    if (asked.design === design.value) wholeFaults.value = answer.ok ? [] : answer.faults;
+    if (answer.ok) sound.value = asked.design;
     if (answer.ok && isOnTable(asked)) askAllNumbers(asked);
   },
 );
@@ -224,7 +238,7 @@ const askAllNumbers = newestOnly(
       numbered = { of: asked.design, isAll: true };
     }
     if (asked.design !== design.value) return;
-    faults.value = answer.ok ? [] : answer.faults;
+    wholeFaults.value = answer.ok ? [] : answer.faults;
     if (answer.ok) look(asked);
   },
 );
@@ -237,7 +251,7 @@ function showNumbersNow(asked: Question): void {
     askNumbers(asked);
     return;
   }
-  if (asked.design === design.value) faults.value = [];
+  if (asked.design === design.value) wholeFaults.value = [];
   if (!numbered?.isAll) askAllNumbers(asked);
   else if (asked.design === design.value) look(asked);
 }
@@ -264,7 +278,9 @@ const showBodyNow = newestOnly(
     batch(() => {
       if (answer.ok) body.value = answer.value;
       bodyAnswer.value = { of: asked.design, isSound: answer.ok };
-      if (isOnTable(asked)) faults.value = answer.ok ? [] : answer.faults;
+      if (!isOnTable(asked)) return;
+      bodyFaults.value = answer.ok ? [] : answer.faults;
+      if (held.value !== null) heldFaults.value = bodyFaults.value;
     });
   },
 );

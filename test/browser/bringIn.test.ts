@@ -3,8 +3,17 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { markerFinder, readDesign, requestOf, trace } from '../../src/core/index.ts';
+import {
+  documentText,
+  hintsText,
+  markerFinder,
+  readDesign,
+  readHints,
+  requestOf,
+  trace,
+} from '../../src/core/index.ts';
 import { readPhotograph } from '../../src/host/index.ts';
+import { garland } from '../journeys/runGarland.ts';
 import { amissOn } from './amissOn.ts';
 import { inChromium } from './inChromium.ts';
 import { PHOTOGRAPH, ROOT } from './pageFolder.ts';
@@ -140,6 +149,86 @@ describe('bringing in', () => {
     await page.getByRole('button', { name: 'Draw it' }).click();
     await page.locator('.line.edge').waitFor();
   });
+
+  test('hints come from a file and go into one, as the command line takes them', async () => {
+    const hints = {
+      format: 'garland-hints',
+      version: 1,
+      photograph: 'fiddle-top.jpg',
+      face: 'top',
+      inside: [[2016, 1500]],
+      excluded: [
+        [
+          [1100.25, 300],
+          [1150, 300],
+          [1150, 350.125],
+        ],
+      ],
+      known: [
+        { name: 'lowerBout', value: 206, plusMinus: 3, taken: 'edge' },
+        { name: 'waist', value: 110, plusMinus: 4 },
+      ],
+      meant: {
+        slow: 'bass',
+        cornerEnd: { lower: 7.2, upper: 6.9 },
+        stretches: [{ side: 'treble', from: 120, to: 150, take: 'asFound' }],
+      },
+    };
+    const path = join(chromium.folder(), 'fiddle.hints.json');
+    writeFileSync(path, JSON.stringify(hints));
+    const astray = join(chromium.folder(), 'astray.json');
+    writeFileSync(astray, JSON.stringify({ ...hints, photograph: 'other.jpg' }));
+    const wrong = join(chromium.folder(), 'wrong.json');
+    writeFileSync(wrong, JSON.stringify({ ...hints, inside: 'the wood' }));
+    const take = async (file: string) => {
+      const chooser = page.waitForEvent('filechooser');
+      await page.getByRole('button', { name: 'Take hints from a file' }).click();
+      await (await chooser).setFiles(file);
+    };
+    const alone = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await alone).setFiles(path);
+    await page.locator('.trouble', { hasText: 'fiddle.hints.json holds hints for a photograph.' }).waitFor();
+    await bring(PHOTOGRAPH);
+    await take(wrong);
+    await page
+      .locator('.trouble', { hasText: 'wrong.json, inside: "the wood"; needs a list of places' })
+      .waitFor();
+    await take(astray);
+    await page
+      .locator('.trouble', {
+        hasText: 'astray.json: hints for "other.jpg", which is not among the photographs',
+      })
+      .waitFor();
+    expect(await amissOn(page)).toEqual([]);
+    await take(path);
+    await page.locator('.take-back', { hasText: 'hints from fiddle.hints.json' }).waitFor();
+    expect(await page.locator('.trouble').count()).toBe(0);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.rows .row', { hasText: 'take it away' }).count()).toBe(0);
+    await page.keyboard.press('Control+y');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Put them in a file' }).click();
+    const put = readFileSync(await (await download).path(), 'utf8');
+    const read = readHints(hints);
+    if (!read.ok) throw new Error(read.faults[0]?.found);
+    expect(put).toBe(hintsText(read.value));
+    await page.getByLabel('edge above the sheet').fill('36.5');
+    await find();
+    await row('treble')
+      .locator('.origin', { hasText: /left as worn.*120–150/ })
+      .waitFor();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const design = readDesign(JSON.parse(await savedDesign()));
+    if (!design.ok || design.value.design.outline.kind !== 'traced') throw new Error('no traced design');
+    // What the command line writes down of the same photograph with the file that the page gave.
+    const given = join(chromium.folder(), 'given.hints.json');
+    writeFileSync(given, put);
+    const words = ['trace', PHOTOGRAPH, '--edge-height', '36.5', '--hints', given, '--json'];
+    const { request } = JSON.parse((await garland(chromium.folder(), ...words)).out);
+    expect(documentText(design.value.design.outline.request ?? {})).toBe(documentText(request));
+  }, 300_000);
 
   test('under the glass marks are put and pulled by fractions of a pixel, before the edge is found and after', async () => {
     await bring(PHOTOGRAPH);

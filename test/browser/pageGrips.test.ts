@@ -100,13 +100,13 @@ describe('handles in the drawings', () => {
     await goTo('sound holes');
     const eyes = grip('between upper eyes');
     await pull(eyes, 12, 0);
-    await page.locator('.hand-says', { hasText: 'outside what is usual; needs usually' }).waitFor();
+    await page.locator('.drawing-says', { hasText: 'outside what is usual; needs usually' }).waitFor();
     await page.mouse.move(1100, 400);
-    await page.locator('.hand-says', { hasText: 'a sound hole that runs over the edge' }).waitFor();
+    await page.locator('.drawing-says', { hasText: 'a sound hole that runs over the edge' }).waitFor();
     await page.keyboard.press('Escape');
     await page.mouse.up();
     await takesBack('nothing yet');
-    await soon(() => page.locator('.hand-says').innerText()).toBe('');
+    await soon(() => page.locator('.drawing-says').innerText()).toBe('');
     await soon(() => numberIn('between upper eyes')).toBe('42.0');
   }, 60_000);
 
@@ -159,6 +159,41 @@ describe('handles in the drawings', () => {
     await grip('thicknesses, bouts').press('ArrowUp');
     await soon(() => numberIn('bouts')).not.toBe(bouts);
   }, 60_000);
+
+  test('thickness: a single place is asked for, pulled, nudged and dropped, each one step', async () => {
+    await open();
+    await goTo('thickness');
+    await page.locator('.thick-edge').waitFor();
+    await page.getByLabel('from the centre line', { exact: true }).fill('50');
+    await page.getByLabel('from the lower end', { exact: true }).fill('4 in');
+    await page.getByLabel('thickness there').fill('thin');
+    await page.getByRole('button', { name: 'Ask for it' }).click();
+    await page.locator('.asked-place .said', { hasText: 'thickness there: ' }).waitFor();
+    await page.getByLabel('thickness there').fill('3,1');
+    await page.getByRole('button', { name: 'Ask for it' }).click();
+    await takesBack('thickness at place 1 3.10');
+    const place = grip('thickness at place 1, 50.0 from the centre line, 101.6 from the lower end');
+    const said = () => place.getAttribute('aria-valuetext');
+    await soon(said).toBe('3.10 mm');
+    await place.press('ArrowUp');
+    await takesBack('thickness at place 1 3.15');
+    await pull(place, 0, -10);
+    await soon(said).toBe('3.65 mm');
+    // What is held is shown in the notebook at once, and the map follows.
+    await page.locator('.row.touched .value', { hasText: '3.65' }).waitFor();
+    await page.mouse.up();
+    await takesBack('thickness at place 1 3.65');
+    await page.keyboard.press('Control+z');
+    await soon(said).toBe('3.15 mm');
+    await page.locator('.row.touched .number-field input').fill('0');
+    await page.keyboard.press('Enter');
+    await page.locator('.drawing-says', { hasText: 'needs a thickness above 0 mm' }).waitFor();
+    await page.locator('.take-back').click();
+    await soon(() => page.locator('.drawing-says').innerText()).toBe('');
+    await page.getByRole('button', { name: 'take it away' }).click();
+    await takesBack('without place 1');
+    await soon(() => place.count()).toBe(0);
+  }, 90_000);
 
   test('on a phone a finger pulls at them, each large enough and in sight', async () => {
     await open({ viewport: { width: 375, height: 780 }, hasTouch: true, isMobile: true });

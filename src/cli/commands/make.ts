@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { make, parseMakeOptions } from '../../core/index.ts';
+import { type Language, make, parseMakeOptions } from '../../core/index.ts';
 import { sha256, writePack } from '../../host/index.ts';
 import { readDesignFile } from '../designFile.ts';
 import { makeVoice, progress, reportFaults, reportFindings } from '../report.ts';
@@ -49,6 +49,11 @@ export function addMake(program: Command): void {
     });
 }
 
+const WRITTEN: Readonly<Record<Language, (count: number, folder: string) => string>> = {
+  en: (count, folder) => `Written: ${count} files in ${folder}`,
+  de: (count, folder) => `Geschrieben: ${count} Dateien in ${folder}`,
+};
+
 async function run(path: string, words: MakeWords) {
   const voice = makeVoice(words.json);
   const options = parseMakeOptions(words);
@@ -62,6 +67,7 @@ async function run(path: string, words: MakeWords) {
   if (!written.ok) return reportFaults(voice, written.faults);
   if (voice.json) voice.data(pack.value.manifestText);
   else for (const line of pack.value.summary) voice.say(line);
-  if (!voice.json) voice.say(`Written: ${pack.value.files.length} files in ${words.out}`);
-  return reportFindings(voice, [...design.value.findings, ...pack.value.findings]);
+  const speaker = options.value.language ?? 'en';
+  if (!voice.json) voice.say(WRITTEN[speaker](pack.value.files.length, words.out));
+  return reportFindings(voice, [...design.value.findings, ...pack.value.findings], speaker);
 }

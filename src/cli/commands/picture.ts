@@ -32,6 +32,7 @@ export function addPicture(program: Command): void {
     .option('--line <places>', 'where to cut: two places x,y such as "0,60 0,300", mm')
     .option('--with <design>', 'design to compare with')
     .option('--paper <paper>', 'paper that contours and sections are printed on (A4)')
+    .option('--language <language>', 'what stands on it: en or de', 'en')
     .option('--pixels <number>', 'pixels a millimetre of a .png (3)')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'what was written and found, as JSON', false)
@@ -74,6 +75,7 @@ async function run(path: string, words: Words) {
   ];
   if (voice.json) voice.data(JSON.stringify({ file: words.out, says, findings }, null, 2));
   else for (const line of says) voice.say(line);
-  if (!voice.json) voice.say(`Written: ${words.out}`);
-  return reportFindings(voice, findings);
+  const { language } = request.value;
+  if (!voice.json) voice.say(`${language === 'de' ? 'Geschrieben' : 'Written'}: ${words.out}`);
+  return reportFindings(voice, findings, language);
 }

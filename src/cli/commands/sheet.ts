@@ -3,6 +3,8 @@ import {
   accept,
   type Checked,
   heightCards,
+  LANGUAGES,
+  type Language,
   refuse,
   SHEET_PAPERS,
   type SheetPaper,
@@ -17,6 +19,7 @@ interface SheetOptions {
   readonly paper?: string;
   readonly number: string;
   readonly cards: boolean;
+  readonly language: string;
   readonly out: string;
   readonly force: boolean;
   readonly json: boolean;
@@ -33,6 +36,7 @@ export function addSheet(program: Command): void {
       '1',
     )
     .option('--cards', 'four small cards instead, to stand level with the edge of the plate', false)
+    .option('--language <language>', 'what stands on it: en or de', 'en')
     .requiredOption('--out <file>', 'PDF to write')
     .option('--force', 'replace the file if there is one', false)
     .option('--json', 'say what was made as JSON', false)
@@ -47,16 +51,19 @@ async function run(options: SheetOptions) {
   if (!paper.ok) return reportFaults(voice, paper.faults);
   const numbers = numbersOf(options, paper.value);
   if (!numbers.ok) return reportFaults(voice, numbers.faults);
+  const language = oneOf('--language', options.language, LANGUAGES);
+  if (!language.ok) return reportFaults(voice, language.faults);
   const [first = 1] = numbers.value;
-  const made = await (options.cards ? heightCards(paper.value, first) : sheet(paper.value, numbers.value));
+  const made = await (options.cards
+    ? heightCards(paper.value, first, language.value)
+    : sheet(paper.value, numbers.value, language.value));
   if (!made.ok) return reportFaults(voice, made.faults);
   const written = writeWhole(options.out, made.value, { force: options.force });
   if (!written.ok) return reportFaults(voice, written.faults);
   const { cards } = options;
   if (voice.json)
     voice.data(JSON.stringify({ file: options.out, paper: paper.value, numbers: numbers.value, cards }));
-  else
-    voice.say(`${options.out}: ${cards ? cardsSaid(paper.value) : sheetsSaid(paper.value, numbers.value)}`);
+  else voice.say(`${options.out}: ${SAID[language.value](cards, paper.value, numbers.value)}`);
   return 0;
 }
 
@@ -99,3 +106,24 @@ function cardsSaid(paper: SheetPaper): string {
     'that brings it level with the edge of the plate; set two or more round the body when you photograph it.'
   );
 }
+
+function saidInGerman(cards: boolean, paper: SheetPaper, numbers: readonly number[]): string {
+  const several = numbers.length > 1;
+  if (cards)
+    return (
+      `vier Höhenkarten auf ${paper}. Mit 100 % drucken (nicht an die Seite angepasst), ausschneiden und jede auf einen Klotz ` +
+      'kleben, der sie so hoch hebt wie den Rand der Platte; beim Fotografieren zwei oder mehr um den Korpus stellen.'
+    );
+  return (
+    `Messblatt${several ? `er ${numbers.join(', ')}` : ''} auf ${paper}. Mit 100 % drucken (nicht an die Seite angepasst), beide ` +
+    'Maßstäbe von 150 mm messen und trace mit --sheet-bar sagen, was sie messen.' +
+    (several ? ' Flach um den Korpus legen, wie es kommt; keine zwei von einer Nummer.' : '')
+  );
+}
+
+const SAID: Readonly<
+  Record<Language, (cards: boolean, paper: SheetPaper, numbers: readonly number[]) => string>
+> = {
+  en: (cards, paper, numbers) => (cards ? cardsSaid(paper) : sheetsSaid(paper, numbers)),
+  de: saidInGerman,
+};

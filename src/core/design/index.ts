@@ -17,6 +17,7 @@ export { kindFaults, schemaFaults } from './schemaFaults.ts';
 export { lengthQuestions } from './sizeQuestions.ts';
 export type { StringSpread } from './stringSpread.ts';
 export { takenAsDrawn } from './taken.ts';
+export { type AskedThickness, askedThicknesses, askThickness, dropThickness } from './thicknessPoints.ts';
 export { markedPlaces, type TraceRecord, traceRecordSchema } from './traceRecord.ts';
 export {
   NEEDED_VALUES,

@@ -81,6 +81,8 @@ export function shown(value: unknown): string {
 function neededBy(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case 'invalid_type':
+      // What a schema says in its own words goes before what the library would say.
+      if (!issue.message.startsWith('Invalid input')) return issue.message;
       return issue.expected === 'number' ? 'a finite number' : `a value of type ${issue.expected}`;
     case 'invalid_value':
       return `one of ${issue.values.map((value) => JSON.stringify(value)).join(', ')}`;

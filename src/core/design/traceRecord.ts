@@ -1,17 +1,23 @@
 import * as z from 'zod';
 
-const spot = z.tuple([z.number(), z.number()]);
-const stroke = z.array(spot).min(2, { error: 'two points or more' });
-const polygon = z.array(spot).min(3, { error: 'three corners or more' });
+const spot = z.tuple([z.number(), z.number()], { error: 'two numbers: across and down, px' });
+const NO_LIST = { error: 'a list of places, each two numbers: across and down, px' };
+const stroke = z.array(spot, NO_LIST).min(2, { error: 'two points or more' });
+const polygon = z.array(spot, NO_LIST).min(3, { error: 'three corners or more' });
+/** Of lines and polygons. */
+const NO_LISTS = { error: 'a list of lines, each a list of places' };
 
 /** Places marked by hand on one photograph, in pixels of the upright picture, (0, 0) the centre of its top left one. */
 export const markedPlaces = {
-  inside: z.array(spot).describe('surely on the body').optional(),
-  outside: z.array(spot).describe('surely beside the body').optional(),
-  insideStrokes: z.array(stroke).describe('lines drawn on the body').optional(),
-  outsideStrokes: z.array(stroke).describe('lines drawn beside the body').optional(),
-  onEdge: z.array(spot).describe('on the edge').optional(),
-  excluded: z.array(polygon).describe('closed polygons round what is not to be believed').optional(),
+  inside: z.array(spot, NO_LIST).describe('surely on the body').optional(),
+  outside: z.array(spot, NO_LIST).describe('surely beside the body').optional(),
+  insideStrokes: z.array(stroke, NO_LISTS).describe('lines drawn on the body').optional(),
+  outsideStrokes: z.array(stroke, NO_LISTS).describe('lines drawn beside the body').optional(),
+  onEdge: z.array(spot, NO_LIST).describe('on the edge').optional(),
+  excluded: z
+    .array(polygon, NO_LISTS)
+    .describe('closed polygons round what is not to be believed')
+    .optional(),
 };
 
 /** A stretch of one side where the maker decides what the outline follows, by heights above the lower end, mm. */

@@ -1,22 +1,57 @@
 import * as z from 'zod';
 import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
-import { kindFaults, markedPlaces, schemaFaults } from '../design/index.ts';
+import {
+  kindFaults,
+  markedPlaces,
+  schemaFaults,
+  type TraceRecord,
+  traceRecordSchema,
+} from '../design/index.ts';
 import type { TraceHints } from '../photo/index.ts';
+import { documentText } from './documentText.ts';
 
-/** Places marked by hand on a photograph, in pixels of the upright picture, (0, 0) the centre of its top left one. */
+const { face, known, body, meant } = traceRecordSchema.shape;
+
+/**
+ * Places marked by hand on a photograph, in pixels of the upright picture, (0, 0) the centre of its top left one; and what was said
+ * of the instrument in it, in the words of a trace's record.
+ */
 export const hintsSchema = z
   .looseObject({
     format: z.literal('garland-hints'),
     version: z.literal(1),
     photograph: z.string().describe('which photograph, where there are several').optional(),
     ...markedPlaces,
+    face: face.optional(),
+    known: known.describe('lengths as measured on the instrument, mm'),
+    body,
+    meant: meant.describe(
+      'how the outline as meant is made, where the maker wishes it otherwise than by habit',
+    ),
   })
-  .describe('Hints for tracing: places marked by hand on a photograph, px.');
+  .describe(
+    'Hints for tracing: places marked by hand on a photograph, px, and what is known of the instrument in it, mm.',
+  );
+
+/** What hints say of the instrument, besides the places marked. */
+export type HintsAbout = Partial<Pick<TraceRecord, 'face' | 'known' | 'body' | 'meant'>>;
 
 /** Hints for one photograph; without a name they are for the only one. */
 export interface PhotographHints {
   readonly photograph?: string;
   readonly hints: TraceHints;
+  readonly about: HintsAbout;
+}
+
+/** The text of their file. */
+export function hintsText({ photograph, hints, about }: PhotographHints): string {
+  return documentText({
+    format: 'garland-hints',
+    version: 1,
+    ...(photograph !== undefined && { photograph }),
+    ...hintsToFile(hints),
+    ...about,
+  });
 }
 
 /** The hints in a parsed document. Faults, each with its path: `file.kind`, `file.newer`, `hints.missing`, `hints.wrong`. */
@@ -26,8 +61,17 @@ export function readHints(json: unknown): Checked<PhotographHints> {
   const parsed = hintsSchema.safeParse(json);
   if (!parsed.success)
     return refuse(...schemaFaults(parsed.error, json, 'hints', Object.keys(hintsSchema.shape)));
-  const { photograph } = parsed.data;
-  return accept({ ...(photograph !== undefined && { photograph }), hints: hintsFrom(parsed.data) });
+  const { photograph, face, known, body, meant } = parsed.data;
+  return accept({
+    ...(photograph !== undefined && { photograph }),
+    hints: hintsFrom(parsed.data),
+    about: {
+      ...(face && { face }),
+      ...(known && { known }),
+      ...(body !== undefined && { body }),
+      ...(meant && { meant }),
+    },
+  });
 }
 
 type Marked = { readonly [Name in keyof typeof markedPlaces]?: z.infer<(typeof markedPlaces)[Name]> };

@@ -1,7 +1,14 @@
 export { canonicalJson, type Json } from './canonicalJson.ts';
 export { chainFromDocument, chainToDocument, pointsToDocument, toFile } from './chainDocument.ts';
 export { documentText } from './documentText.ts';
-export { hintsFrom, hintsToFile, type PhotographHints, readHints } from './hintsDocument.ts';
+export {
+  type HintsAbout,
+  hintsFrom,
+  hintsText,
+  hintsToFile,
+  type PhotographHints,
+  readHints,
+} from './hintsDocument.ts';
 export { instrumentDocument } from './instrumentDocument.ts';
 export { type PackedDesign, type PackFile, type PackKind, packManifest } from './packManifest.ts';
 export { preflight } from './preflight.ts';

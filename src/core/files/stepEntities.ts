@@ -23,7 +23,21 @@ export function stepNumber(value: number): string {
   return text === '-0.' ? '0.' : text;
 }
 
-/** A text between quotes; letters that the format cannot hold plainly become question marks. */
+/**
+ * A text as the exchange structure writes it: apostrophes doubled, a reversed solidus too, and what lies beyond its own letters as
+ * Unicode between \\X2\\ and \\X0\\ (ISO 10303-21).
+ */
 export function stepText(text: string): string {
-  return `'${text.replace(/[^\x20-\x7e]/g, '?').replace(/'/g, "''")}'`;
+  const written = text
+    .replace(/\\/g, '\\\\')
+    .replace(/'/g, "''")
+    .replace(/[^\x20-\x7e]+/g, (run) => `\\X2\\${unicodeDigits(run)}\\X0\\`);
+  return `'${written}'`;
+}
+
+/** Four digits of base sixteen for each unit of a text. */
+function unicodeDigits(run: string): string {
+  return Array.from({ length: run.length }, (_, at) =>
+    run.charCodeAt(at).toString(16).toUpperCase().padStart(4, '0'),
+  ).join('');
 }

@@ -9,14 +9,14 @@ const STEPS = 100_000;
 const NO_DATE = '1980-01-01T00:00:00';
 
 /**
- * A mesh as a 3MF file, the unit declared as millimetres (3D Manufacturing Format, core specification 1.3: one object, one
+ * A mesh as a 3MF file, its title in a language (a tag of BCP 47), the unit declared as millimetres (3D Manufacturing Format, core specification 1.3: one object, one
  * item to build).
  */
-export function write3mf(title: string, mesh: Mesh): Uint8Array {
+export function write3mf(title: string, mesh: Mesh, language = 'en'): Uint8Array {
   const files = {
     '[Content_Types].xml': CONTENT_TYPES,
     '_rels/.rels': RELATIONS,
-    '3D/3dmodel.model': model(title, mesh),
+    '3D/3dmodel.model': model(title, mesh, language),
   };
   const packed: Zippable = {};
   for (const [path, text] of Object.entries(files))
@@ -28,9 +28,9 @@ const HEAD = '<?xml version="1.0" encoding="UTF-8"?>\n';
 const CONTENT_TYPES = `${HEAD}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="model" ContentType="application/vnd.ms-package.3dmanufacturing-3dmodel+xml"/></Types>\n`;
 const RELATIONS = `${HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Target="/3D/3dmodel.model" Id="rel0" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>\n`;
 
-function model(title: string, { positions, triangles }: Mesh): string {
+function model(title: string, { positions, triangles }: Mesh, language: string): string {
   const lines: string[] = [
-    `${HEAD}<model unit="millimeter" xml:lang="en" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">`,
+    `${HEAD}<model unit="millimeter" xml:lang="${language}" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">`,
     `<metadata name="Title">${escapeXml(title)}</metadata>`,
     `<resources><object id="1" type="model" name="${escapeXml(title)}"><mesh><vertices>`,
   ];

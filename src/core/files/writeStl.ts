@@ -13,7 +13,7 @@ type Nine = [number, number, number, number, number, number, number, number, num
 export function writeStl(title: string, { positions, triangles }: Mesh): Uint8Array {
   const count = triangles.length / 3;
   const bytes = new Uint8Array(HEAD + 4 + TRIANGLE * count);
-  const words = `${title.replace(/[^\x20-\x7e]/g, '?')}; units: mm`;
+  const words = `${plainLetters(title)}; units: mm`;
   // A head that starts with "solid" would be taken for a text file.
   const head = words.startsWith('solid') ? `Part: ${words}` : words;
   bytes.set(new TextEncoder().encode(head.slice(0, HEAD)));
@@ -39,4 +39,24 @@ export function writeStl(title: string, { positions, triangles }: Mesh): Uint8Ar
       view.setFloat32(at + 12 + 4 * number, corners[number] as number, true);
   }
   return bytes;
+}
+
+/** How letters beyond ASCII are written where a format knows none: as German does, else without their marks. */
+const AS_LETTERS: Readonly<Record<string, string>> = {
+  ä: 'ae',
+  ö: 'oe',
+  ü: 'ue',
+  Ä: 'Ae',
+  Ö: 'Oe',
+  Ü: 'Ue',
+  ß: 'ss',
+};
+
+function plainLetters(text: string): string {
+  return text
+    .normalize('NFC')
+    .replace(/[äöüÄÖÜß]/g, (letter) => AS_LETTERS[letter] ?? letter)
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\x20-\x7e]/g, '?');
 }

@@ -17,6 +17,7 @@ export { type PlateContours, plateContours, roughContours } from './plateContour
 export type { PlateMapPlan } from './plateMap.ts';
 export { type RakingLightPlan, rakingLight } from './rakingLight.ts';
 export { type PlateSection, sectionDrawing } from './sectionDrawing.ts';
+export { spokenSheet } from './spokenSheet.ts';
 export { thicknessDrawing } from './thicknessDrawing.ts';
 export { thicknessPicture } from './thicknessPicture.ts';
 export { roughThicknessPlan, type ThicknessPlan, thicknessPlan } from './thicknessPlan.ts';

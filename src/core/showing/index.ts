@@ -22,6 +22,7 @@ export {
 export { type ShownDrawing, shownDrawing } from './shownDrawing.ts';
 export { type HoleKind, type ShownHoles, shownHoles } from './shownHoles.ts';
 export { type ShownLine, shownLine } from './shownLine.ts';
+export { type ShownOutline, shownOutline } from './shownOutline.ts';
 export { type SheetInk, type SheetPen, type ShownPage, type ShownPages, shownPages } from './shownPages.ts';
 export {
   gaugesUnderHand,

@@ -46,6 +46,8 @@ export interface ShownThickness {
   readonly figures: readonly ShownFigure[];
   readonly places: readonly ShownFigure[];
   readonly zones: readonly ShownZone[];
+  /** Single places that the design asks a thickness for, in its order; the other half has it too. */
+  readonly asked: readonly ShownFigure[];
   readonly cuts: readonly ShownCut[];
   /** Along the centre line: x height over the gluing face, y down from the upper end. */
   readonly longCut: string;
@@ -101,6 +103,7 @@ function shownPlan(
       at: [places[zone].x, top - places[zone].y],
       valueMm: hollow.thickness.numbers[zone],
     })),
+    asked: hollow.thickness.points.map(({ x, y, thicknessMm }) => ({ at: [x, top - y], thicknessMm })),
     cuts: arch.stations.map(({ name, yMm, edgeHalfWidthMm }) => ({
       name,
       stationMm: yMm,

@@ -34,10 +34,12 @@ export {
   showBodyUnderHand,
   showGaugesUnderHand,
   showNumbers,
+  showOutline,
   showPages,
   showPlateRoughly,
   standsOn,
 } from './show.ts';
+export { aboutOfWishes, type GivenHints, givenHints, wishesOfHints } from './trace/givenHints.ts';
 export { parseMeant } from './trace/meantWords.ts';
 export { recordedRequest } from './trace/recordedRequest.ts';
 export { type SheetInPhotograph, sheetInPhotograph } from './trace/sheetInPhotograph.ts';

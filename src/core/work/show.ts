@@ -4,6 +4,7 @@ import { type Design, halfOf, hasSameHalf, type ValueName } from '../design/inde
 import type { Drawing } from '../drawing/index.ts';
 import {
   archOnGround,
+  bodyOutline,
   deriveInstrument,
   type Instrument,
   isGroundOf,
@@ -20,10 +21,12 @@ import {
   gaugesUnderHand,
   roughPlate,
   type ShownBody,
+  type ShownOutline,
   type ShownPages,
   type ShownPlate,
   type ShownStation,
   shownBody,
+  shownOutline,
   shownPages,
 } from '../showing/index.ts';
 import { drawInstrument } from './make/drawInstrument.ts';
@@ -55,6 +58,14 @@ export function showBodyUnderHand(design: Design): Checked<BodyUnderHand> {
   if (!half.ok) return half;
   const plan = outlineAndForm(design, half.value.half);
   return plan.ok ? accept(bodyUnderHand(plan.value.outline, plan.value.formEdge)) : plan;
+}
+
+/** The outline alone, for a design whose parts cannot all be made. Faults: those of the outline. */
+export function showOutline(design: Design): Checked<ShownOutline> {
+  const half = halfOf(design);
+  if (!half.ok) return half;
+  const outline = bodyOutline(half.value.half);
+  return outline.ok ? accept(shownOutline(outline.value)) : outline;
 }
 
 /** What a plate stands on, kept from one look at it to the next: it changes only with the outline and the channel. Plain data. */

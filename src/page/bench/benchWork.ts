@@ -44,6 +44,7 @@ import {
   type ShownDrawing,
   type ShownHoles,
   type ShownNumbers,
+  type ShownOutline,
   type ShownPages,
   type ShownPlate,
   type ShownSide,
@@ -58,6 +59,7 @@ import {
   shownPlate,
   shownSide,
   shownThickness,
+  showOutline,
   showPages,
   showPlateRoughly,
   spokenPieces,
@@ -145,6 +147,7 @@ const benchWork = {
   read: (json: unknown): ReturnType<typeof readDesign> => readDesign(json),
   text: (design: Design): string => designText(design),
   body: (design: Design): Checked<ShownBody> => showBody(design),
+  outline: (design: Design): Checked<ShownOutline> => showOutline(design),
   numbers(design: Design): Checked<ShownNumbers> {
     const instrument = instrumentOf(design);
     return instrument.ok ? accept(showNumbers(instrument.value)) : instrument;

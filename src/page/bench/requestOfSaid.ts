@@ -1,6 +1,8 @@
 import {
+  aboutOfWishes,
   accept,
   type Checked,
+  hintsText,
   type KnownLength,
   type Photograph,
   parseKnownLength,
@@ -20,19 +22,37 @@ export function requestOfSaid(
   said: Said,
   photographs: readonly [Photograph, ...Photograph[]],
 ): Checked<TraceRequest> {
-  const { scaleFrom, bodyLength, bodyLengthTaken, lowerBout, lowerBoutTaken, face, body } = said;
+  const { scaleFrom } = said;
   const isSheet = scaleFrom === 'sheet';
   const bars = parseSheetBar(
     isSheet ? given(said.sheetBar) : undefined,
     isSheet ? given(said.edgeHeight) : undefined,
   );
   const scan = scaleFrom === 'scan' ? scanOf(said) : accept(null);
+  const about = aboutInstrument(said);
+  if (!bars.ok || !scan.ok || !about.ok)
+    return refuse(...[bars, scan, about].flatMap((one) => (one.ok ? [] : one.faults)));
+  const [first, ...others] = photographs.map((one) => withMarks(one, said.marks));
+  return accept({
+    photographs: [first as Photograph, ...others],
+    ...about.value,
+    ...bars.value,
+    ...(scan.value && { scan: scan.value }),
+  });
+}
+
+/** What was said of the instrument itself, whatever its scale is taken from. */
+function aboutInstrument(said: Said): Checked<Pick<TraceRequest, 'face' | 'known' | 'body' | 'meant'>> {
+  const { bodyLength, bodyLengthTaken, lowerBout, lowerBoutTaken, face, body } = said;
   const known = [
-    [`bodyLength=${bodyLength} ${bodyLengthTaken}`, bodyLength] as const,
-    [`lowerBout=${lowerBout} ${lowerBoutTaken}`, lowerBout] as const,
-  ]
-    .filter(([, typed]) => given(typed) !== undefined)
-    .map(([text]) => parseKnownLength(text));
+    ...[
+      [`bodyLength=${bodyLength} ${bodyLengthTaken}`, bodyLength] as const,
+      [`lowerBout=${lowerBout} ${lowerBoutTaken}`, lowerBout] as const,
+    ]
+      .filter(([, typed]) => given(typed) !== undefined)
+      .map(([text]) => text),
+    ...said.alsoKnown,
+  ].map((text) => parseKnownLength(text));
   const corner = cornerOf(said);
   const meant = parseMeant({
     ...(corner.ok && corner.value !== null && { cornerEnd: corner.value }),
@@ -40,18 +60,22 @@ export function requestOfSaid(
     ...(said.follow !== 'average' && { follow: said.follow }),
     stretches: said.rulings.map(({ side, fromMm, toMm, take }) => `${side} ${fromMm}-${toMm} ${take}`),
   });
-  if (!bars.ok || !scan.ok || !corner.ok || !meant.ok || known.some((one) => !one.ok))
-    return refuse(...[bars, scan, corner, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
-  const [first, ...others] = photographs.map((one) => withMarks(one, said.marks));
+  if (!corner.ok || !meant.ok || known.some((one) => !one.ok))
+    return refuse(...[corner, meant, ...known].flatMap((one) => (one.ok ? [] : one.faults)));
   return accept({
-    photographs: [first as Photograph, ...others],
     face,
     known: known.flatMap((one): KnownLength[] => (one.ok ? [one.value] : [])),
-    ...bars.value,
-    ...(scan.value && { scan: scan.value }),
     ...(body !== null && { body }),
     ...(meant.value && { meant: meant.value }),
   });
+}
+
+/** Everything that was said of a photograph and the instrument in it, as the file that the command line takes. Faults: those of reading what was typed. */
+export function hintsOfSaid(said: Said, photograph: string): Checked<string> {
+  const about = aboutInstrument(said);
+  if (!about.ok) return about;
+  const hints = hintsOf(said.marks.filter(({ on }) => on === photograph));
+  return accept(hintsText({ photograph, hints, about: aboutOfWishes(about.value) }));
 }
 
 /** Widths of lower and upper corners, as one word; where only one was measured it stands for both. */

@@ -4,11 +4,16 @@ import { transfer } from 'comlink';
 import {
   accept,
   type Checked,
+  type DraftInput,
   type Finding,
+  type GivenHints,
+  givenHints,
   markerFinder,
   newestKeeper,
   type Photograph,
   point,
+  readHints,
+  refuse,
   type SheetInPhotograph,
   type ShownPlace,
   type ShownTrace,
@@ -26,7 +31,7 @@ import {
 import { viewOfPicture } from '../../host/browser/index.ts';
 import type { Said } from '../keeping/said.ts';
 import { type KeptPicture, keepFew, keepOnly, type PhotographFile, pictureOf } from './keptPictures.ts';
-import { requestOfSaid } from './requestOfSaid.ts';
+import { hintsOfSaid, requestOfSaid } from './requestOfSaid.ts';
 
 /** What was found in photographs. */
 export interface Seen {
@@ -94,6 +99,23 @@ export const seeingWork = {
     const places = bodies.map(({ number, face }) => ({ number, face, isThis: number === body }));
     return transfer(accept({ shown, document, findings, bodies: places }), [shown.picture.rgba.buffer]);
   },
+
+  /** Files of hints for photographs of these names. Faults: those of reading them, each with its file. */
+  readHints(files: readonly DraftInput[], names: readonly string[]): Checked<GivenHints> {
+    const read = files.map(({ name, json }) => ({ name, hints: readHints(json) }));
+    const faults = read.flatMap(({ name, hints }) =>
+      hints.ok ? [] : hints.faults.map((fault) => ({ ...fault, at: `${name}, ${fault.at}` })),
+    );
+    if (faults.length > 0) return refuse(...faults);
+    const given = givenHints(
+      read.flatMap(({ hints }) => (hints.ok ? [hints.value] : [])),
+      names,
+    );
+    const all = read.map(({ name }) => name).join(', ');
+    return given.ok ? given : refuse(...given.faults.map((fault) => ({ ...fault, at: all })));
+  },
+
+  hintsText: (said: Said, photograph: string): Checked<string> => hintsOfSaid(said, photograph),
 
   /** What was traced last, over another of its photographs; null where nothing was. */
   showShot(shot: number): ShownTrace | null {

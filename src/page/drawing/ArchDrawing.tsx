@@ -15,7 +15,7 @@ import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
 import { lineTone } from './tone.ts';
 import { gaugeInHand } from './underHand.ts';
-import { HUNDREDTHS, useGrip } from './useGrip.ts';
+import { gripOfValue, HUNDREDTHS, useGrip } from './useGrip.ts';
 import { useShownOf } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
@@ -237,7 +237,7 @@ function Gauge({
   const station = gaugeInHand(drawn, of);
   const name = station.fullnessFrom;
   const { slider, handle } = useGrip({
-    name,
+    of: gripOfValue(name),
     value: standing(name, station.fullness),
     fineness: HUNDREDTHS,
   });

@@ -1,10 +1,11 @@
 import type { ShownBody, ShownNote, ShownWidth } from '../../core/index.ts';
 import { beside } from '../keeping/beside.ts';
-import { body, design, faults, stop } from '../store.ts';
+import { body, design, stop } from '../store.ts';
 import { print, words } from '../words/words.ts';
 import { Dimension } from './Dimension.tsx';
 import { Grip } from './Grip.tsx';
 import { isLifeSize } from './lifeSize.ts';
+import { isNothingSound, OutlineAlone } from './OutlineAlone.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
@@ -12,8 +13,15 @@ import { lineTone, toneOf } from './tone.ts';
 import { bodyInHand } from './underHand.ts';
 import { useSize } from './useSize.ts';
 
-/** The body from the side of the top: outline and form share this drawing, the stop decides what is in front. */
+/**
+ * The body from the side of the top: outline and form share this drawing, the stop decides what is in front. Where its parts
+ * contradict each other, the outline alone.
+ */
 export function BodyDrawing() {
+  return body.value === null && isNothingSound() ? <OutlineAlone /> : <WholeBody />;
+}
+
+function WholeBody() {
   const { ref, size } = useSize<HTMLDivElement>();
   const shown = body.value;
   const place =
@@ -31,7 +39,6 @@ export function BodyDrawing() {
         </svg>
       )}
       {place && !place.isNarrow && <ScaleBar pxPerMm={place.pxPerMm} />}
-      {faults.value.length > 0 && <p class="still">{words().showing}</p>}
     </div>
   );
 }

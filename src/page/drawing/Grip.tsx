@@ -1,7 +1,7 @@
 import type { ValueName } from '../../core/index.ts';
 import { touched } from '../store.ts';
 import { nameOf } from '../words/words.ts';
-import { type GripFineness, type GripWay, useGrip } from './useGrip.ts';
+import { type GripFineness, type GripNumber, type GripWay, gripOfValue, useGrip } from './useGrip.ts';
 
 /** px. A place that is easy to hit with a finger, and the knob that shows where it is. */
 const ROOM = 44;
@@ -16,6 +16,7 @@ export interface GripPlace {
 /** Handles of one number in a drawing: the first is there for keys and readers, the others for the hand alone. */
 export function Grip({
   name,
+  of = gripOfValue(name as ValueName),
   value,
   places,
   unit = 'mm',
@@ -24,7 +25,9 @@ export function Grip({
   isFixed = false,
   hasKnob = false,
 }: {
-  readonly name: ValueName;
+  /** A value of the design, or the name of what `of` changes. */
+  readonly name: string;
+  readonly of?: GripNumber;
   readonly value: number;
   readonly places: readonly GripPlace[];
   readonly unit?: string;
@@ -34,7 +37,7 @@ export function Grip({
   readonly isFixed?: boolean;
   readonly hasKnob?: boolean;
 }) {
-  const { slider, handle } = useGrip({ name, value, isFixed, ...(fineness && { fineness }) });
+  const { slider, handle } = useGrip({ of, value, isFixed, ...(fineness && { fineness }) });
   return (
     <g class={touched.value === name ? 'grips lit' : 'grips'}>
       {places.map(({ at: [x, y], way }, place) => (

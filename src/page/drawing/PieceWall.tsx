@@ -3,6 +3,7 @@ import type { Language, ShownDrawing } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
 import { told } from '../words/sentences.ts';
 import { language, print, words } from '../words/words.ts';
+import { isNothingSound } from './OutlineAlone.tsx';
 import { useShown } from './useShown.ts';
 
 /** The pieces of an instrument, lettered in a language, drawn anew once it has changed; null while they are drawn for the first time. */
@@ -27,7 +28,8 @@ export function PieceWall({
 }) {
   const drawings = useDrawings(spokenIn);
   const [held, hold] = useState<string | null>(null);
-  if (drawings === null) return <p class="wall-still">{words().take.working}</p>;
+  if (drawings === null)
+    return <p class="wall-still">{isNothingSound() ? words().noPieces : words().take.working}</p>;
   const shown = drawings.filter(
     ({ part, routes }) =>
       (parts === null || parts.includes(part)) && (route === undefined || routes.includes(route)),

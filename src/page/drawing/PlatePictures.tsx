@@ -5,7 +5,7 @@ import { other } from '../keeping/beside.ts';
 import { download, fileNameOf } from '../keeping/files.ts';
 import { design, plate } from '../store.ts';
 import { sentenceOf, told } from '../words/sentences.ts';
-import { words } from '../words/words.ts';
+import { language, words } from '../words/words.ts';
 
 type Kind = 'contours' | 'curvature' | 'raking-light' | 'thickness' | 'section' | 'difference';
 
@@ -131,6 +131,7 @@ function wordsOf() {
     of: kind.value,
     plate: plate.value,
     state: 'finished',
+    language: language.value,
     ...(kind.value === 'contours' && { interval: intervalMm.value }),
     ...(kind.value === 'section' && { line: line.value }),
   };

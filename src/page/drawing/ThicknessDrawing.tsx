@@ -4,12 +4,13 @@ import { quickBench, viewBench } from '../bench/bench.ts';
 import { held, plate, touched } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { Grip } from './Grip.tsx';
+import { gripOfPlace } from './gripOfPlace.ts';
 import { isLifeSize } from './lifeSize.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { type SheetPlace, sheetPlace } from './sheetPlace.ts';
 import { standing } from './standing.ts';
 import { toneOf } from './tone.ts';
-import type { GripFineness } from './useGrip.ts';
+import { type GripFineness, type GripNumber, gripOfValue } from './useGrip.ts';
 import { useShown } from './useShown.ts';
 import { useSize } from './useSize.ts';
 
@@ -62,16 +63,21 @@ function Plan({ shown, place }: { readonly shown: ShownThickness; readonly place
         />
       </g>
       {!isNarrow &&
-        shown.places.filter(isClearOf(shown.zones)).map(({ at: [x, y], thicknessMm }) => (
-          <g key={`${x} ${y}`} class="thick-place">
-            <circle class="dot" cx={centreX + x * pxPerMm} cy={topY + y * pxPerMm} r="1.6" />
-            <text class="small" x={centreX + x * pxPerMm} y={topY + y * pxPerMm - 5} text-anchor="middle">
-              {print(thicknessMm, decimals)}
-            </text>
-          </g>
-        ))}
+        shown.places
+          .filter(isClearOf([...shown.zones, ...bothSides(shown.asked)]))
+          .map(({ at: [x, y], thicknessMm }) => (
+            <g key={`${x} ${y}`} class="thick-place">
+              <circle class="dot" cx={centreX + x * pxPerMm} cy={topY + y * pxPerMm} r="1.6" />
+              <text class="small" x={centreX + x * pxPerMm} y={topY + y * pxPerMm - 5} text-anchor="middle">
+                {print(thicknessMm, decimals)}
+              </text>
+            </g>
+          ))}
       {shown.zones.map((zone) => (
         <Zone key={zone.name} zone={zone} place={place} />
+      ))}
+      {shown.asked.map((one, index) => (
+        <Asked key={index} asked={one} index={index} place={place} shown={shown} />
       ))}
     </>
   );
@@ -80,7 +86,11 @@ function Plan({ shown, place }: { readonly shown: ShownThickness; readonly place
 /** mm about a handle and the number at its right where no other figure stands. */
 const CLEAR_MM = { left: 10, right: 30, up: 12 };
 
-function isClearOf(zones: readonly ShownZone[]) {
+function bothSides(asked: readonly ShownFigure[]): readonly Pick<ShownFigure, 'at'>[] {
+  return asked.flatMap(({ at: [x, y] }) => [{ at: [x, y] }, { at: [-x, y] }] as const);
+}
+
+function isClearOf(zones: readonly Pick<ShownZone, 'at'>[]) {
   return ({ at: [x, y] }: ShownFigure) =>
     zones.every(
       ({ at }) =>
@@ -97,10 +107,60 @@ const TWENTIETHS: GripFineness = { decimals: 2, step: 0.05 };
 /** One of the plate's few numbers at the place where it alone decides; under the hand it stands as a strip of wood. */
 function Zone({ zone, place }: { readonly zone: ShownZone; readonly place: SheetPlace }) {
   const name = zone.name as ValueName;
-  const mm = standing(name, zone.valueMm);
+  return (
+    <Strip
+      of={gripOfValue(name)}
+      label={`${words().groups.thicknesses}, ${nameOf(name)}`}
+      mm={standing(name, zone.valueMm)}
+      at={[place.centreX + zone.at[0] * place.pxPerMm, place.topY + zone.at[1] * place.pxPerMm]}
+    />
+  );
+}
+
+/** A thickness that is asked for at a single place: pulled like the others, with a ring where the other half has it too. */
+function Asked({
+  asked,
+  index,
+  place,
+  shown,
+}: {
+  readonly asked: ShownFigure;
+  readonly index: number;
+  readonly place: SheetPlace;
+  readonly shown: ShownThickness;
+}) {
+  const { centreX, topY, pxPerMm } = place;
+  const of = gripOfPlace(shown.plate, index);
+  const [xMm, yMm] = asked.at;
+  const y = topY + yMm * pxPerMm;
+  return (
+    <g>
+      <circle class="asked-ring" cx={centreX - xMm * pxPerMm} cy={y} r="4" />
+      <Strip
+        of={of}
+        label={words().askedPlaces.label(index + 1, print(Math.abs(xMm)), print(shown.lengthMm - yMm))}
+        mm={of.now(asked.thicknessMm)}
+        at={[centreX + xMm * pxPerMm, y]}
+      />
+    </g>
+  );
+}
+
+/** A thickness under the hand: a knob with its number, over a strip of wood as thick. */
+function Strip({
+  of,
+  label,
+  mm,
+  at: [x, y],
+}: {
+  readonly of: GripNumber;
+  readonly label: string;
+  readonly mm: number;
+  readonly at: readonly [xPx: number, yPx: number];
+}) {
+  const { name } = of;
   const started = useRef(mm);
   if (held.value === null) started.current = mm;
-  const [x, y] = [place.centreX + zone.at[0] * place.pxPerMm, place.topY + zone.at[1] * place.pxPerMm];
   const handY = y - (mm - started.current) * STRIP_PX_PER_MM;
   const isLit = touched.value === name;
   return (
@@ -119,7 +179,8 @@ function Zone({ zone, place }: { readonly zone: ShownZone; readonly place: Sheet
       </text>
       <Grip
         name={name}
-        label={`${words().groups.thicknesses}, ${nameOf(name)}`}
+        of={of}
+        label={label}
         value={mm}
         fineness={TWENTIETHS}
         places={[{ at: [x, handY], way: [0, -STRIP_PX_PER_MM] }]}

@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals';
+import { keepChoice, keptChoice } from '../keeping/choices.ts';
 
 /** CSS pixels of a millimetre by the standard's own reckoning: 96 to the inch. */
 export const CSS_PX_PER_MM = 96 / 25.4;
-const KEPT_AS = 'garland-px-per-mm';
 
 /** How many CSS pixels a millimetre of this screen has, as measured with a bank card; null before that. */
 export const screenPxPerMm = signal<number | null>(kept());
@@ -21,18 +21,10 @@ export function keepScreen(pxPerMm: number): void {
   screenPxPerMm.value = pxPerMm;
   isMeasuring.value = false;
   isLifeSize.value = true;
-  try {
-    localStorage.setItem(KEPT_AS, String(pxPerMm));
-  } catch {
-    // Where nothing can be kept the card is asked for again.
-  }
+  keepChoice('px-per-mm', String(pxPerMm));
 }
 
 function kept(): number | null {
-  try {
-    const value = Number(localStorage.getItem(KEPT_AS));
-    return value > 0 ? value : null;
-  } catch {
-    return null;
-  }
+  const value = Number(keptChoice('px-per-mm'));
+  return value > 0 ? value : null;
 }

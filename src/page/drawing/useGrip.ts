@@ -17,6 +17,24 @@ export interface GripFineness {
 export const TENTHS: GripFineness = { decimals: 1, step: 0.1 };
 export const HUNDREDTHS: GripFineness = { decimals: 2, step: 0.01 };
 
+/** A number that a hand can pull at: what it is touched by, where it stands now, the design with another in its place, and how that step is told. */
+export interface GripNumber {
+  readonly name: string;
+  readonly now: (shown: number) => number;
+  readonly to: (design: Design, wish: number) => Design;
+  readonly says: (wish: string) => string;
+}
+
+/** A value of the design, by its name. */
+export function gripOfValue(name: ValueName): GripNumber {
+  return {
+    name,
+    now: (shown) => standing(name, shown),
+    to: (before, wish) => overrule(before, name, wish),
+    says: (wish) => `${nameOf(name)} ${wish}`,
+  };
+}
+
 /** px the hand must go before a number is pulled and not only touched. */
 const PULL_PX = 2;
 const ARROWS: Readonly<Record<string, number>> = {
@@ -38,26 +56,29 @@ interface Pull {
  * nudged by the arrow keys. A touch alone, and a pull that is broken off, change nothing.
  */
 export function useGrip({
-  name,
+  of: { name, now, to: change, says: tell },
   value,
   fineness = TENTHS,
   isFixed = false,
 }: {
-  readonly name: ValueName;
-  /** As it stands now. */
+  readonly of: GripNumber;
+  /** As it is shown. */
   readonly value: number;
   readonly fineness?: GripFineness;
   /** It can be touched, not changed. */
   readonly isFixed?: boolean;
 }) {
   const pull = useRef<Pull | null>(null);
+  const made = useRef<{ readonly value: number; readonly as: Design } | null>(null);
   const to = (wish: number): Design | null => {
     const value = Number(wish.toFixed(fineness.decimals));
     // A hand that trembles within a step of its number changes nothing, and lets go what it holds.
-    if (held.value?.values[name]?.value === value) return held.value;
-    return design.value && overrule(design.value, name, value);
+    if (made.current?.value === value && made.current.as === held.value) return held.value;
+    const as = design.value && change(design.value, value);
+    made.current = as && { value, as };
+    return as;
   };
-  const says = (wish: number) => `${nameOf(name)} ${print(wish, fineness.decimals)}`;
+  const says = (wish: number) => tell(print(wish, fineness.decimals));
   const wishOf = (event: PointerEvent): number | null => {
     const one = pull.current;
     if (one === null) return null;
@@ -77,7 +98,7 @@ export function useGrip({
     if (arrow === undefined) return;
     event.preventDefault();
     // From the design as it stands, which may be ahead of what is drawn.
-    const wish = standing(name, value) + arrow * fineness.step * (event.shiftKey ? COARSE : 1);
+    const wish = now(value) + arrow * fineness.step * (event.shiftKey ? COARSE : 1);
     const after = isFixed ? null : to(wish);
     if (after) edit(says(wish), after);
   };

@@ -3,14 +3,14 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Checked, Design } from '../../core/index.ts';
 import { afterFrame } from '../bench/afterFrame.ts';
 import { newestOnly } from '../bench/bench.ts';
-import { design, held, heldFaults, REST_MS } from '../store.ts';
+import { design, held, heldFaults, REST_MS, sound } from '../store.ts';
 
 /** What is asked of a bench for a design. */
 export type Ask<Shown> = (design: Design) => Promise<Checked<Shown>>;
 
 /**
- * What a bench shows of the design, asked anew once it or `key` has changed; null until the first answer is there. An answer
- * that cannot be given leaves the last one in sight. `follow` answers roughly while a hand drags; where it rests it is asked in full.
+ * What a bench shows of the design, asked anew once it or `key` has changed; null until the first answer is there. Where the design
+ * cannot be derived it is shown as it last could; where it never could, null. `follow` answers roughly while a hand drags; where it rests it is asked in full.
  */
 export function useShown<Shown>(ask: Ask<Shown>, key: string, follow?: Ask<Shown>): Shown | null {
   return useShownOf(ask, key, follow)?.shown ?? null;
@@ -25,10 +25,16 @@ export function useShownOf<Shown>(
   const [shown, setShown] = useState<{ readonly shown: Shown; readonly of: Design } | null>(null);
   const [newest] = useState(() =>
     newestOnly(
-      (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
-      (answer, asked) => {
+      async (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => {
+        const answer = await asked.ask(asked.design);
+        const was = sound.peek();
+        if (answer.ok || held.peek() !== null || was === null || was === asked.design)
+          return { answer, of: asked.design };
+        return { answer: await asked.ask(was), of: was };
+      },
+      ({ answer, of }, asked) => {
         const isOld = held.value !== null && held.value !== asked.design;
-        if (answer.ok && !isOld) setShown({ shown: answer.value, of: asked.design });
+        if (answer.ok && !isOld) setShown({ shown: answer.value, of });
       },
     ),
   );

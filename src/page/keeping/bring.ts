@@ -4,12 +4,13 @@ import { slowBench } from '../bench/bench.ts';
 import { bringIn, stop } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
+import { takeHints } from './hints.ts';
 import { holdPhotographs, photographs, putPhotographsAway, table } from './tracing.ts';
 
 /** What could not be brought in, in sentences. */
 export const trouble = signal<readonly string[]>([]);
 
-/** Files that were dropped or chosen: a design is opened, tables and traces are drafted from together. */
+/** Files that were dropped or chosen: a design is opened, tables and traces are drafted from together, hints are laid to their photographs. */
 export async function bringFiles(files: readonly File[]): Promise<void> {
   trouble.value = [];
   const inputs: { readonly name: string; readonly json: unknown }[] = [];
@@ -28,10 +29,22 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
   }
   await holdPhotographs(pictures);
   trouble.value = said;
+  const hints = inputs.filter(({ json }) => formatOf(json) === 'garland-hints');
+  if (hints.length > 0 && photographs.value.length > 0) await takeHints(hints);
+  else if (hints.length > 0)
+    trouble.value = [...said, ...hints.map(({ name }) => words().bring.hintsAlone(name))];
+  const others = inputs.filter((one) => !hints.includes(one));
+  if (others.length > 0) await takeDocuments(others);
+}
+
+/** A design is opened; tables go with photographs in hand; tables and traces are drafted from. */
+async function takeDocuments(
+  inputs: readonly { readonly name: string; readonly json: unknown }[],
+): Promise<void> {
   const design = inputs.find(({ json }) => formatOf(json) === 'garland-design');
   if (design !== undefined) await openDesign(design.json);
   else if (photographs.value.length > 0 && inputs[0] && inputs.every(isTable)) table.value = inputs[0];
-  else if (inputs.length > 0) await draftFrom(inputs);
+  else await draftFrom(inputs);
 }
 
 /** A design that was saved. */

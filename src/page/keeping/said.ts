@@ -22,7 +22,7 @@ export interface Ruling {
   readonly fromMm: number;
   readonly toMm: number;
   readonly section: string;
-  readonly take: 'as-found' | 'other' | 'mean';
+  readonly take: 'as-found' | 'other' | 'mean' | 'outer';
 }
 
 /** Everything that a maker says of the photographs in hand: lengths as typed, empty where nothing is known. */
@@ -43,6 +43,8 @@ export interface Said {
   /** Widths across the ends of the corners. */
   readonly lowerCorner: string;
   readonly upperCorner: string;
+  /** Further lengths that a file of hints holds, each in the words of the command line. */
+  readonly alsoKnown: readonly string[];
   /** Which of several bodies; null while there is one, or nobody chose. */
   readonly body: number | null;
   readonly marks: readonly HandMark[];
@@ -66,6 +68,7 @@ export const NOTHING_SAID: Said = {
   lowerBoutTaken: 'edge',
   lowerCorner: '',
   upperCorner: '',
+  alsoKnown: [],
   body: null,
   marks: [],
   rulings: [],

@@ -1,13 +1,17 @@
-import type { Finding, RegisterEntry } from '../../core/index.ts';
-import { findings, whole } from '../store.ts';
+import type { Finding, RegisterEntry, ValueName } from '../../core/index.ts';
+import { design, faults, findings, whole } from '../store.ts';
 import { NumberRow } from './NumberRow.tsx';
 
-/** A group of numbers under a small heading; names that the instrument does not have are left out. */
+/**
+ * A group of numbers under a small heading; names that the instrument does not have are left out. Of a design that cannot be derived
+ * its own numbers are there all the same: one of them is to be mended.
+ */
 export function NumberList({ title, names }: { readonly title: string; readonly names: readonly string[] }) {
   const register = whole.value?.register ?? [];
   const byName = new Map(register.map((entry) => [entry.name, entry]));
   const entries = names.flatMap((name): readonly RegisterEntry[] => {
-    const entry = byName.get(name);
+    const given = design.value?.values[name as ValueName];
+    const entry = byName.get(name) ?? (given && faults.value.length > 0 ? { name, ...given } : undefined);
     return entry ? [entry] : [];
   });
   if (entries.length === 0) return null;

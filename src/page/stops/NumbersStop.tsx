@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { ArchDrawing } from '../drawing/ArchDrawing.tsx';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
-import { HandSays } from '../drawing/HandSays.tsx';
+import { DrawingSays } from '../drawing/DrawingSays.tsx';
 import { HolesDrawing } from '../drawing/HolesDrawing.tsx';
+import { OrOutline } from '../drawing/OutlineAlone.tsx';
 import { PieceWall } from '../drawing/PieceWall.tsx';
 import { SideDrawing } from '../drawing/SideDrawing.tsx';
 import { ThicknessDrawing } from '../drawing/ThicknessDrawing.tsx';
@@ -15,6 +16,8 @@ import { VALUES_OF_STOP } from '../way/stopNumbers.ts';
 import { type NUMBERED_STOPS, STOPS } from '../way/stops.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { nameOf, words } from '../words/words.ts';
+import { AskedPlaces } from './AskedPlaces.tsx';
+import { Contradiction } from './Contradiction.tsx';
 import { ProfileList } from './ProfileList.tsx';
 
 type NumberedStop = (typeof NUMBERED_STOPS)[number];
@@ -29,20 +32,11 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
   return (
     <>
       <main class="drawing">
-        {drawingOf(name)}
-        <HandSays />
+        {name === 'outline' || name === 'form' ? <BodyDrawing /> : <OrOutline>{drawingOf(name)}</OrOutline>}
+        <DrawingSays />
       </main>
       <Leaf question={said.questions[name]} lead={leadOf(name)} answers={answersOf(name)}>
-        {faults.value.length > 0 && (
-          <div class="trouble" role="alert">
-            <p>
-              <b>{said.fix}</b>
-            </p>
-            {faults.value.map((one) => (
-              <p key={one.code + one.at}>{sentenceOf(one)}</p>
-            ))}
-          </div>
-        )}
+        <Contradiction />
         {!isAll && <p class="unit-line">{said.millimetres}</p>}
         {isAll ? (
           <AllNumbers />
@@ -51,6 +45,7 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
             <NumberList key={title} title={said.groups[title]} names={names} />
           ))
         )}
+        {!isAll && name === 'thickness' && <AskedPlaces key={plate.value} />}
         {!isAll && name === 'arch' && <WhatTheLampShows />}
         {name === 'outline' && <FreeOfTrace />}
         {(name === 'arch' || name === 'head') && <ProfileList of={name} />}
@@ -65,8 +60,7 @@ export function NumbersStop({ name }: { readonly name: NumberedStop }) {
   );
 }
 
-function drawingOf(name: NumberedStop) {
-  if (name === 'outline' || name === 'form') return <BodyDrawing />;
+function drawingOf(name: Exclude<NumberedStop, 'outline' | 'form'>) {
   if (name === 'arch') return <ArchDrawing />;
   if (name === 'thickness') return <ThicknessDrawing />;
   if (name === 'soundHoles') return <HolesDrawing />;

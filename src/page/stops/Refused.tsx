@@ -1,3 +1,4 @@
+import { trouble } from '../keeping/bring.ts';
 import { photographs, seeingTrouble } from '../keeping/tracing.ts';
 import { words } from '../words/words.ts';
 import { HowToShoot } from './HowToShoot.tsx';
@@ -7,14 +8,20 @@ import { TroubleBox } from './TroubleBox.tsx';
 export function Refused() {
   const text = words().see;
   const faults = [...photographs.value.flatMap(({ trouble }) => trouble), ...seeingTrouble.value];
-  if (faults.length === 0) return null;
+  if (faults.length + trouble.value.length === 0) return null;
+  const isHints = faults.some(({ code }) => HINTS_CODES.test(code));
   const isPicture = faults.some(({ code }) => PICTURE_CODES.test(code));
   return (
     <>
       <TroubleBox faults={faults}>
-        <p>
-          <b>{text.refused}</b>
-        </p>
+        {trouble.value.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+        {faults.length > 0 && (
+          <p>
+            <b>{isHints ? text.hintsRefused : text.refused}</b>
+          </p>
+        )}
       </TroubleBox>
       {isPicture && (
         <details class="shoot-again" open>
@@ -26,5 +33,7 @@ export function Refused() {
   );
 }
 
+/** Faults of a file of hints. */
+const HINTS_CODES = /^(hints|file)\./;
 /** Faults that a better photograph mends. */
 const PICTURE_CODES = /^(sheet|camera|view|trace|picture|fit|axis)\./;

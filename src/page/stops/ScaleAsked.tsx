@@ -2,7 +2,7 @@ import { takeInHand } from '../keeping/marking.ts';
 import { SCALES } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { photographs } from '../keeping/tracing.ts';
-import { print, words } from '../words/words.ts';
+import { nameOf, print, words } from '../words/words.ts';
 import { Choice, Typed } from './Asked.tsx';
 
 /** What gives the scale: asked where no sheet was found, and for those who have another. */
@@ -118,6 +118,33 @@ export function KnownLengths() {
           choose={(way) => say(text.taken[way], { lowerBoutTaken: way })}
         />
       )}
+      <AlsoKnown />
+    </>
+  );
+}
+
+/** Further lengths that a file of hints brought along. */
+function AlsoKnown() {
+  const text = words().see;
+  const { alsoKnown } = said.value;
+  return (
+    <>
+      {alsoKnown.map((known) => {
+        const [name = '', length = ''] = known.split('=');
+        const says = text.says.known(nameOf(name), length);
+        return (
+          <div key={known} class="photograph-row">
+            <p class="row-name">{says}</p>
+            <button
+              type="button"
+              class="linked small"
+              onClick={() => say(text.without(says), { alsoKnown: alsoKnown.filter((one) => one !== known) })}
+            >
+              {text.takeAwayMark}
+            </button>
+          </div>
+        );
+      })}
     </>
   );
 }

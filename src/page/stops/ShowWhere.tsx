@@ -1,3 +1,6 @@
+import { useRef } from 'preact/hooks';
+import { bringFiles } from '../keeping/bring.ts';
+import { putHintsInFile } from '../keeping/hints.ts';
 import { dropMark, inHand, takeInHand } from '../keeping/marking.ts';
 import { MARK_KINDS } from '../keeping/said.ts';
 import { said } from '../keeping/saying.ts';
@@ -42,6 +45,7 @@ export function ShowWhere() {
           </div>
         )}
       </div>
+      <HintsFile />
       {marks.length > 0 && (
         <>
           <h2 class="group">{text.shown}</h2>
@@ -63,5 +67,36 @@ export function ShowWhere() {
         </>
       )}
     </section>
+  );
+}
+
+/** What was said and shown, from a file and into one: as the command line takes it. */
+function HintsFile() {
+  const text = words().see;
+  const field = useRef<HTMLInputElement>(null);
+  return (
+    <div class="begin">
+      <input
+        ref={field}
+        hidden
+        type="file"
+        accept=".json,application/json"
+        multiple
+        onChange={(event) => {
+          const files = [...(event.currentTarget.files ?? [])];
+          event.currentTarget.value = '';
+          void bringFiles(files);
+        }}
+      />
+      <div class="two-buttons">
+        <button type="button" class="pale" onClick={() => field.current?.click()}>
+          {text.takeHints}
+        </button>
+        <button type="button" class="pale" onClick={() => void putHintsInFile()}>
+          {text.putHints}
+        </button>
+      </div>
+      <p class="how-to">{text.hintsWhy}</p>
+    </div>
   );
 }

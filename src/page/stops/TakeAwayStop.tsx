@@ -2,17 +2,22 @@ import { useState } from 'preact/hooks';
 import { LANGUAGES, type Language, type MakeKind, type PiecePart } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
 import type { TakenPack } from '../bench/benchWork.ts';
+import { DrawingSays } from '../drawing/DrawingSays.tsx';
+import { isNothingSound, OutlineAlone } from '../drawing/OutlineAlone.tsx';
 import { PieceWall, useDrawings } from '../drawing/PieceWall.tsx';
 import { SheetsView } from '../drawing/SheetsView.tsx';
 import { useShown } from '../drawing/useShown.ts';
+import { keepChoice, keptOneOf } from '../keeping/choices.ts';
 import { download, fileNameOf } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, faults, takeAway } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { language, words } from '../words/words.ts';
+import { Contradiction } from './Contradiction.tsx';
 import { WhatWasChecked } from './WhatWasChecked.tsx';
 
 const PAPERS = ['A4', 'A3', 'Letter', 'Tabloid', 'A2'] as const;
+type Paper = (typeof PAPERS)[number];
 
 /** What leaves, and for which machine. */
 export function TakeAwayStop() {
@@ -22,9 +27,9 @@ export function TakeAwayStop() {
   const [kinds, setKinds] = useState<readonly MakeKind[]>(['print', 'laser']);
   const [near, setNear] = useState<MakeKind>('print');
   const [left, setLeft] = useState<readonly PiecePart[]>([]);
-  const [paper, setPaper] = useState<string>('A4');
+  const [paper, setPaper] = useState<Paper>(keptOneOf('pack-paper', PAPERS) ?? 'A4');
   const [bars, setBars] = useState('');
-  const [chosenLanguage, setLanguage] = useState<Language | null>(null);
+  const [chosenLanguage, setLanguage] = useState(keptOneOf('pack-language', LANGUAGES));
   // The pack speaks as the page does, unless it is asked to speak otherwise.
   const spokenIn = chosenLanguage ?? language.value;
   const [pack, setPack] = useState<TakenPack | null>(null);
@@ -39,6 +44,16 @@ export function TakeAwayStop() {
     async (asked) => makingBench().pages(asked, { paper, language: spokenIn, ...parts, ...printerBars }),
     [paper, bars, spokenIn, ...left].join(),
   );
+  const choosePaper = (chosen: Paper) => {
+    setPaper(chosen);
+    keepChoice('pack-paper', chosen);
+  };
+  // Asked to speak as the page does it goes on doing so, whatever the page speaks later.
+  const chooseLanguage = (chosen: Language) => {
+    const own = chosen === language.value ? null : chosen;
+    setLanguage(own);
+    keepChoice('pack-language', own);
+  };
   const toggle = (kind: MakeKind) =>
     setKinds(kinds.includes(kind) ? kinds.filter((one) => one !== kind) : [...kinds, kind]);
   const take = async (chosen: readonly MakeKind[]) => {
@@ -84,9 +99,12 @@ export function TakeAwayStop() {
     <>
       <main class="drawing scrolls">
         {pack && <WhatWasChecked pack={pack} />}
+        <DrawingSays isInFlow />
+        {isNothingSound() && <OutlineAlone />}
         {near === 'print' &&
+          !isNothingSound() &&
           (pages ? <SheetsView shown={pages} /> : <p class="wall-still">{sheets.drawing}</p>)}
-        {near === 'laser' && (
+        {near === 'laser' && !isNothingSound() && (
           <section class="sheets" aria-label={sheets.laserHead}>
             <header class="sheets-head">
               <h2>{sheets.laserHead}</h2>
@@ -116,6 +134,7 @@ export function TakeAwayStop() {
           { says: sheets.only(nearName), isOff, give: () => void take([near]) },
         ]}
       >
+        <Contradiction />
         {trouble.length > 0 && (
           <div class="trouble" role="alert">
             {trouble.map((sentence) => (
@@ -172,7 +191,7 @@ export function TakeAwayStop() {
         <div class="begin">
           <label class="field">
             {said.paper}
-            <select value={paper} onChange={(event) => setPaper(event.currentTarget.value)}>
+            <select value={paper} onChange={(event) => choosePaper(event.currentTarget.value as Paper)}>
               {PAPERS.map((name) => (
                 <option key={name}>{name}</option>
               ))}
@@ -180,7 +199,10 @@ export function TakeAwayStop() {
           </label>
           <label class="field">
             {said.language}
-            <select value={spokenIn} onChange={(event) => setLanguage(event.currentTarget.value as Language)}>
+            <select
+              value={spokenIn}
+              onChange={(event) => chooseLanguage(event.currentTarget.value as Language)}
+            >
               {LANGUAGES.map((name) => (
                 <option key={name} value={name}>
                   {said.languages[name]}

@@ -119,7 +119,8 @@ function RuledRow({ ruling }: { readonly ruling: Ruling }) {
 
 function placeOf({ side, section }: Pick<ShownWear, 'side' | 'section'>): string {
   const { sides, sections } = words().see;
-  return `${sides[side]}, ${sections[section] ?? section}`;
+  // A ruling that came from a file knows its heights alone.
+  return section === '' ? (sides[side] ?? side) : `${sides[side]}, ${sections[section] ?? section}`;
 }
 
 const WAYS = ['average', 'bass', 'treble', 'keep'] as const;

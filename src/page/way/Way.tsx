@@ -1,7 +1,7 @@
 import { saveDesign } from '../keeping/saveDesign.ts';
 import { canDoAgain, doAgain, takeBack, toTakeBack } from '../keeping/takingBack.ts';
 import { design, isInFile, keptAt, putInFile, savedAs, stop } from '../store.ts';
-import { language, print, words } from '../words/words.ts';
+import { language, print, speak, words } from '../words/words.ts';
 import { stateOf } from './stateOf.ts';
 import { STOPS, type Stop } from './stops.ts';
 
@@ -61,9 +61,7 @@ export function Way() {
           type="button"
           class="linked small"
           lang={language.value === 'en' ? 'de' : 'en'}
-          onClick={() => {
-            language.value = language.value === 'en' ? 'de' : 'en';
-          }}
+          onClick={() => speak(language.value === 'en' ? 'de' : 'en')}
         >
           {language.value === 'en' ? 'Deutsch' : 'English'}
         </button>

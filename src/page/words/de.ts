@@ -3,6 +3,7 @@ import { besideDe } from './besideDe.ts';
 import type { Words } from './en.ts';
 import { keptDe } from './keptDe.ts';
 import { picturesDe } from './picturesDe.ts';
+import { placesDe } from './placesDe.ts';
 import { profileDe } from './profileDe.ts';
 import { seeDe } from './seeDe.ts';
 import { sheetsDe } from './sheetsDe.ts';
@@ -222,9 +223,10 @@ export const de: Words = {
         says: 'Kein Blitz. Messen, wie hoch der Rand über dem Blatt steht.',
       },
     ],
-    notYet: 'Ein Foto liest bisher das Kommando: garland trace. Die Spur dann hier hereinholen.',
     unknown: (name) => `${name} gehört zu keiner Art von Datei, die hierher passt.`,
     needs: 'Ein Entwurf, eine Maßtabelle oder eine Spur, jeweils eine .json-Datei.',
+    hintsAlone: (name) =>
+      `${name} enthält Hinweise zu einem Foto. Erst das Foto hereinholen, oder beides zugleich.`,
     notJson: (name) => `${name} lässt sich nicht lesen: nicht ganz, oder kein JSON.`,
   },
   see: seeDe,
@@ -265,8 +267,14 @@ export const de: Words = {
   beside: besideDe,
   bench: stepsDe,
   pictures: picturesDe,
+  askedPlaces: placesDe,
   quiet: 'Farben',
   light: 'Tag',
   dark: 'Abend',
   showing: 'Gezeigt wird die letzte Zeichnung, die gelang.',
+  showingBody: 'Gezeigt wird, was sich zeichnen lässt.',
+  showingOutline: 'Nur der Umriss lässt sich zeigen.',
+  showingNothing: 'So lässt sich nichts zeichnen.',
+  outlineAlone: 'Der Umriss allein',
+  noPieces: 'Kein Teil lässt sich zeichnen, bevor die Zahlen zueinander passen.',
 };

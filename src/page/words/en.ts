@@ -2,6 +2,7 @@ import { besideEn } from './besideEn.ts';
 import { keptEn } from './keptEn.ts';
 import { namesEn } from './namesEn.ts';
 import { picturesEn } from './picturesEn.ts';
+import { placesEn } from './placesEn.ts';
 import { profileEn } from './profileEn.ts';
 import { seeEn } from './seeEn.ts';
 import { sheetsEn } from './sheetsEn.ts';
@@ -221,9 +222,10 @@ export const en = {
       },
       { name: 'Light from both sides', says: 'No flash. Measure how high the edge stands above the sheet.' },
     ],
-    notYet: 'A photograph is traced by the command line so far: garland trace, then bring the trace in here.',
     unknown: (name: string) => `${name} is none of the files that belong here.`,
     needs: 'A design, a table of measurements or a trace, each a .json file.',
+    hintsAlone: (name: string) =>
+      `${name} holds hints for a photograph. Bring the photograph in first, or both at once.`,
     notJson: (name: string) => `${name} cannot be read: it is not whole, or no JSON at all.`,
   },
   see: seeEn,
@@ -264,10 +266,16 @@ export const en = {
   beside: besideEn,
   bench: stepsEn,
   pictures: picturesEn,
+  askedPlaces: placesEn,
   quiet: 'Colours',
   light: 'day',
   dark: 'evening',
   showing: 'Showing the last drawing that worked.',
+  showingBody: 'Showing as much as can be drawn.',
+  showingOutline: 'Only the outline can be shown.',
+  showingNothing: 'Nothing can be drawn as it stands.',
+  outlineAlone: 'The outline alone',
+  noPieces: 'No piece can be drawn before the numbers agree.',
 };
 
 export type Words = typeof en;

@@ -116,6 +116,7 @@ export const seeDe: typeof seeEn = {
   takeMean: 'Zwischen beiden',
   putItBack: 'Doch zurückgeben',
   ruled: {
+    outer: 'folgt dem, was am weitesten vorsteht',
     'as-found': 'abgespielt gelassen',
     other: 'wie die andere Seite',
     mean: 'zwischen beiden Seiten',
@@ -199,6 +200,11 @@ export const seeDe: typeof seeEn = {
     `Nummer ${number}${face === null ? '' : face === 'top' ? ', die Decke' : ', der Boden'}`,
   shootAgain: 'Wie man es aufnimmt, damit es zu lesen ist',
   refused: 'Das ließ sich nicht abnehmen',
+  takeHints: 'Hinweise aus einer Datei',
+  putHints: 'In eine Datei legen',
+  hintsWhy:
+    'Hinweise sind, was im Bild gezeigt wurde, welche Seite oben liegt, gemessene Längen und Breiten und was entschieden wurde. Es ist die Datei, die garland trace --hints nimmt.',
+  hintsRefused: 'Diese Hinweise lassen sich so nicht übernehmen',
   says: {
     bars: (text) => `Messbalken ${text}`,
     height: (text) => `Randhöhe ${text}`,
@@ -211,5 +217,6 @@ export const seeDe: typeof seeEn = {
     body: (number) => `Nummer ${number} ist gemeint`,
     ruling: (place) => `entschieden: ${place}`,
     halves: (way) => way,
+    hints: (file) => `Hinweise aus ${file}`,
   },
 };

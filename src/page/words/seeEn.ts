@@ -111,6 +111,7 @@ export const seeEn = {
   takeMean: 'Between the two',
   putItBack: 'Put it back after all',
   ruled: {
+    outer: 'follows what stands out furthest',
     'as-found': 'left as worn',
     other: 'as the other side is',
     mean: 'between the two sides',
@@ -194,6 +195,11 @@ export const seeEn = {
     `number ${number}${face === null ? '' : face === 'top' ? ', its top' : ', its back'}`,
   shootAgain: 'How to photograph it so that it can be read',
   refused: 'This could not be traced',
+  takeHints: 'Take hints from a file',
+  putHints: 'Put them in a file',
+  hintsWhy:
+    'Hints are what was shown in the picture, the side that lies up, measured lengths and widths, and what was ruled. The file is the one that garland trace --hints takes.',
+  hintsRefused: 'These hints cannot be taken as they are',
   says: {
     bars: (text: string) => `check bar ${text}`,
     height: (text: string) => `edge height ${text}`,
@@ -206,5 +212,6 @@ export const seeEn = {
     body: (number: number) => `number ${number} is meant`,
     ruling: (place: string) => `ruled: ${place}`,
     halves: (way: string) => way,
+    hints: (file: string) => `hints from ${file}`,
   },
 };

@@ -1,11 +1,20 @@
 import { signal } from '@preact/signals';
-import { germanNameOf, type Language, VALUES, type ValueName } from '../../core/index.ts';
+import { germanNameOf, LANGUAGES, type Language, VALUES, type ValueName } from '../../core/index.ts';
+import { keepChoice, keptOneOf } from '../keeping/choices.ts';
 import { de } from './de.ts';
 import { en, type Words } from './en.ts';
 
 const CATALOGUES: Readonly<Record<Language, Words>> = { en, de };
 
-export const language = signal<Language>(navigator.language.startsWith('de') ? 'de' : 'en');
+export const language = signal<Language>(
+  keptOneOf('language', LANGUAGES) ?? (navigator.language.startsWith('de') ? 'de' : 'en'),
+);
+
+/** The page speaks another language from now on, here and the next time. */
+export function speak(next: Language): void {
+  language.value = next;
+  keepChoice('language', next);
+}
 
 /** The words of the language that the page speaks now. */
 export function words(): Words {

@@ -10,7 +10,9 @@ import { headSentences } from './headSentences.ts';
 import { neckNotes } from './neckNotes.ts';
 import { neckSentences } from './neckSentences.ts';
 import { outlineSentences } from './outlineSentences.ts';
+import { packWords } from './packWords.ts';
 import { photographSentences } from './photographSentences.ts';
+import { pictureWords } from './pictureWords.ts';
 import { pieceTitles } from './pieceTitles.ts';
 import { plateNotes } from './plateNotes.ts';
 import { plateSentences } from './plateSentences.ts';
@@ -43,4 +45,6 @@ export const catalogues = {
   drawnLettering,
   printedWords,
   solidWords,
+  packWords,
+  pictureWords,
 } as const;

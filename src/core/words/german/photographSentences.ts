@@ -159,6 +159,26 @@ export const photographSentences: Catalogue = {
     'Miss vom Blatt bis zur Mitte des Rands der Platte, die zur Kamera zeigt; oder stell eine Höhenkarte auf gleiche Höhe; oder mach ein zweites, um 10° bis 20° gekipptes Foto',
   'not the photograph that the record was made with': 'nicht das Foto, mit dem der Eintrag entstand',
   'the same file, where the same result is wanted': 'dieselbe Datei, wenn dasselbe Ergebnis gewünscht ist',
+  'two numbers: across and down, px': 'zwei Zahlen: quer und abwärts, px',
+  'a list of places, each two numbers: across and down, px':
+    'eine Liste von Stellen, jede zwei Zahlen: quer und abwärts, px',
+  'two points or more': 'zwei Punkte oder mehr',
+  'three corners or more': 'drei Ecken oder mehr',
+  'a list of lines, each a list of places': 'eine Liste von Linien, jede eine Liste von Stellen',
+  'hints for "{}", which is not among the photographs': 'Hinweise zu „{}“, das nicht unter den Fotos ist',
+  'the name of one of the photographs that are traced': 'den Namen eines der Fotos, die gelesen werden',
+  'correct the name in the hints, or trace that photograph too':
+    'berichtige den Namen in den Hinweisen oder lies auch jenes Foto',
+  'hints that do not say which of the photographs they are for':
+    'Hinweise, die nicht sagen, zu welchem der Fotos sie gehören',
+  'the name of one of them': 'den Namen eines davon',
+  'add "photograph" with its file name to the hints':
+    'füge den Hinweisen „photograph“ mit dem Dateinamen hinzu',
+  'two files of hints that say otherwise of the same instrument ({})':
+    'zwei Dateien mit Hinweisen, die vom selben Instrument Verschiedenes sagen ({})',
+  'the same in both, or said in one of them only': 'dasselbe in beiden, oder nur in einer davon gesagt',
+  'see which is right, and take it out of the other':
+    'sieh nach, was stimmt, und nimm es aus der anderen heraus',
   'give that file, or look whether the recorded hints still lie where they should':
     'Gib diese Datei oder sieh nach, ob die eingetragenen Hinweise noch liegen, wo sie sollen',
   'straight or over-arch for the body length': 'straight oder over-arch für die Korpuslänge',

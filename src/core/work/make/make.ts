@@ -65,7 +65,7 @@ export async function make(
       { path: 'manifest.json', bytes: bytesOf(manifest.value) },
     ],
     manifestText: manifest.value,
-    summary: packSummary(instrument.value, drawings, parts.length),
+    summary: packSummary(instrument.value, drawings, parts.length, options.language),
     counts: {
       pieces: drawings.length,
       contours: drawings.reduce((sum, drawing) => sum + closedContours(drawing), 0),

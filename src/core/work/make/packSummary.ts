@@ -1,6 +1,7 @@
 import type { Drawing } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
-import { originText } from '../../quantity/index.ts';
+import { type Language, speechOf } from '../../words/index.ts';
+import { originWords } from './originWords.ts';
 
 /** The lengths that a maker looks for first. */
 const KEY_VALUES = [
@@ -16,6 +17,21 @@ const KEY_VALUES = [
   'archHeightBack',
   'archHeightTop',
 ] as const;
+
+/** What they are called in German, where both plates stand in one list. */
+const GERMAN_KEYS: Readonly<Record<(typeof KEY_VALUES)[number], string>> = {
+  bodyLength: 'Korpuslänge',
+  upperBout: 'Oberbügel',
+  waist: 'Mittelbügel',
+  lowerBout: 'Unterbügel',
+  stop: 'Korpusmensur',
+  ribHeightNeck: 'Zargenhöhe am Hals',
+  ribHeightTail: 'Zargenhöhe unten',
+  overhang: 'Randüberstand',
+  ribThickness: 'Zargenstärke',
+  archHeightBack: 'Wölbungshöhe, Boden',
+  archHeightTop: 'Wölbungshöhe, Decke',
+};
 
 const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   form: ['form sheet', 'form sheets'],
@@ -34,25 +50,41 @@ const PARTS: Readonly<Record<Drawing['part'], readonly [string, string]>> = {
   setup: ['set-up gauge', 'set-up gauges'],
 };
 
-/** What a pack holds and its key lengths with their origin, line by line. */
+/** What a pack holds and its key lengths with their origin, line by line, in a language. */
 export function packSummary(
   { design, plan }: Instrument,
   drawings: readonly Drawing[],
   fileCount: number,
+  language: Language = 'en',
 ): readonly string[] {
+  const { tell } = speechOf(language, [design.name]);
+  const figure = (value: number, decimals?: number): string => {
+    const text = decimals === undefined ? String(value) : value.toFixed(decimals);
+    return language === 'de' ? text.replace('.', ',') : text;
+  };
+  const nameOf = (name: (typeof KEY_VALUES)[number]): string =>
+    language === 'en' ? name : GERMAN_KEYS[name];
+  const room = language === 'en' ? NAME_ROOM : GERMAN_ROOM;
   const counts = new Map<Drawing['part'], number>();
   for (const { part } of drawings) counts.set(part, (counts.get(part) ?? 0) + 1);
-  const drawn = [...counts].map(([part, count]) => `${count} ${PARTS[part][count === 1 ? 0 : 1]}`);
+  const drawn = [...counts].map(([part, count]) => `${count} ${tell(PARTS[part][count === 1 ? 0 : 1])}`);
+  const { lengthMm, widthMm, thicknessMm, clampHoles } = plan.form;
   return [
-    `${design.name} (${design.family})`,
+    `${design.name} (${tell(design.family)})`,
     ...KEY_VALUES.flatMap((name) => {
       const quantity = design.values[name];
       if (!quantity) return [];
-      const spread = quantity.plusMinus === undefined ? '      ' : ` ± ${quantity.plusMinus.toFixed(1)}`;
-      const length = quantity.value.toFixed(1).padStart(6);
-      return [`  ${name.padEnd(15)} ${length} mm${spread}  ${originText(quantity.origin)}`];
+      const spread = quantity.plusMinus === undefined ? '      ' : ` ± ${figure(quantity.plusMinus, 1)}`;
+      const length = figure(quantity.value, 1).padStart(6);
+      return [
+        `  ${nameOf(name).padEnd(room)} ${length} mm${spread}  ${originWords(quantity.origin, language)}`,
+      ];
     }),
-    `  form            ${plan.form.lengthMm.toFixed(1)} × ${plan.form.widthMm.toFixed(1)} × ${plan.form.thicknessMm} mm, ${plan.form.clampHoles.length} clamp holes`,
-    `  ${drawn.length > 0 ? `drawn: ${drawn.join(', ')}; ` : ''}${fileCount} files`,
+    `  ${(language === 'en' ? 'form' : 'Form').padEnd(room)} ${figure(lengthMm, 1)} × ${figure(widthMm, 1)} × ${figure(thicknessMm)} mm, ${clampHoles.length} ${tell('clamp holes')}`,
+    `  ${drawn.length > 0 ? `${tell('drawn')}: ${drawn.join(', ')}; ` : ''}${fileCount} ${tell('files')}`,
   ];
 }
+
+/** Columns that names have. */
+const NAME_ROOM = 15;
+const GERMAN_ROOM = 20;

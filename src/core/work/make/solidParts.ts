@@ -9,7 +9,7 @@ import {
 } from '../../files/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
 import { instrumentSolids, meshBox, type NamedSolid } from '../../solid/index.ts';
-import type { Language } from '../../words/index.ts';
+import { type Language, speechOf } from '../../words/index.ts';
 import { solidsReadme } from './solidsReadme.ts';
 
 /** The files of a pack's solids, and what is missing of them. */
@@ -25,16 +25,17 @@ export interface SolidParts {
 export function solidParts(instrument: Instrument, language: Language = 'en'): Checked<SolidParts> {
   const solids = instrumentSolids(instrument);
   if (!solids.ok) return solids;
+  const { tell } = speechOf(language);
   const files = solids.value.flatMap((solid): readonly PackFile[] => {
     const { name, title, mesh } = solid;
     const { min, max } = meshBox(mesh);
     const size = (axis: number): number => (max[axis] as number) - (min[axis] as number);
     const shared = { kind: 'solid', parts: [name], sizeMm: [size(0), size(1), size(2)] } as const;
-    const words = `${instrument.plan.name}: ${title}`;
+    const words = `${instrument.plan.name}: ${tell(title)}`;
     const step = stepOf(solid, words);
     return [
       { ...shared, path: `solid/${name}.stl`, bytes: writeStl(words, mesh) },
-      { ...shared, path: `solid/${name}.3mf`, bytes: write3mf(words, mesh) },
+      { ...shared, path: `solid/${name}.3mf`, bytes: write3mf(words, mesh, language) },
       ...(step === null
         ? []
         : [{ ...shared, path: `solid/${name}.step`, bytes: new TextEncoder().encode(step) }]),

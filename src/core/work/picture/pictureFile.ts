@@ -2,6 +2,7 @@ import { accept, type Checked, type Finding, refuse } from '../../base/index.ts'
 import { layoutPages } from '../../drawing/index.ts';
 import { writePdf, writePictureSvg, writeSheetPdf, writeSheetSvg } from '../../files/index.ts';
 import type { Raster } from '../../judging/index.ts';
+import { speechOf } from '../../words/index.ts';
 import { type PictureRequest, pictureNameFaults } from './pictureRequest.ts';
 import type { PlatePicture } from './platePicture.ts';
 
@@ -46,10 +47,10 @@ async function svgOf({ sheet, drawing }: PlatePicture, { pngOf }: PictureTools):
 
 async function printed(
   { sheet, drawing }: PlatePicture,
-  { paper }: PictureRequest,
+  { paper, language }: PictureRequest,
 ): Promise<Checked<PictureFile>> {
   if (drawing !== undefined) {
-    const pages = layoutPages([drawing], { paper, title: drawing.title });
+    const pages = layoutPages([drawing], { paper, title: drawing.title, say: speechOf(language).tell });
     return pages.ok ? accept({ bytes: await writePdf(pages.value), findings: pages.value.findings }) : pages;
   }
   return sheet === undefined

@@ -2,6 +2,7 @@ import { accept, type Checked, type Fault, type Point, point, refuse } from '../
 import { isPaperName, PAPERS, type PaperName } from '../../drawing/index.ts';
 import type { EdgeState, Plate } from '../../instrument/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { LANGUAGES, type Language } from '../../words/index.ts';
 import { namedOption } from '../namedOption.ts';
 
 /** What a picture can show of a plate. */
@@ -26,6 +27,8 @@ export interface PictureRequest {
   /** For pictures that print as pages. */
   readonly paper: PaperName;
   readonly pixelsPerMm: number;
+  /** What stands on it. */
+  readonly language: Language;
 }
 
 /** Options as typed. */
@@ -40,6 +43,7 @@ export interface PictureWords {
   readonly paper?: string;
   readonly pixels?: string;
   readonly out: string;
+  readonly language?: string;
 }
 
 const PAPER_NAMES: readonly PaperName[] = Object.keys(PAPERS).filter(isPaperName);
@@ -67,14 +71,25 @@ export function parsePicture(words: PictureWords): Checked<PictureRequest> {
   const lamp = lampOf(words.lamp ?? USUAL_LAMP);
   const line = words.line === undefined ? accept(undefined) : lineOf(words.line);
   const pixels = pixelsOf(words.pixels);
+  const language = namedOption('option.unknown', '--language', words.language ?? 'en', LANGUAGES);
   const early = kind.ok ? misplaced(kind.value, words) : [];
-  const faults = [kind, plate, state, paper, interval, lamp, line, pixels].flatMap((one) =>
+  const faults = [kind, plate, state, paper, interval, lamp, line, pixels, language].flatMap((one) =>
     one.ok ? [] : one.faults,
   );
   faults.push(...early, ...pictureNameFaults(words.out));
   if (
     faults.length > 0 ||
-    !(kind.ok && plate.ok && state.ok && paper.ok && interval.ok && lamp.ok && line.ok && pixels.ok)
+    !(
+      kind.ok &&
+      plate.ok &&
+      state.ok &&
+      paper.ok &&
+      interval.ok &&
+      lamp.ok &&
+      line.ok &&
+      pixels.ok &&
+      language.ok
+    )
   )
     return refuse(...faults);
   return accept({
@@ -86,6 +101,7 @@ export function parsePicture(words: PictureWords): Checked<PictureRequest> {
     lamp: lamp.value,
     ...(line.value && { line: line.value }),
     pixelsPerMm: pixels.value,
+    language: language.value,
   });
 }
 

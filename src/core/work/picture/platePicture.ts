@@ -1,7 +1,7 @@
 import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
 import { outlineChain } from '../../curve/index.ts';
 import type { Design } from '../../design/index.ts';
-import type { Drawing } from '../../drawing/index.ts';
+import { type Drawing, spokenDrawing } from '../../drawing/index.ts';
 import { deriveInstrument, type Instrument, plateField } from '../../instrument/index.ts';
 import {
   compareDesigns,
@@ -13,10 +13,12 @@ import {
   type PictureSheet,
   rakingLight,
   sectionDrawing,
+  spokenSheet,
   thicknessDrawing,
   thicknessPicture,
   thicknessPlan,
 } from '../../judging/index.ts';
+import { speechOf } from '../../words/index.ts';
 import type { PictureRequest } from './pictureRequest.ts';
 
 /** A picture of a plate: to look at, to print on pages where it is a drawing at true size, and in words. */
@@ -34,7 +36,17 @@ export interface PlatePicture {
 export function platePicture(design: Design, request: PictureRequest, other?: Design): Checked<PlatePicture> {
   const derived = deriveInstrument(design);
   if (!derived.ok) return derived;
-  return pictureOf(derived.value, request, other);
+  const picture = pictureOf(derived.value, request, other);
+  if (!picture.ok || request.language === 'en') return picture;
+  const names = [design.name, ...(other ? [other.name] : [])];
+  const speech = speechOf(request.language, names);
+  const { sheet, drawing, says, findings } = picture.value;
+  return accept({
+    ...(sheet && { sheet: spokenSheet(sheet, speech) }),
+    ...(drawing && { drawing: spokenDrawing(drawing, speech) }),
+    says: says.map(speech.tell),
+    findings,
+  });
 }
 
 function pictureOf(

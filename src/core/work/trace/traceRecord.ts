@@ -23,12 +23,7 @@ export function recordOf(request: TraceRequest): TraceRecord {
     ...(sheetBarMm && { sheetBar: { x: sheetBarMm.xMm, y: sheetBarMm.yMm } }),
     ...(scan && { scan }),
     ...(known.length > 0 && {
-      known: known.map(({ name, mm, plusMinusMm, taken }) => ({
-        name,
-        value: mm,
-        ...(plusMinusMm !== undefined && { plusMinus: plusMinusMm }),
-        ...(taken && { taken }),
-      })),
+      known: known.map(knownToRecord),
     }),
     ...(body !== undefined && { body }),
     ...(meant && { meant }),
@@ -57,18 +52,33 @@ export function requestOf(
         },
       }),
       ...(scan && { scan }),
-      known: (known ?? []).map(
-        ({ name, value, plusMinus, taken }): KnownLength => ({
-          name,
-          mm: value,
-          ...(plusMinus !== undefined && { plusMinusMm: plusMinus }),
-          ...(taken && { taken }),
-        }),
-      ),
+      known: (known ?? []).map(knownOfRecord),
       ...(body !== undefined && { body }),
       ...(meant && { meant }),
     },
     findings: otherPictures(record, photographs),
+  };
+}
+
+type RecordedLength = NonNullable<TraceRecord['known']>[number];
+
+/** A known length as it is written down. */
+export function knownToRecord({ name, mm, plusMinusMm, taken }: KnownLength): RecordedLength {
+  return {
+    name,
+    value: mm,
+    ...(plusMinusMm !== undefined && { plusMinus: plusMinusMm }),
+    ...(taken && { taken }),
+  };
+}
+
+/** The same the other way. */
+export function knownOfRecord({ name, value, plusMinus, taken }: RecordedLength): KnownLength {
+  return {
+    name,
+    mm: value,
+    ...(plusMinus !== undefined && { plusMinusMm: plusMinus }),
+    ...(taken && { taken }),
   };
 }
 
