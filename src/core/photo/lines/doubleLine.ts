@@ -5,13 +5,17 @@ const LINE_HALF_MM = 0.14;
 /** mm beyond the middle of a dark line where the wood beside it begins, and how wide it is looked at. */
 const WOOD_FROM_MM = 0.36;
 const WOOD_WIDE_MM = 0.45;
-/** How much a light strip between the dark lines adds: it tells purfling from one broad dark line. */
+/**
+ * How much a light strip between the dark lines adds, no lighter than the wood is counted: it tells purfling from one broad
+ * dark line, and under dark varnish or a glare, where black hardly stands out from the wood, it is all that shows.
+ */
 const BETWEEN_SHARE = 0.5;
 const LEAST_LIGHT = 0.001;
 
 /**
  * How plainly two dark lines `widthMm` apart (middle to middle) lie about each sample, as a share of the light of the
- * wood beside them; same shape as the strips. Zero or less where only one line, or none, is darker than its surroundings.
+ * wood beside them; same shape as the strips. Where the wood is no lighter than the lines, as beside a glint, only a light
+ * strip between them can make up for it.
  */
 export function doubleLineResponse({ samples, stepMm, light }: EdgeStrips, widthMm: number): Float32Array {
   const rows = light.length / samples;
@@ -35,7 +39,7 @@ export function doubleLineResponse({ samples, stepMm, light }: EdgeStrips, width
       ];
       const wood = Math.min(inner, outer);
       const plain = wood - Math.max(inLine, outLine);
-      const strip = Math.max(0, Math.min(plain, mean(j - between, j + between) - (inLine + outLine) / 2));
+      const strip = Math.max(0, Math.min(wood, mean(j - between, j + between) - (inLine + outLine) / 2));
       out[row * samples + j] = (plain + BETWEEN_SHARE * strip) / Math.max(LEAST_LIGHT, wood);
     }
   }
