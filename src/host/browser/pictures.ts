@@ -2,7 +2,7 @@ import { accept, type Checked, type Picture, refuse } from '../../core/index.ts'
 import { focal35MmOf } from '../pictures/focalNote.ts';
 import { pictureHeader } from '../pictures/pictureHeader.ts';
 import { heicFaults, sizeFaults, unreadableFault } from '../pictures/pictureTrouble.ts';
-import { letGoOfPixels } from './letGoOfPixels.ts';
+import { letGoOfBuffer } from './letGoOfBuffer.ts';
 
 /**
  * A photograph that was dropped or chosen, upright as the camera noted it, in eight-bit sRGB, on white where it is
@@ -17,7 +17,7 @@ export async function decodePictureHere(bytes: Uint8Array, name: string): Promis
   if (size.length > 0) return refuse(...size);
   if (!header.isWhole) return refuse(unreadableFault(name, 'it ends too soon'));
   try {
-    const bitmap = await createImageBitmap(new Blob([Uint8Array.from(bytes)]), {
+    const bitmap = await createImageBitmap(new Blob([bytes as Uint8Array<ArrayBuffer>]), {
       imageOrientation: 'from-image',
     });
     const focal35Mm = header.exif && focal35MmOf(header.exif);
@@ -47,15 +47,14 @@ function rgbOf(bitmap: ImageBitmap): Uint8Array {
     pen.fillStyle = '#ffffff';
     pen.fillRect(0, 0, width, rows);
     pen.drawImage(bitmap, 0, top, width, rows, 0, 0, width, rows);
-    const pixels = pen.getImageData(0, 0, width, rows);
-    const { data } = pixels;
+    const { data } = pen.getImageData(0, 0, width, rows);
     let to = 3 * top * width;
     for (let from = 0; from < data.length; from += 4) {
       rgb[to++] = data[from] as number;
       rgb[to++] = data[from + 1] as number;
       rgb[to++] = data[from + 2] as number;
     }
-    letGoOfPixels(pixels);
+    letGoOfBuffer(data.buffer);
   }
   bitmap.close();
   canvas.width = 0;

@@ -14,11 +14,13 @@ import {
 } from '../../core/index.ts';
 import { decodePictureHere } from '../../host/browser/index.ts';
 import type { ProfileSaid } from '../keeping/profileSaid.ts';
-import type { PhotographFile } from './keptPictures.ts';
 
 /** What is asked of photographs of arches and heads. */
 export const profileWork = {
-  async readProfile({ name, bytes }: PhotographFile, said: ProfileSaid): Promise<Checked<ProfileOutcome>> {
+  async readProfile(
+    { name, bytes }: { readonly name: string; readonly bytes: Uint8Array },
+    said: ProfileSaid,
+  ): Promise<Checked<ProfileOutcome>> {
     const bars = parseSheetBar(given(said.sheetBar), given(said.height));
     const arch =
       said.of === 'scroll'

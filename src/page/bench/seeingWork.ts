@@ -1,5 +1,3 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
 import { transfer } from 'comlink';
 import {
   accept,
@@ -30,7 +28,14 @@ import {
 } from '../../core/index.ts';
 import { viewOfPicture } from '../../host/browser/index.ts';
 import type { Said } from '../keeping/said.ts';
-import { type KeptPicture, keepFew, keepOnly, type PhotographFile, pictureOf } from './keptPictures.ts';
+import {
+  fingerprintOf,
+  type KeptPicture,
+  keepFew,
+  keepOnly,
+  type PhotographFile,
+  pictureOf,
+} from './keptPictures.ts';
 import { hintsOfSaid, requestOfSaid } from './requestOfSaid.ts';
 
 /** What was found in photographs. */
@@ -57,7 +62,7 @@ const finder = markerFinder();
 
 /** What is asked of photographs. */
 export const seeingWork = {
-  fingerprint: (bytes: Uint8Array): string => bytesToHex(sha256(bytes)),
+  fingerprint: (file: PhotographFile): Promise<string> => fingerprintOf(file),
 
   /** The photograph small enough for a screen, as a file; null where it cannot be read. */
   async view(file: PhotographFile, longSidePx: number): Promise<Blob | null> {

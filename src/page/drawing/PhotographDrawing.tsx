@@ -36,7 +36,7 @@ export function PhotographDrawing({ shown }: { readonly shown: ShownTrace }) {
   useEffect(() => {
     const { widthPx, heightPx, rgba } = shown.picture;
     const pen = canvas.current?.getContext('2d');
-    if (pen) pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
+    if (pen) pen.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, widthPx, heightPx), 0, 0);
   }, [shown]);
   useEffect(() => liftGlass, []);
   const own = said.value.marks.filter(({ on }) => on === photograph.value?.name);

@@ -35,7 +35,7 @@ export function ShownGlass({
     const pen = canvas.current?.getContext('2d');
     if (!pen || picture === null) return;
     const { rgba, widthPx, heightPx } = picture;
-    pen.putImageData(new ImageData(new Uint8ClampedArray(rgba), widthPx, heightPx), 0, 0);
+    pen.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, widthPx, heightPx), 0, 0);
   }, [picture]);
   if (!at) return null;
   // Where the picture has not come yet it lies off by what the glass was moved.

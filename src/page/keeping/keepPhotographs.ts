@@ -13,19 +13,19 @@ import {
 /** ms that a hand must rest before what was said is put on the shelf. */
 const REST_MS = 400;
 
-const prints = new WeakMap<Uint8Array, Promise<string>>();
+const prints = new WeakMap<Blob, Promise<string>>();
 
-function printOf({ bytes }: HeldPhotograph): Promise<string> {
-  const known = prints.get(bytes) ?? seeingBench().fingerprint(bytes);
-  prints.set(bytes, known);
+function printOf({ name, file, address }: HeldPhotograph): Promise<string> {
+  const known = prints.get(file) ?? seeingBench().fingerprint({ name, file, address });
+  prints.set(file, known);
   return known;
 }
 
 async function keep(): Promise<void> {
   const held = photographs.value;
   const told = { said: said.value, steps: saidSteps.value, done: saidDone.value };
-  const all: { readonly name: string; readonly sha256: string; readonly bytes: Uint8Array }[] = [];
-  for (const one of held) all.push({ name: one.name, sha256: await printOf(one), bytes: one.bytes });
+  const all: { readonly name: string; readonly sha256: string; readonly file: Blob }[] = [];
+  for (const one of held) all.push({ name: one.name, sha256: await printOf(one), file: one.file });
   await keepTold(
     {
       ...told,
@@ -34,7 +34,10 @@ async function keep(): Promise<void> {
       isSettled: isSettled.value,
       touchedAt: Date.now(),
     },
-    all.map(({ sha256, bytes }) => ({ sha256, bytes })),
+    all.map(({ sha256, file }) => ({
+      sha256,
+      bytes: async () => new Uint8Array(await file.arrayBuffer()),
+    })),
   );
 }
 

@@ -39,12 +39,18 @@ export function idOf(prints: readonly string[]): string {
   return prints.join(' ');
 }
 
+/** A picture for the shelf; its bytes are asked for only where it does not lie there yet. */
+export interface ShelfPicture {
+  readonly sha256: string;
+  readonly bytes: Uint8Array | (() => Promise<Uint8Array>);
+}
+
 /** Puts what was said on the shelf with those of its pictures that are not there yet. */
-export async function keepTold(told: Told, pictures: readonly Shelf['pictures']['value'][]): Promise<void> {
+export async function keepTold(told: Told, pictures: readonly ShelfPicture[]): Promise<void> {
   const database = await shelf();
-  for (const picture of pictures)
-    if ((await database.getKey('pictures', picture.sha256)) === undefined)
-      await database.put('pictures', picture);
+  for (const { sha256, bytes } of pictures)
+    if ((await database.getKey('pictures', sha256)) === undefined)
+      await database.put('pictures', { sha256, bytes: typeof bytes === 'function' ? await bytes() : bytes });
   await database.put('told', told);
   await makeRoom(database);
 }

@@ -1,6 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import { proxy } from 'comlink';
 import { type Design, type Fault, type SheetInPhotograph, type TraceRecord } from '../../core/index.ts';
+import { letGoOfBuffer } from '../../host/browser/index.ts';
 import { makeRoomForPhotographs, newestOnly, seeingBench, slowBench } from '../bench/bench.ts';
 import type { PhotographFile } from '../bench/keptPictures.ts';
 import type { Seen } from '../bench/seeingWork.ts';
@@ -11,7 +12,6 @@ import { beginToSay, said, saidSteps } from './saying.ts';
 
 /** A photograph in the maker's hand. */
 export interface HeldPhotograph extends PhotographFile {
-  readonly address: string;
   /** The same made small enough for a screen; null where it cannot be. */
   readonly view: Promise<Blob | null>;
   /** What is to be seen of the printed sheet: undefined while nobody knows yet. */
@@ -47,11 +47,7 @@ export async function holdPhotographs(files: readonly File[]): Promise<void> {
   if (photographs.value.length === 0) makeRoomForPhotographs();
   const held: HeldPhotograph[] = [];
   for (const file of files) {
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    const view = seeingBench()
-      .view({ name: file.name, bytes }, VIEW_PX)
-      .catch(() => null);
-    held.push({ name: file.name, bytes, address: URL.createObjectURL(file), view, trouble: [] });
+    held.push(await takenInHand(file));
   }
   if (photographs.value.length === 0) {
     beginToSay({});
@@ -65,14 +61,33 @@ export async function holdPhotographs(files: readonly File[]): Promise<void> {
   for (const one of photographs.value.slice(-held.length)) void lookForSheet(one);
 }
 
+/** A photograph as it is now: what becomes of the file that was chosen changes nothing any more. */
+async function takenInHand(chosen: File): Promise<HeldPhotograph> {
+  const { name, type } = chosen;
+  const buffer = await chosen.arrayBuffer();
+  const file = new Blob([buffer], { type });
+  letGoOfBuffer(buffer);
+  const one: PhotographFile = { name, file, address: URL.createObjectURL(file) };
+  const view = seeingBench()
+    .view(one, VIEW_PX)
+    .catch(() => null);
+  return { ...one, view, trouble: [] };
+}
+
+/** What the bench is asked with. */
+function fileOf({ name, file, address }: HeldPhotograph): PhotographFile {
+  return { name, file, address };
+}
+
 /** Marks are kept by the name of their photograph: no two have the same. */
 function withOwnName(one: HeldPhotograph, place: number, all: readonly HeldPhotograph[]): HeldPhotograph {
   const isTaken = all.slice(0, place).some(({ name }) => name === one.name);
   return isTaken ? { ...one, name: one.name.replace(/(\.[^.]*)?$/, ` (${place + 1})$1`) } : one;
 }
 
-async function lookForSheet({ name, bytes, address }: HeldPhotograph): Promise<void> {
-  const answer = await seeingBench().sheetIn({ name, bytes });
+async function lookForSheet(held: HeldPhotograph): Promise<void> {
+  const { address } = held;
+  const answer = await seeingBench().sheetIn(fileOf(held));
   photographs.value = photographs.value.map((one) =>
     one.address !== address
       ? one
@@ -113,7 +128,7 @@ export function putPhotographsAway(): void {
 /** Looks for the edge with what was said. */
 export async function look(): Promise<void> {
   const held = photographs.value;
-  const [first, ...others] = held.map(({ name, bytes }) => ({ name, bytes }));
+  const [first, ...others] = held.map(fileOf);
   if (first === undefined || lookedAt.value !== null) return;
   const asked = said.value;
   lookedAt.value = 0;

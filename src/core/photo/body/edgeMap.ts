@@ -1,3 +1,4 @@
+import { Bug, letGo } from '../../base/index.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 
 /**
@@ -11,6 +12,8 @@ export interface EdgeMap {
   readonly gy: Float32Array;
   /** Makes sure that the gradient stands at the pixel (x, y), the next one to the right and the two below. */
   readonly look: (x: number, y: number) => void;
+  /** Nobody looks at it any more: its room is given back. */
+  readonly forget: () => void;
 }
 
 /** How much more a step in a or b counts, squared, than the same step in lightness: colour is less in shadow. */
@@ -27,13 +30,20 @@ export function edgeMapOf(lab: LabPicture, sigmaPx: number, masked?: Uint8Array)
   const gx = new Float32Array(widthPx * heightPx);
   const gy = new Float32Array(widthPx * heightPx);
   const room = tileRoom(gaussianKernel(sigmaPx));
+  let isForgotten = false;
   const look = (x: number, y: number): void => {
     const tile = (y >> TILE_BITS) * across + (x >> TILE_BITS);
     if (known[tile] === 1) return;
+    if (isForgotten) throw new Bug('an edge map is looked at after it was forgotten');
     known[tile] = 1;
     fillTile({ lab, masked, gx, gy }, (x >> TILE_BITS) * TILE_PX, (y >> TILE_BITS) * TILE_PX, room);
   };
-  return { widthPx, heightPx, gx, gy, look };
+  const forget = (): void => {
+    isForgotten = true;
+    known.fill(0);
+    letGo(gx, gy);
+  };
+  return { widthPx, heightPx, gx, gy, look, forget };
 }
 
 /** Makes the whole map. */

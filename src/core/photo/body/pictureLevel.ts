@@ -1,4 +1,3 @@
-import { letGo } from '../../base/index.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 import { labOf } from '../picture/labPicture.ts';
@@ -58,7 +57,7 @@ export function levelOf(
     },
     forgetBodies: () => {
       room.posterior.fill(0);
-      for (const { gx, gy } of edges.values()) letGo(gx, gy);
+      for (const map of edges.values()) map.forget();
       edges.clear();
     },
   };

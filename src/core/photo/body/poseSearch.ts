@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import { emptyTemplate, layTemplate, SHAPE_NUMBERS, TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import type { EdgeMap } from './edgeMap.ts';
 import { placeStations, STATION_STRIDE, stationsOfTemplate } from './templateStations.ts';
@@ -34,7 +35,9 @@ export function searchPoses(map: EdgeMap, lengths: LengthRange): readonly Pose[]
   for (let lengthPx = lengths.fromPx; lengthPx <= lengths.toPx * 1.001; lengthPx *= LENGTH_RATIO)
     for (let step = 0; step < ANGLES; step++)
       scanPlaces(bins, probeAt(lengthPx, (step * 2 * Math.PI) / ANGLES, bins), found);
-  return keepApart(found).map((pose) => refinePose(bins, pose));
+  const poses = keepApart(found).map((pose) => refinePose(bins, pose));
+  letGo(bins.strength);
+  return poses;
 }
 
 interface OrientedEdges {
@@ -68,7 +71,9 @@ function orientedEdges(map: EdgeMap): OrientedEdges {
       raw[low * planeSize + to] = edge * (1 - share);
       raw[((low + 1) % BINS) * planeSize + to] = edge * share;
     }
-  return { widthPx, heightPx, pad, stride, planeSize, strength: widen(raw, stride, planeSize) };
+  const strength = widen(raw, stride, planeSize);
+  letGo(raw);
+  return { widthPx, heightPx, pad, stride, planeSize, strength };
 }
 
 /** The largest value of every 3 × 3 neighbourhood, bin by bin. */
@@ -82,6 +87,7 @@ function widen(raw: Float32Array, stride: number, planeSize: number): Float32Arr
     for (let i = bin * planeSize + stride; i < end; i++)
       out[i] = Math.max(rows[i - stride] as number, rows[i] as number, rows[i + stride] as number);
   }
+  letGo(rows);
   return out;
 }
 

@@ -1,4 +1,4 @@
-import { type Box, type Point, point } from '../../base/index.ts';
+import { type Box, letGo, type Point, point } from '../../base/index.ts';
 import type { Picture } from '../picture/picture.ts';
 import { type View, type ViewMap, viewMap } from './view.ts';
 
@@ -34,6 +34,7 @@ export function rectify(picture: Picture, view: View, { mmPerPixel, box }: Recti
     for (let x = 0; x < widthPx; x += TILE_PX)
       fillTile(picture, rows, { x, y, wide: Math.min(TILE_PX, widthPx - x), high, widthPx }, rgb);
   }
+  letGo(ways.places, rows.x, rows.y);
   return { picture: { widthPx, heightPx, rgb }, mmPerPixel, origin };
 }
 

@@ -1,3 +1,5 @@
+import { letGo } from '../../base/index.ts';
+
 /** A table of how plainly a line shows: one row a place along the edge, one column an offset. */
 export interface LineEvidence {
   readonly rows: number;
@@ -50,6 +52,7 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
     [sum, next] = [next, sum];
   }
   if (rows > 0) walkBack(from, sum, columns, start, rows, chosen);
+  letGo(from);
   return chosen;
 }
 

@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import type { HoleFrame } from './holeFrame.ts';
 import { type HolePatch, PATCH } from './holePatch.ts';
 import { levelLoops } from './levelLoops.ts';
@@ -31,7 +32,9 @@ export function holeContours(
       const half = (woodAt(patch, x, y) + patch.darkLight) / 2;
       field[row * columns + column] = half - lightAt(at.x, at.y);
     }
-  return levelLoops(field, columns, rows)
+  const loops = levelLoops(field, columns, rows);
+  letGo(field);
+  return loops
     .map((loop) => loop.map(([u, v]): XY => [bounds.left + u * step, bounds.low + v * step]))
     .filter((loop) => areaOf(loop) > LEAST_LOOP && holdsHole(patch, loop));
 }

@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { HoleFrame } from './holeFrame.ts';
 import type { LightSampler } from './lightSampler.ts';
@@ -110,6 +111,7 @@ function woodLight(light: Float32Array, within: Uint8Array, { columns, rows }: S
   const reach = Math.round(WOOD_ROUND / PATCH.step);
   const first = meanRound(light, within, { columns, rows }, 2 * reach);
   const bright = within.map((here, i) => (here && light[i] > first[i] * 0.75 ? 1 : 0));
+  letGo(first);
   return meanRound(light, bright, { columns, rows }, reach);
 }
 
@@ -144,6 +146,7 @@ function meanRound(
       const count = box(counts);
       out[row * columns + column] = count > 0 ? box(sums) / count : all;
     }
+  letGo(sums, counts);
   return out;
 }
 

@@ -1,4 +1,4 @@
-import type { Finding, Point } from '../../base/index.ts';
+import { type Finding, letGo, type Point } from '../../base/index.ts';
 import type { EdgePoint, NamedStretch } from '../body/bodyTrace.ts';
 import { isCornerEnd, SECTION_WORDS } from '../body/templateStations.ts';
 import type { Picture } from '../picture/picture.ts';
@@ -62,7 +62,14 @@ export function tracePurfling(
     LEAST_DEPTH_MM - MARGIN_MM,
     most + CONTROL_AWAY_MM + MARGIN_MM,
   ]);
-  const search = { strips, edge, extra, spreadMm: options.depthSpreadMm ?? DEPTH_SPREAD_MM };
+  const spreadMm = options.depthSpreadMm ?? DEPTH_SPREAD_MM;
+  const found = purflingIn({ strips, edge, extra, spreadMm }, pxPerMm);
+  letGo(strips.light);
+  return found;
+}
+
+function purflingIn(search: Search, pxPerMm: number): PurflingTrace {
+  const { strips, edge } = search;
   const best = WIDTHS_MM.map((widthMm) => followWidth(search, widthMm)).reduce((a, b) =>
     b.plain > a.plain ? b : a,
   );
@@ -95,6 +102,7 @@ function followWidth(search: Search, widthMm: number): Followed {
   const response = doubleLineResponse(search.strips, widthMm);
   const line = followIn(search, response, 0);
   const none = followIn(search, response, CONTROL_AWAY_MM);
+  letGo(response);
   return { widthMm, ...line, plain: middleOf(line.response), elsewhere: middleOf(none.response) };
 }
 

@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import { fitEdgeProfile, type ProfileEdge } from './edgeProfileFit.ts';
 import { linearLightTable } from './linearPicture.ts';
 import type { Picture } from './picture.ts';
@@ -49,10 +50,12 @@ export function edgesAcrossCurve(
 ): readonly CurveEdge[] {
   const profiles = sampleProfiles(picture, curve, reach);
   const mean = new Float64Array(3 * profiles.samples);
-  return Array.from(curve.bend, (bend, i): CurveEdge => {
+  const edges = Array.from(curve.bend, (bend, i): CurveEdge => {
     averageProfile(profiles, curve, i, reach.averagedPx, mean);
     return { edge: edgeIn(mean, profiles, reach.nearPx, bend), inside: colourInside(mean, profiles) };
   });
+  letGo(profiles.values);
+  return edges;
 }
 
 /** Profiles of all places: red, green and blue one after the other. */

@@ -1,3 +1,4 @@
+import { letGo } from '../../base/index.ts';
 import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** A connected stretch of pixels darker than what lies round it: the first and last pixel of each of its runs. */
@@ -23,7 +24,9 @@ export interface PatchSize {
 export function darkPatches(picture: GrayPicture, windowPx: number, size: PatchSize): readonly DarkPatch[] {
   const runs = darkRuns(picture, windowPx);
   const first = joinedRuns(runs, picture.heightPx);
-  return patchesOf(runs, first, size);
+  const patches = patchesOf(runs, first, size);
+  letGo(runs.at);
+  return patches;
 }
 
 interface Runs {
@@ -80,6 +83,7 @@ function darkRuns({ widthPx, heightPx, data }: GrayPicture, windowPx: number): R
 function grown(runs: Int32Array, least: number): Int32Array<ArrayBuffer> {
   const larger = new Int32Array(2 * runs.length + least);
   larger.set(runs);
+  letGo(runs);
   return larger;
 }
 

@@ -9,5 +9,5 @@ export interface FoundMarker {
   readonly isMirrored?: boolean;
 }
 
-/** What finds square codes; the host brings one. */
+/** What finds square codes; the host brings one. It holds on to nothing of the picture, which is let go of afterwards. */
 export type MarkerFinder = (picture: GrayPicture) => readonly FoundMarker[];

@@ -1,4 +1,4 @@
-import { distanceBetween, point } from '../../base/index.ts';
+import { distanceBetween, letGo, point } from '../../base/index.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { FoundMarker, MarkerFinder } from './markerFinder.ts';
 import { shrunkGrayOf } from './shrunkGray.ts';
@@ -14,7 +14,9 @@ export function searchMarkers(picture: Picture, finder: MarkerFinder): readonly 
   const longSide = Math.max(picture.widthPx, picture.heightPx);
   let best: readonly FoundMarker[] = [];
   for (let times = Math.max(1, Math.round(longSide / SEARCH_SIZE_PX)); ; times = Math.ceil(times / 2)) {
-    const found = finder(shrunkGrayOf(picture, times)).map((marker) => enlargedMarker(marker, times));
+    const gray = shrunkGrayOf(picture, times);
+    const found = finder(gray).map((marker) => enlargedMarker(marker, times));
+    letGo(gray.data);
     if (found.length > best.length) best = found;
     if (times === 1 || (best.length >= ENOUGH_MARKERS && sizePx(best) >= LARGE_ENOUGH_PX * times))
       return best;

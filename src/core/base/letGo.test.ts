@@ -1,0 +1,30 @@
+import { afterEach, expect, test } from 'vitest';
+import { letGo } from './letGo.ts';
+
+const buffers = ArrayBuffer.prototype as { transfer?: unknown };
+const own = buffers.transfer;
+
+afterEach(() => {
+  if (own === undefined) delete buffers.transfer;
+  else buffers.transfer = own;
+});
+
+test('where the language has a way, buffers that are let go of have no bytes any more', () => {
+  buffers.transfer = function (this: ArrayBuffer) {
+    return structuredClone(this, { transfer: [this] });
+  };
+  const [plane, part] = [new Float32Array(1000), new Uint8Array(new ArrayBuffer(64), 8, 4)];
+  letGo(plane, part);
+  expect([plane.byteLength, plane.buffer.byteLength]).toEqual([0, 0]);
+  expect([part.byteLength, part.buffer.byteLength]).toEqual([0, 0]);
+  expect(plane[0]).toBeUndefined();
+  // What shares a buffer with what is gone, and what is gone already, is no trouble.
+  letGo(plane, new Float32Array(0));
+});
+
+test('where it has none, they are left to the collector', () => {
+  delete buffers.transfer;
+  const plane = new Float32Array(1000).fill(3);
+  letGo(plane);
+  expect(plane[999]).toBe(3);
+});
