@@ -1,4 +1,5 @@
 export type { BodyTrace, EdgePoint, NamedStretch, TraceHints } from './body/bodyTrace.ts';
+export { SECTION_WORDS } from './body/templateStations.ts';
 export { traceBody } from './body/traceBody.ts';
 export { type Camera, type Projection, projection, type SheetPlace } from './camera/camera.ts';
 export { cameraView } from './camera/cameraView.ts';

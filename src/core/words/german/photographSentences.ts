@@ -145,8 +145,8 @@ export const photographSentences: Catalogue = {
     'das Blatt auf jedem von mehreren Fotos: es fügt sie zusammen',
   'leave this photograph out, or trace it alone with a known length':
     'Lass dieses Foto weg oder nimm es allein mit einer bekannten Länge ab',
-  'in {} places the camera looks down on the ribs, and the plates cannot be told apart there':
-    'an {} Stellen sieht die Kamera auf die Zargen, und die Platten sind dort nicht zu unterscheiden',
+  'on neither side can the plates be told apart over {} places here; the outline follows the usual shape':
+    'auf keiner der beiden Seiten sind die Platten hier über {} Stellen zu unterscheiden; der Umriss folgt der üblichen Form',
   'an edge of the near plate that stands out from the ribs':
     'einen Rand der nahen Platte, der sich von den Zargen abhebt',
   'photograph again with the lens straight above the waist, from farther away':

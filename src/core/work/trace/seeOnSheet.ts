@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, type Keeper, type Point, point } from '../../base/index.ts';
+import { accept, type Checked, type Keeper, type Point, point } from '../../base/index.ts';
 import {
   boundsInScene,
   type CameraView,
@@ -26,6 +26,7 @@ import type { SeenBody } from './seenBody.ts';
 import { sheetNumberInScene } from './sheetNumber.ts';
 import type { TraceProgress } from './traceProgress.ts';
 import type { Photograph, TraceRequest } from './traceRequest.ts';
+import { untoldPlateFindings } from './untoldPlate.ts';
 
 /** mm of the scene kept round the sheets: a body may stand out over them. */
 const ROUND_THE_SHEETS_MM = 30;
@@ -102,7 +103,7 @@ export function seeOnSheet(
       onSheet: true,
       mmPerPixel,
       purfling: near.purfling ?? first,
-      findings: [...trace.value.findings, ...untoldFindings(near)],
+      findings: [...trace.value.findings, ...untoldPlateFindings(edge, near.edge)],
       viewFindings: seen.value.findings,
     };
   };
@@ -180,20 +181,3 @@ function overlook(rectified: Rectified, view: CameraView) {
   return (place: Point<'photo'>, normal: Point<'photo'>): number =>
     share * (normal.x * (under.x - place.x) + normal.y * (under.y - place.y));
 }
-
-function untoldFindings({ untold }: NearEdge): readonly Finding[] {
-  if (untold < LEAST_UNTOLD) return [];
-  return [
-    {
-      weight: 'caution',
-      code: 'trace.which-plate',
-      at: 'C bouts',
-      found: `in ${untold} places the camera looks down on the ribs, and the plates cannot be told apart there`,
-      need: 'an edge of the near plate that stands out from the ribs',
-      remedy: 'photograph again with the lens straight above the waist, from farther away',
-    },
-  ];
-}
-
-/** Fewer untold places than this are a speck or a shadow. */
-const LEAST_UNTOLD = 6;
