@@ -39,6 +39,19 @@ const KEPT_MARKS = `new Promise((tell, fail) => {
   };
 })`;
 
+/** What runs in the page: colours in the glass with how many pixels of the photograph they lie from its middle. */
+const GLASS_PIXELS = `(() => {
+  const glass = document.querySelector('.glass canvas');
+  const { data } = glass.getContext('2d').getImageData(0, 0, glass.width, glass.height);
+  const seen = [];
+  for (let dy = -10; dy <= 10; dy++)
+    for (let dx = -10; dx <= 10; dx++) {
+      const at = 4 * ((glass.height / 2 + 6 * dy) * glass.width + glass.width / 2 + 6 * dx);
+      seen.push([dx + 0.5 / 6, dy + 0.5 / 6, ...data.slice(at, at + 3)]);
+    }
+  return seen;
+})()`;
+
 interface Shown {
   readonly width: number;
   readonly height: number;
@@ -229,6 +242,27 @@ describe('bringing in', () => {
     const { request } = JSON.parse((await garland(chromium.folder(), ...words)).out);
     expect(documentText(design.value.design.outline.request ?? {})).toBe(documentText(request));
   }, 300_000);
+
+  test('the glass shows the photograph’s own pixels where the hand is, and no other', async () => {
+    await bring(PHOTOGRAPH);
+    await page.getByLabel('the edge runs here').check();
+    const layer = await middleOf('.hand-layer');
+    await page.mouse.click(layer.x + 110, layer.y - 60);
+    const [at] = await marksKept(1);
+    if (!at) throw new Error('no mark');
+    const upright = await sharp(PHOTOGRAPH).rotate().raw().toBuffer({ resolveWithObject: true });
+    const { width } = upright.info;
+    const off = async () => {
+      const seen = await page.evaluate<readonly (readonly number[])[]>(GLASS_PIXELS);
+      const away = seen.flatMap(([dx = 0, dy = 0, ...tones]) => {
+        const from = 3 * (Math.floor(at[1] + dy) * width + Math.floor(at[0] + dx));
+        return tones.map((tone, place) => Math.abs(tone - (upright.data[from + place] ?? Number.NaN)));
+      });
+      expect(away.length).toBe(3 * 21 * 21);
+      return away.reduce((sum, one) => sum + one, 0) / away.length;
+    };
+    await expect.poll(off, SOON).toBeLessThan(2);
+  });
 
   test('under the glass marks are put and pulled by fractions of a pixel, before the edge is found and after', async () => {
     await bring(PHOTOGRAPH);

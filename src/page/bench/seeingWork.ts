@@ -26,7 +26,7 @@ import {
   trace,
   traceOutcome,
 } from '../../core/index.ts';
-import { viewOfPicture } from '../../host/browser/index.ts';
+import { type PixelSquare, pixelsIn, viewOfPicture } from '../../host/browser/index.ts';
 import type { Said } from '../keeping/said.ts';
 import {
   fingerprintOf,
@@ -68,6 +68,14 @@ export const seeingWork = {
   async view(file: PhotographFile, longSidePx: number): Promise<Blob | null> {
     const read = await pictureOf(file);
     return read.ok ? viewOfPicture(read.value.picture, longSidePx) : null;
+  },
+
+  /** A square of a photograph in its own pixels, clear where the photograph ends; null where it cannot be read. */
+  async pixels(file: PhotographFile, square: PixelSquare): Promise<Uint8ClampedArray<ArrayBuffer> | null> {
+    const read = await pictureOf(file);
+    if (!read.ok) return null;
+    const rgba = pixelsIn(read.value.picture, square);
+    return transfer(rgba, [rgba.buffer]);
   },
 
   /** What a photograph shows of the printed sheet; null where there is none. */

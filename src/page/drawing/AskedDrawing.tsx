@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { aim, inHand, liftGlass, moveBarEnd, moveMark, putBar, putMark } from '../keeping/marking.ts';
 import { said } from '../keeping/saying.ts';
 import { photograph } from '../keeping/tracing.ts';
@@ -18,14 +18,12 @@ export function AskedDrawing() {
   const { ref, size } = useSize<HTMLDivElement>();
   const [pixels, setPixels] = useState<{ readonly width: number; readonly height: number } | null>(null);
   const [view, setView] = useState<string | null>(null);
-  // Never shown, so that it is decoded only under the glass.
-  const image = useRef<HTMLImageElement | null>(null);
   useEffect(() => {
     setPixels(null);
     setView(null);
     if (held === null) return liftGlass;
+    // Tells its size and is never shown, so that it is not decoded.
     const whole = new Image();
-    image.current = whole;
     let address: string | null = null;
     let isGone = false;
     const show = (small: Blob | null) => {
@@ -41,7 +39,6 @@ export function AskedDrawing() {
     whole.src = held.address;
     return () => {
       isGone = true;
-      image.current = null;
       if (address) URL.revokeObjectURL(address);
       liftGlass();
     };
@@ -82,7 +79,7 @@ export function AskedDrawing() {
       {sight && <HandLayer sight={sight} />}
       {sight && pixels && inHand.value !== null && aim.value && (
         <AskedGlass
-          image={image}
+          photograph={held}
           at={aim.value}
           isFar={aim.value[0] < pixels.width / 2 && aim.value[1] > pixels.height / 2}
           marks={[
