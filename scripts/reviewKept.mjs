@@ -12,7 +12,7 @@ const ALL_BYTES = 5_000_000;
 const SCREENS = {
   phone: 'Phone, 375 px, down to 2200 px',
   laptop: 'Laptop, 1280 × 800',
-  '4k': '4K, 3840 × 2160, halved',
+  '4k': '4K, 3840 × 2160 at 150 %, halved',
 };
 
 /** Puts the screenshots of a folder small beside the documents, with an index. */

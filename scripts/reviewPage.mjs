@@ -20,7 +20,8 @@ const isBringIn = process.argv.includes('--bring-in');
 const SCREENS = {
   phone: { viewport: { width: 375, height: 812 }, hasTouch: true, isMobile: true },
   laptop: { viewport: { width: 1280, height: 800 } },
-  '4k': { viewport: { width: 3840, height: 2160 } },
+  // 3840 × 2160, as systems show it by themselves.
+  '4k': { viewport: { width: 2560, height: 1440 }, deviceScaleFactor: 1.5 },
 };
 /** What is looked at: the evening has other colours, not another layout; German has longer words. */
 const LOOKS = [
@@ -43,11 +44,15 @@ for (const [screen, colorScheme, locale] of LOOKS.slice(0, isBringIn ? 2 : LOOKS
     await page.waitForTimeout(500);
     const file = [screen, colorScheme === 'dark' ? 'dark' : '', isGerman ? 'de' : '', name];
     const path = join(folder, `${file.filter(Boolean).join('-')}.png`);
-    const { width, height } = SCREENS[screen].viewport;
     if (screen !== 'phone') return page.screenshot({ path });
+    // As tall as what is on it: the answers stand at its foot as they do on a phone.
+    const { width, height } = SCREENS[screen].viewport;
     const tall = await page.evaluate('document.documentElement.scrollHeight');
-    const clip = { x: 0, y: 0, width, height: Math.min(TALL, Math.max(height, tall)) };
-    return page.screenshot({ path, fullPage: true, clip });
+    await page.evaluate('scrollTo(0, 0)');
+    await page.setViewportSize({ width, height: Math.min(TALL, Math.max(height, tall)) });
+    await page.waitForTimeout(900);
+    await page.screenshot({ path });
+    return page.setViewportSize({ width, height });
   };
   if (isBringIn) {
     await bringInViews(page, keep);
@@ -82,7 +87,10 @@ async function otherWays(page, keep) {
   await page.locator('.pictures img').waitFor({ timeout: 60_000 });
   await keep('arch-picture');
   await page.locator('.ways button').last().click();
-  await page.waitForTimeout(2500);
+  // At rest it is drawn finer than the screen.
+  const isFine =
+    '(({ width, clientWidth }) => width > 1.2 * clientWidth)(document.querySelector(".in-hand"))';
+  for (let look = 0; look < 60 && !(await page.evaluate(isFine)); look++) await page.waitForTimeout(500);
   await keep('arch-in-hand');
   await page.locator('.ways button').last().click();
 }

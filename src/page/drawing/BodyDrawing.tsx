@@ -90,13 +90,16 @@ function BodyLine({ kind, path, answersTo }: ShownBody['lines'][number]) {
   );
 }
 
+/** px from the way to the length of the body. */
+const LENGTH_CLEAR = 20;
+
 /** Stations on one common line from the lower end, and the whole length beside them. */
 function Heights({ shown: drawn, place }: { readonly shown: ShownBody; readonly place: SheetPlace }) {
   const shown = bodyInHand.value ?? drawn;
   const { centreX, topY, pxPerMm, isNarrow } = place;
   const y = (stationMm: number) => topY + (shown.lengthMm - stationMm) * pxPerMm;
   const left = centreX - (shown.widthMm / 2) * pxPerMm;
-  const lengthX = left - (isNarrow ? 46 : 140);
+  const lengthX = isNarrow ? left - 46 : Math.max(left - 140, LENGTH_CLEAR);
   const stationX = left - 80;
   const halfAt: Readonly<Record<string, number>> = Object.fromEntries(
     shown.widths.map(({ name, widthMm }) => [name, widthMm / 2]),
@@ -181,7 +184,7 @@ function Width({
         isBig
       />
       {isNarrow && (
-        <g class={`dimension ${toneOf(name)}`}>
+        <g class={`dimension aside ${toneOf(name)}`}>
           <path
             class="leader dotted"
             d={`M${centreX + half} ${y}H${centreX + (shown.widthMm / 2) * pxPerMm + 22}`}

@@ -134,6 +134,9 @@ function Spans({ shown, place }: { readonly shown: ShownHoles; readonly place: S
   );
 }
 
+/** px. Half of a number with an arrow at its side: closer, it stands over its line. */
+const NUMBER_HALF = 34;
+
 function mirrored([x, y]: readonly [number, number], centreX: number): readonly [number, number] {
   return [2 * centreX - x, y];
 }
@@ -150,12 +153,20 @@ function waysAbout(top: number, bottom: number, still: number, pxPerMm: number):
 function Eyes({ mm, y, place }: { readonly mm: number; readonly y: number; readonly place: SheetPlace }) {
   const { centreX, pxPerMm } = place;
   const half = (mm / 2) * pxPerMm;
+  const isTight = half < NUMBER_HALF;
   return (
     <g class="width">
+      {isTight && (
+        <g class={`dimension ${toneOf('upperEyesApart')}`}>
+          <text class="big" x={centreX} y={y - 9} text-anchor="middle">
+            {print(mm)}
+          </text>
+        </g>
+      )}
       <Dimension
         from={[centreX - half, y]}
         to={[centreX + half, y]}
-        text={print(mm)}
+        text={isTight ? '' : print(mm)}
         tone={toneOf('upperEyesApart')}
         isBig
       />

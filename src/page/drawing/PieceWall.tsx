@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import type { Language, ShownDrawing } from '../../core/index.ts';
 import { makingBench } from '../bench/bench.ts';
@@ -63,6 +64,21 @@ export function PieceWall({
 /** mm around a piece; px a millimetre has on the wall at most. */
 const MARGIN_MM = 3;
 const WALL_WIDTH = 760;
+/** px of a window on which pieces hang at the sizes below, and how much larger they hang at most on a large one. */
+const USUAL_WINDOW = { width: 1440, height: 900 };
+const MOST_ROOM = 2;
+/** How much larger pieces hang than on a usual window. */
+const room = signal(roomOf());
+globalThis.addEventListener?.('resize', () => {
+  room.value = roomOf();
+});
+
+function roomOf(): number {
+  const { innerWidth = 0, innerHeight = 0 } = globalThis;
+  const share = Math.min(innerWidth / USUAL_WINDOW.width, innerHeight / USUAL_WINDOW.height);
+  return Math.min(MOST_ROOM, Math.max(1, share));
+}
+
 /** At most: px a millimetre has, px across, px high. */
 const SIZES = {
   small: [1.25, WALL_WIDTH, 420],
@@ -82,7 +98,10 @@ function Piece({
   const { widthMm, heightMm, title, lines, lettering, notes, count } = drawing;
   const [wide, tall] = [widthMm + 2 * MARGIN_MM, heightMm + 2 * MARGIN_MM];
   const isNear = size === 'near';
-  const scale = Math.min(...SIZES[size].map((most, place) => most / ([1, wide, tall][place] as number)));
+  const more = room.value;
+  const scale = Math.min(
+    ...SIZES[size].map((most, place) => (most * more) / ([1, wide, tall][place] as number)),
+  );
   return (
     <figure class={isNear ? 'piece near' : 'piece'}>
       <button

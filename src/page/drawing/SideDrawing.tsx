@@ -19,6 +19,8 @@ const BESIDE = 28;
 /** px: narrower drawings have their angles below, where there is room for words. */
 const NARROW = 560;
 const WORDS = 26;
+/** px between two handles whose names stand towards each other. */
+const NAMES_APART = 270;
 
 /** The instrument from its bass side, with what hangs on the length of the strings; its templates hang below. */
 export function SideDrawing({ parts }: { readonly parts: readonly string[] }) {
@@ -73,6 +75,8 @@ function Side({
   const row = y(frame.topMm) - 26;
   const underBack = y(frame.bottomMm) + 34;
   const said = words();
+  const [raised, far] = [span('overstand'), span('projection')];
+  const isTight = isNarrow || !raised || !far || x(far.from[0]) - x(raised.from[0]) < NAMES_APART;
   return (
     <svg width={width} height={height} role="group" aria-label={said.questions.neck}>
       <g transform={`translate(${x(0)} ${y(0)}) scale(${scale})`}>
@@ -88,8 +92,8 @@ function Side({
       <Level one={span('stringLength')} at={at} y={overStrings} />
       <Level one={span('neckStop')} at={at} y={underBack} pulls={['neckStop', 'from', [-scale, 0]]} />
       <Level one={span('stop')} at={at} y={underBack} pulls={['stop', 'to', [scale, 0]]} />
-      <Raised name="overstand" one={span('overstand')} at={at} y={row} isNarrow={isNarrow} side="right" />
-      <Raised name="projection" one={span('projection')} at={at} y={row} isNarrow={isNarrow} side="left" />
+      <Raised name="overstand" one={raised} at={at} y={row} isNarrow={isTight} side="right" />
+      <Raised name="projection" one={far} at={at} y={row} isNarrow={isTight} side="left" />
       <BoardEnd one={span('boardLength')} at={at} scale={scale} isNarrow={isNarrow} />
       <text
         class="small"

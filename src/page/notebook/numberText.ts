@@ -31,11 +31,12 @@ export function unitText(unit: RegisterEntry['unit']): string {
 
 /** A number as typed, in any common way, in the unit of the number that it is to replace. */
 export function readNumber(text: string, unit: RegisterEntry['unit']): Checked<number> {
+  const plain = text.replace('−', '-');
   if (unit === 'mm') {
-    const length = parseLength(text);
+    const length = parseLength(plain);
     return length.ok ? { ok: true, value: length.value.mm } : length;
   }
-  const value = Number(text.trim().replace(',', '.').replace(/°$/, ''));
+  const value = Number(plain.trim().replace(',', '.').replace(/°$/, ''));
   if (text.trim() !== '' && Number.isFinite(value)) return { ok: true, value };
   return {
     ok: false,

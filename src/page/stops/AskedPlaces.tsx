@@ -22,7 +22,11 @@ export function AskedPlaces() {
   return (
     <section>
       <h2 class="group">{said.title}</h2>
-      {asked.length === 0 && <p class="how-to">{said.none}</p>}
+      {asked.length === 0 && (
+        <div class="begin">
+          <p class="how-to">{said.none}</p>
+        </div>
+      )}
       <ul class="rows">
         {asked.map((one, index) => (
           <PlaceRow key={index} asked={one} index={index} />

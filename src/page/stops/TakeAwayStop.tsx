@@ -200,6 +200,7 @@ export function TakeAwayStop() {
           <label class="field">
             {said.language}
             <select
+              class="wide"
               value={spokenIn}
               onChange={(event) => chooseLanguage(event.currentTarget.value as Language)}
             >
@@ -213,6 +214,7 @@ export function TakeAwayStop() {
           <label class="field">
             {said.bars}
             <input
+              class="wide"
               value={bars}
               placeholder={said.barsExample}
               onInput={(event) => setBars(event.currentTarget.value)}

@@ -3,7 +3,7 @@ import type { placesEn } from './placesEn.ts';
 /** Was zu einzelnen Stellen mit eigener Stärke gesagt wird, auf Deutsch. */
 export const placesDe: typeof placesEn = {
   title: 'Stärke an einzelnen Stellen',
-  none: 'Noch keine. Eine Stelle, die am Original gemessen wurde oder vom Plan abweichen soll, lässt sich hier vorgeben; der Plan geht durch sie hindurch, auf beiden Hälften.',
+  none: 'Noch keine. Gib vor, was am Original gemessen wurde: der Plan geht hindurch, auf beiden Hälften.',
   name: (number) => `Stelle ${number}`,
   where: (across, up) => `${across} von der Mittellinie, ${up} vom unteren Ende`,
   label: (number, across, up) =>

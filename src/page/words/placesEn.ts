@@ -1,7 +1,7 @@
 /** What is said of single places that a thickness is asked for. */
 export const placesEn = {
   title: 'thickness at single places',
-  none: 'None so far. A place that was measured on an original, or that is to differ from the map, can be asked for here; the map passes through it, on both halves.',
+  none: 'None yet. Ask for what was measured on an original: the map passes through it, on both halves.',
   name: (number: number) => `place ${number}`,
   where: (across: string, up: string) => `${across} from the centre line, ${up} from the lower end`,
   label: (number: number, across: string, up: string) =>

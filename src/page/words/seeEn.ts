@@ -26,7 +26,7 @@ export const seeEn = {
     'Lay a steel rule on the bar of 150. Two readings, along and across: 149.6, 149.8. Empty: 150.',
   edgeHeight: 'edge above the sheet',
   edgeHeightHow: {
-    one: 'From the sheet up to the middle of the edge that faces you. An edge 30 up looks 2 % too large.',
+    one: 'From the sheet up to the middle of the edge that faces you. An edge 30 up looks 2\u00a0% too large.',
     several: 'Only if you measured it: the photographs together tell it.',
     card: 'Only if you measured it: the height card tells it.',
   },

@@ -47,7 +47,8 @@ export function print(value: number, decimals = 1): string {
       useGrouping: false,
     });
   formats.set(key, format);
-  return format.format(value);
+  // A hyphen is no minus.
+  return format.format(value).replace(/^-/, '−');
 }
 
 /** A day as it is said: 30 October. */
