@@ -10,7 +10,11 @@ import { buildPage } from './buildPage.mjs';
 import { root } from './prepare.mjs';
 
 const MOVES = { 1: 120, 4: 50 };
-const RELEASES = 8;
+const RELEASES = 12;
+/** Moves whose processor time is taken from a trace, after those that are timed. */
+const TRACED = 60;
+/** px that a hand goes to and fro: as far as what it pulls at can be drawn. */
+const REACH_PX = { outline: 12, form: 12, arch: 3 };
 /** Full speed and slowed: what may take how long, ms. */
 const TARGETS = { 1: { drag: 16, release: 100 }, 4: { drag: 100, release: 400 } };
 const FIRST_VIEW_MS = 2000;
@@ -43,7 +47,7 @@ await browser.close();
 /** Notes in the page every question to a worker with its answer, and every change of what is drawn with the frame that shows it. */
 function watch() {
   const asked = [];
-  const painted = { moves: [], hand: [], lines: [], all: [] };
+  const painted = { moves: [], hand: [], lines: [], others: [], all: [] };
   const Plain = globalThis.Worker;
   globalThis.Worker = class extends Plain {
     constructor(...words) {
@@ -68,12 +72,14 @@ function watch() {
     new MutationObserver((changes) => {
       const isIn = (words) => changes.some(({ target }) => (target.parentElement ?? target).closest?.(words));
       const isHand = isIn('.dimension') || isIn('.value');
-      const isLines = changes.some(
-        ({ target, attributeName }) => attributeName === 'd' && target.matches('.line, .gauge-edge'),
-      );
+      const isDrawn = (words) =>
+        changes.some(({ target, attributeName }) => attributeName === 'd' && target.matches(words));
+      const isLines = isDrawn('.line, .gauge-edge');
+      const isOthers = isDrawn('.line.purfling, .side') || isIn('.contour');
       afterPaint((at) => {
         if (isHand) painted.hand.push(at);
         if (isLines) painted.lines.push(at);
+        if (isOthers) painted.others.push(at);
         painted.all.push(at);
       });
     }).observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
@@ -127,7 +133,7 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
       clickCount: 1,
     });
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowed });
-  const offset = (step) => 12 * Math.sin(step / 7);
+  const offset = (step) => REACH_PX[stop] * Math.sin(step / 7);
   await mouse('mousePressed', 0, 0);
   // The first moves make ready what later ones find ready.
   for (let step = 1; step <= 20; step++) {
@@ -154,15 +160,59 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
   const times = (list, from) => moves.flatMap(upTo(list, from));
   say(`${stop}, ${handle}, slowed ${slowed} x`, [
     ['the number under the hand, from the event', times(painted.hand, 'from'), TARGETS[slowed].drag],
-    ['the lines, from the event', times(painted.lines, 'from'), TARGETS[slowed].drag],
-    ['the lines, with the wait for the frame', times(painted.lines, 'at')],
+    ['the lines under it, from the event', times(painted.lines, 'from'), TARGETS[slowed].drag],
+    ['the lines under it, with the wait for the frame', times(painted.lines, 'at')],
+    ['other lines, from the event', times(painted.others, 'from')],
     ['their worker', asked.filter(({ what }) => /body|roughPlate/.test(what)).flatMap(took)],
   ]);
+  const worked = await framesOfMoves(async () => {
+    for (let step = 0; step < TRACED; step++) {
+      await mouse('mouseMoved', offset(step) * alongX, offset(step) * alongY);
+      await page.waitForTimeout(60 * slowed);
+    }
+  });
+  say(`${stop}, ${handle}, slowed ${slowed} x, processor time of the page's own thread`, [
+    ['frame in which the hand moves, all of it', worked, TARGETS[slowed].drag],
+  ]);
   await mouse('mouseReleased', 0, 0);
+  await atRest(page);
+  await letsGo(page, session, { slowed, stop, handle, along: [alongX, alongY], restMs: 150 });
+  await letsGo(page, session, { slowed, stop, handle, along: [alongX, alongY], restMs: 0 });
+  await context.close();
+}
+
+/** ms of processor time that each frame with a move in it took of the page's thread, while something is done. */
+async function framesOfMoves(act) {
+  const events = [];
+  const session = await browser.newBrowserCDPSession();
+  session.on('Tracing.dataCollected', ({ value }) => events.push(...value));
+  const isComplete = new Promise((tell) => session.once('Tracing.tracingComplete', tell));
+  const includedCategories = ['devtools.timeline', 'toplevel'];
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories, excludedCategories: ['*'] },
+  });
+  await act();
+  await session.send('Tracing.end');
+  await isComplete;
+  await session.detach();
+  const moves = events.filter(
+    ({ name, args }) => name === 'EventDispatch' && args?.data?.type === 'pointermove',
+  );
+  const isIn = (task) => (move) =>
+    move.pid === task.pid && move.tid === task.tid && move.ts >= task.ts && move.ts < task.ts + task.dur;
+  return events
+    .filter(({ name, ph }) => ph === 'X' && /RunTask$/.test(name))
+    .filter((task) => moves.some(isIn(task)))
+    .map(({ tdur }) => tdur / 1000);
+}
+
+/** How long a hand waits for everything when it lets go, having rested or still moving. */
+async function letsGo(page, session, { slowed, stop, handle, along: [alongX, alongY], restMs }) {
+  const far = REACH_PX[stop] / 6;
   const released = [];
   const all = [];
   const checked = [];
-  await atRest(page);
   for (let step = 1; step <= RELEASES; step++) {
     const at = await page.getByRole('slider', { name: handle }).boundingBox();
     const press = (type, d) =>
@@ -175,32 +225,33 @@ async function drags(slowed, stop, handle, [alongX, alongY]) {
         clickCount: 1,
       });
     await press('mousePressed', 0);
+    const way = step % 2 === 0 ? far : -far;
     for (let move = 1; move <= 4; move++) {
-      await press('mouseMoved', move * (step % 2 === 0 ? 2 : -2));
+      await press('mouseMoved', move * way);
       await page.waitForTimeout(30);
     }
-    await page.waitForTimeout(150);
+    await page.waitForTimeout(restMs);
     await page.evaluate(() => {
       for (const list of Object.values(globalThis.watched.painted)) list.length = 0;
       globalThis.watched.asked.length = 0;
     });
-    await press('mouseReleased', 4 * (step % 2 === 0 ? 2 : -2));
+    if (restMs === 0) await press('mouseMoved', 5 * way);
+    await press('mouseReleased', (restMs === 0 ? 6 : 4) * way);
     await atRest(page);
     const now = await page.evaluate(() => globalThis.watched);
     const up = now.painted.moves.find(({ kind }) => kind === 'pointerup');
     if (!up) continue;
     const drawn = paintedAfter(now, ({ what }) => !LATER.includes(what) && what !== 'allNumbers');
     const every = paintedAfter(now, ({ what }) => !LATER.includes(what));
-    if (drawn !== undefined) released.push(drawn - up.from);
-    if (every !== undefined) all.push(every - up.from);
+    released.push((drawn ?? firstAfter(now, up)) - up.from);
+    all.push((every ?? firstAfter(now, up)) - up.from);
     checked.push(lastAnswer(now.asked.filter(({ what }) => what === 'check')) - up.from);
   }
-  say(`${stop}, let go, slowed ${slowed} x`, [
+  say(`${stop}, let go ${restMs > 0 ? `after ${restMs} ms of rest` : 'while moving'}, slowed ${slowed} x`, [
     ['everything drawn, with its numbers', released, TARGETS[slowed].release],
     ['every number, weights and fits too', all],
     ['checked', checked.filter((time) => !Number.isNaN(time))],
   ]);
-  await context.close();
 }
 
 function lastAnswer(asked) {
@@ -211,6 +262,11 @@ function lastAnswer(asked) {
 function paintedAfter({ asked, painted }, isMeant) {
   const last = lastAnswer(asked.filter(isMeant));
   return painted.all.find((time) => time >= last);
+}
+
+/** The frame that shows that the hand let go: all there is to wait for where everything was known before. */
+function firstAfter({ painted }, { from }) {
+  return painted.all.find((time) => time > from) ?? Number.NaN;
 }
 
 /** Until every question is answered and nothing was painted for a while. */

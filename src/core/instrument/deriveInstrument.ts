@@ -1,11 +1,19 @@
 import { accept, type Checked, type Finding, refuse } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import { type Design, designEntries, halfOf, type ValueName, withNamedThicknesses } from '../design/index.ts';
+import {
+  type Design,
+  designEntries,
+  halfOf,
+  hasSameHalf,
+  type ValueName,
+  withNamedThicknesses,
+} from '../design/index.ts';
 import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
 import { bothArches } from './arching/bothArches.ts';
 import { chosenLongArchRegister } from './arching/chosenLongArch.ts';
+import { isGroundOf, type PlateGround } from './arching/plateGround.ts';
 import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
@@ -39,6 +47,8 @@ export interface Instrument {
   readonly design: Design;
   readonly half: HalfOutline;
   readonly plan: PlanParts;
+  /** What both plates stand on. */
+  readonly ground: PlateGround;
   readonly plates: { readonly back: PlateArch; readonly top: PlateArch };
   /** The same plates, hollowed to their thicknesses. */
   readonly hollows: {
@@ -68,10 +78,10 @@ export function deriveInstrument(given: Design, before?: Instrument): Checked<In
   const { half } = outline.value;
   const kept = before && isOnSameGround(before.design, design) ? before : null;
   const plan = kept ? accept(kept.plan) : planParts(design, half);
-  const { back, top } = kept
-    ? { back: accept(kept.plates.back), top: accept(kept.plates.top) }
-    : bothArches(design, half);
-  if (!plan.ok || !back.ok || !top.ok)
+  const { ground, back, top } = kept
+    ? { ground: accept(kept.ground), back: accept(kept.plates.back), top: accept(kept.plates.top) }
+    : bothArches(design, half, before && groundUnder(before, design));
+  if (!plan.ok || !ground.ok || !back.ok || !top.ok)
     return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
   const rough = {
     back: roughNumbers(design.values, back.value),
@@ -123,6 +133,7 @@ export function deriveInstrument(given: Design, before?: Instrument): Checked<In
     design,
     half,
     plan: plan.value,
+    ground: ground.value,
     plates,
     hollows: hollows.value,
     soundHoles: soundHoles.value,
@@ -144,6 +155,11 @@ export function deriveInstrument(given: Design, before?: Instrument): Checked<In
       ...head.value.findings,
     ],
   });
+}
+
+/** The ground of an instrument, where the plates of another design stand on the same. */
+function groundUnder({ design, ground }: Instrument, other: Design): PlateGround | null {
+  return hasSameHalf(design, other) && isGroundOf(ground, other.values) ? ground : null;
 }
 
 /**

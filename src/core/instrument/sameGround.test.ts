@@ -58,11 +58,32 @@ test.each(['stop', 'archHeightTop', 'overhang', 'bodyLength'] as const)(
   },
 );
 
-test.each(['holeLength', 'overstand', 'thicknessBackMiddle', 'stop'] as const)(
+const CHANGES: readonly (readonly [
+  name: ValueName,
+  by: number,
+  keepsPlates: boolean,
+  keepsGround: boolean,
+])[] = [
+  ['holeLength', 0.4, true, true],
+  ['overstand', 0.4, true, true],
+  ['thicknessBackMiddle', 0.4, true, true],
+  ['stop', 0.4, false, true],
+  ['fullnessWaist', 0.04, false, true],
+  ['archHeightTop', 0.4, false, true],
+  ['overhang', 0.4, false, true],
+  ['channelAtBouts', 0.4, false, false],
+  ['lowerBout', 0.4, false, false],
+];
+
+test.each(CHANGES)(
   'derived from what was derived before, after %s has changed, the instrument is the same as derived anew',
-  (name: ValueName) => {
+  (name, by, keepsPlates, keepsGround) => {
     const design = drafted();
-    const other = overrule(design, name, (design.values[name]?.value ?? 0) + 0.4);
-    expect(written(derived(other, derived(design))) === written(derived(other))).toBe(true);
+    const before = derived(design);
+    const other = overrule(design, name, (design.values[name]?.value ?? 0) + by);
+    const after = derived(other, before);
+    expect(written(after) === written(derived(other))).toBe(true);
+    expect(after.plates.top === before.plates.top).toBe(keepsPlates);
+    expect(after.ground === before.ground).toBe(keepsGround);
   },
 );

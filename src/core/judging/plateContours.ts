@@ -19,7 +19,7 @@ export interface PlateContours {
   readonly unsettled: number;
 }
 
-/** mm that a contour may leave the surface's own line between two of its places. */
+/** mm that a contour may leave the surface's own line between two of its places, where it is drawn on paper or on wood. */
 const CHORD_ERROR_MM = 0.003;
 
 /**
@@ -32,11 +32,12 @@ export function plateContours(
   state: EdgeState,
   intervalMm: number,
   stepMm: number,
+  chordErrorMm = CHORD_ERROR_MM,
 ): PlateContours {
   const { field, found, heightAt } = contoursOnGrid(arch, outline, state, intervalMm, stepMm);
   let unsettled = 0;
   const lines = found.flatMap((line) => {
-    const made = contourOnSurface(line, { heightAt, reachMm: 2 * stepMm, chordErrorMm: CHORD_ERROR_MM });
+    const made = contourOnSurface(line, { heightAt, reachMm: 2 * stepMm, chordErrorMm });
     unsettled += made.unsettled;
     return trimContour(made.line, outline);
   });

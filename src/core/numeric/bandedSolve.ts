@@ -23,8 +23,11 @@ export interface BandedFactor {
  * Method: Cholesky inside the band; the matrix is left as it was.
  */
 export function factorBanded(matrix: BandedMatrix): BandedFactor | undefined {
-  const { size, band } = matrix;
-  const factor = Float64Array.from(matrix.entries);
+  return factorInPlace({ ...matrix, entries: matrix.entries.slice() });
+}
+
+/** {@link factorBanded} for a matrix that nobody needs any more: the factor takes the place of its entries. */
+export function factorInPlace({ size, band, entries: factor }: BandedMatrix): BandedFactor | undefined {
   const width = band + 1;
   for (let row = 0; row < size; row++) {
     const first = Math.max(0, row - band);
@@ -45,7 +48,7 @@ export function factorBanded(matrix: BandedMatrix): BandedFactor | undefined {
 /** The solution for one right side. */
 export function solveFactored({ size, band, factor }: BandedFactor, right: Float64Array): Float64Array {
   const width = band + 1;
-  const solution = Float64Array.from(right);
+  const solution = right.slice();
   for (let row = 0; row < size; row++) {
     const base = row * width + band - row;
     let rest = solution[row];

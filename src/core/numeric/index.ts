@@ -2,6 +2,7 @@ export {
   type BandedFactor,
   type BandedMatrix,
   factorBanded,
+  factorInPlace,
   solveBanded,
   solveFactored,
   zeroBanded,

@@ -247,7 +247,7 @@ function takeAway(
   held: readonly Held[],
   count: number,
 ): { rest: Float64Array; factors: number[] } {
-  const rest = Float64Array.from(row);
+  const rest = row.slice();
   const factors = new Array<number>(count).fill(0);
   for (let round = 0; round < 2; round += 1)
     for (let i = 0; i < count; i += 1) {

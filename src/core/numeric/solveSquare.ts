@@ -7,9 +7,9 @@ import { SETTLED } from '../base/index.ts';
  */
 export function solveSquare(matrix: readonly Float64Array[], right: Float64Array): Float64Array | undefined {
   const size = right.length;
-  const rows = matrix.map((row) => Float64Array.from(row));
+  const rows = matrix.map((row) => row.slice());
   const sizes = rows.map((row) => row.reduce((most, value) => Math.max(most, Math.abs(value)), 0));
-  const solution = Float64Array.from(right);
+  const solution = right.slice();
   for (let column = 0; column < size; column++) {
     const pivot = bestBelow(rows, sizes, column);
     if (!(Math.abs(rows[pivot][column]) > SETTLED * sizes[pivot])) return undefined;

@@ -52,28 +52,29 @@ export interface ShownPlate {
 /** mm between two contours; grid they are found on; chords of profiles. */
 const CONTOUR_MM = 1;
 const FIELD_STEP_MM = 1.5;
-const PROFILE_STEP_MM = 0.5;
+const PROFILE_STEP_MM = 1;
+/** mm that a contour may leave the surface between two of its places: a tenth of what a screen at life size can show. */
+const CONTOUR_ERROR_MM = 0.03;
 const USUAL_LENGTH_MM = 355;
 
 /** mm: the same while a hand drags. */
 const ROUGH_STEP_MM = 3;
-const ROUGH_PROFILE_MM = 2;
 
 /** The outside of a plate to be looked at. */
 export function shownPlate(instrument: Instrument, plate: 'back' | 'top', state: EdgeState): ShownPlate {
   const arch = instrument.plates[plate];
   const outline = outlineChain(instrument.half);
   const [intervalMm, size] = intervalOf(arch);
-  const { lines } = plateContours(arch, outline, state, intervalMm, FIELD_STEP_MM * size);
-  return platePaths(arch, outline, state, lines, PROFILE_STEP_MM);
+  const { lines } = plateContours(arch, outline, state, intervalMm, FIELD_STEP_MM * size, CONTOUR_ERROR_MM);
+  return platePaths(arch, outline, state, lines);
 }
 
-/** A plate while a hand drags at it: contours straight from a wide grid, profiles in longer chords. */
+/** A plate while a hand drags at it: contours straight from a wide grid. */
 export function roughPlate(arch: PlateArch, half: HalfOutline, state: EdgeState): ShownPlate {
   const outline = outlineChain(half);
   const [intervalMm, size] = intervalOf(arch);
   const lines = roughContours(arch, outline, state, intervalMm, ROUGH_STEP_MM * size);
-  return platePaths(arch, outline, state, lines, ROUGH_PROFILE_MM);
+  return platePaths(arch, outline, state, lines);
 }
 
 function intervalOf({ bodyLengthMm }: PlateArch): readonly [intervalMm: number, size: number] {
@@ -81,7 +82,7 @@ function intervalOf({ bodyLengthMm }: PlateArch): readonly [intervalMm: number, 
   return [CONTOUR_MM * Math.max(1, Math.round(size)), size];
 }
 
-/** Those gauges that take their fullness from a number, as {@link roughPlate} has them: what a hand holds that pulls at it. */
+/** Those gauges that take their fullness from a number, as both {@link roughPlate} and {@link shownPlate} have them: what a hand holds that pulls at it. */
 export function gaugesUnderHand(
   arch: PlateArch,
   state: EdgeState,
@@ -89,15 +90,10 @@ export function gaugesUnderHand(
 ): readonly ShownStation[] {
   return arch.stations
     .filter(({ name }) => arch.numbers.fullnessFrom[name] === fullnessFrom)
-    .map((station) => shownStation(arch, station, state, ROUGH_PROFILE_MM));
+    .map((station) => shownStation(arch, station, state));
 }
 
-function shownStation(
-  arch: PlateArch,
-  station: ArchStation,
-  state: EdgeState,
-  chordMm: number,
-): ShownStation {
+function shownStation(arch: PlateArch, station: ArchStation, state: EdgeState): ShownStation {
   const { name, yMm, edgeHalfWidthMm, fullness } = station;
   const heightMm = plateHeight(arch, 0, yMm, state);
   return {
@@ -112,7 +108,6 @@ function shownStation(
     path: profilePath(
       -edgeHalfWidthMm,
       edgeHalfWidthMm,
-      chordMm,
       (x) => plateHeight(arch, x, yMm, state),
       (along, height) => [along, -height],
     ),
@@ -124,7 +119,6 @@ function platePaths(
   outline: Chain<'body'>,
   state: EdgeState,
   lines: readonly ContourLine[],
-  chordMm: number,
 ): ShownPlate {
   const top = arch.bodyLengthMm;
   const [intervalMm] = intervalOf(arch);
@@ -139,12 +133,11 @@ function platePaths(
       everyFifth: Math.round(levelMm / intervalMm) % 5 === 0,
       path: pathThrough(xyMm, closed, top),
     })),
-    stations: arch.stations.map((station) => shownStation(arch, station, state, chordMm)),
+    stations: arch.stations.map((station) => shownStation(arch, station, state)),
     longArch: {
       path: profilePath(
         0,
         top,
-        chordMm,
         (y) => plateHeight(arch, 0, y, state),
         (along, heightMm) => [heightMm, top - along],
       ),
@@ -156,11 +149,10 @@ function platePaths(
 function profilePath(
   from: number,
   to: number,
-  chordMm: number,
   heightAt: (along: number) => number,
   place: (along: number, heightMm: number) => readonly [number, number],
 ): string {
-  const count = Math.ceil((to - from) / chordMm);
+  const count = Math.ceil((to - from) / PROFILE_STEP_MM);
   const at = (index: number): string => {
     // The ends are the edge itself: a hair inside, where the plate is.
     const along = Math.min(to - WITHIN_MM, Math.max(from + WITHIN_MM, from + ((to - from) * index) / count));

@@ -2,7 +2,7 @@ import { Bug } from '../base/index.ts';
 import {
   type BandedFactor,
   type BandedMatrix,
-  factorBanded,
+  factorInPlace,
   solveFactored,
   zeroBanded,
 } from '../numeric/index.ts';
@@ -64,15 +64,16 @@ export function netFrame(
   addBending(unknowns, weightAt, matrix);
   const pulls = newTerms(places.length);
   const terms = newTerms(1);
+  const alike = new Float64Array(AT_A_PLACE * AT_A_PLACE);
   places.forEach(({ x, y, along, weight }, place) => {
     if (along) putSlope(unknowns, x, y, along, terms);
     else putDerivative(unknowns, x, y, 0, 0, 1, terms);
-    addSquare(terms, weight, matrix);
+    addProducts(terms, alike.fill(weight), matrix);
     pulls.unknowns.set(terms.unknowns, AT_A_PLACE * place);
     for (let at = 0; at < AT_A_PLACE; at++)
       pulls.factors[AT_A_PLACE * place + at] = (terms.factors[at] as number) * weight;
   });
-  const factor = factorBanded(matrix);
+  const factor = factorInPlace(matrix);
   return factor ? { grid, onAxis, factor, places: places.length, pulls } : null;
 }
 
@@ -225,17 +226,20 @@ function addBending(
       samples.forEach(({ tX, tY }, at) => {
         weights[at] = weightAt((spanX + tX) * grid.stepMm, grid.fromMm + (spanY + tY) * grid.stepMm);
       });
-      local.fill(0);
+      let square = local;
       // Most spans lie on one side altogether.
-      if (weights.every((weight) => weight === weights[0])) addTimes(local, weights[0] as number, evenly);
-      else
-        samples.forEach(({ square }, at) => {
-          addTimes(local, weights[at] as number, square);
+      if (!weights.every((weight) => weight === weights[0])) {
+        local.fill(0);
+        samples.forEach((sample, at) => {
+          addTimes(local, weights[at] as number, sample.square);
         });
+      } else if (weights[0] === 1) square = evenly;
+      else {
+        local.fill(0);
+        addTimes(local, weights[0] as number, evenly);
+      }
       putSpan(unknowns, spanX, spanY, ones, ones, 1, terms);
-      for (let row = 0; row < AT_A_PLACE; row++)
-        for (let column = 0; column < AT_A_PLACE; column++)
-          addProduct(terms, row, column, local[AT_A_PLACE * row + column] as number, matrix);
+      addProducts(terms, square, matrix);
     }
 }
 
@@ -271,21 +275,20 @@ function bendingSamples(stepMm: number): readonly BendingSample[] {
   );
 }
 
-/** Adds the square of the sum of a place's terms. */
-function addSquare(terms: Terms, weight: number, matrix: BandedMatrix): void {
-  for (let a = 0; a < AT_A_PLACE; a++)
-    for (let b = 0; b < AT_A_PLACE; b++) addProduct(terms, a, b, weight, matrix);
-}
-
-function addProduct(
-  { unknowns, factors }: Terms,
-  a: number,
-  b: number,
-  weight: number,
-  { band, entries }: BandedMatrix,
-): void {
-  const [row, column] = [unknowns[a] as number, unknowns[b] as number];
-  if (row < column) return;
-  const at = row * (band + 1) + band - (row - column);
-  entries[at] = (entries[at] as number) + weight * (factors[a] as number) * (factors[b] as number);
+/** Adds the product of every two terms of a place, each with its own weight. */
+function addProducts({ unknowns, factors }: Terms, weights: Float64Array, matrix: BandedMatrix): void {
+  const { band, entries } = matrix;
+  for (let a = 0; a < AT_A_PLACE; a++) {
+    const row = unknowns[a] as number;
+    const factor = factors[a] as number;
+    const first = row * (band + 1) + band - row;
+    for (let b = 0; b < AT_A_PLACE; b++) {
+      const column = unknowns[b] as number;
+      // The lower half stands for both.
+      if (row < column) continue;
+      const weight = weights[AT_A_PLACE * a + b] as number;
+      entries[first + column] =
+        (entries[first + column] as number) + weight * factor * (factors[b] as number);
+    }
+  }
 }

@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { type Design, draftDesign, halfOf, overrule, type ValueName } from '../design/index.ts';
 import { FAMILIES, type Family } from '../knowledge/index.ts';
 import { chosen } from '../quantity/index.ts';
+import { shownPlate } from '../showing/index.ts';
 import {
   type KeptGround,
   keptGround,
+  showable,
   showBody,
   showBodyUnderHand,
   showGaugesUnderHand,
@@ -83,7 +85,7 @@ describe('under the hand', () => {
         ['fullnessUpperCorner', 'back'],
       ];
       for (const [name, plate] of held)
-        for (const one of dragged(design, name, 0.12, 2)) {
+        for (const one of dragged(design, name, 0.12, 2).slice(0, 3)) {
           expect(standsOn(one, sent)).toBe(true);
           const [whole, under] = [
             showPlateRoughly(one, plate, null),
@@ -93,6 +95,9 @@ describe('under the hand', () => {
           const those = whole.value.shown.stations.filter(({ fullnessFrom }) => fullnessFrom === name);
           expect(those).toHaveLength(1);
           expect(under.value).toEqual(those);
+          const settled = showable(one);
+          if (!settled.ok) throw new Error('not derived');
+          expect(shownPlate(settled.value, plate, 'finished').stations).toEqual(whole.value.shown.stations);
         }
     },
   );

@@ -10,7 +10,8 @@ import {
   VALUES,
   type ValueName,
 } from '../../core/index.ts';
-import { quickBench } from '../bench/bench.ts';
+import { quickBench, viewBench } from '../bench/bench.ts';
+import { makeReady } from '../bench/idle.ts';
 import { body, bodyAnswer, design, held, onTable, plate, stop, touched } from '../store.ts';
 
 /*
@@ -18,16 +19,6 @@ import { body, bodyAnswer, design, held, onTable, plate, stop, touched } from '.
  * hand holds are reckoned here, on the page's own thread and in the frame of the move, by the same functions and to the same
  * result as on the bench, which draws all the others; its answer then takes their place and changes nothing of them.
  */
-
-/** ms that a browser may wait for an idle moment before it must see to it. */
-const IDLE_MS = 2000;
-
-/** The first of its kind takes ten times as long, since its program is only then made ready: before a hand comes, and in an idle moment. */
-function makeReady(once: () => unknown): void {
-  // Not every browser tells of idle moments.
-  if ('requestIdleCallback' in window) requestIdleCallback(once, { timeout: IDLE_MS });
-  else setTimeout(once, IDLE_MS);
-}
 
 const bodyOnTable = computed((): BodyUnderHand | null => {
   if (onTable.value === null) return null;
@@ -42,14 +33,36 @@ export const bodyInHand = computed((): BodyUnderHand | null => {
   return bodyOnTable.value;
 });
 
+/** After so many the program is nearly as quick as it becomes. */
+const READY_BODIES = 12;
+const READY_GAUGES = 6;
+
 const isBodySeen = computed(() => body.value !== null);
 effect(() => {
   const on = isBodySeen.value ? design.peek() : null;
-  if (on !== null) makeReady(() => showBodyUnderHand(on));
+  if (on !== null)
+    makeReady(
+      READY_BODIES,
+      () => held.peek() === null,
+      () => showBodyUnderHand(on),
+    );
 });
 
 /** What the plates stand on, from the bench: laying it out takes longer than a frame. */
 const ground = signal<KeptGround | null>(null);
+
+/** ms after which what is seen first of a plate is there. */
+const SEEN_FIRST_MS = 1500;
+const REHEARSALS = 4;
+
+function makePlatesReady(on: Design, laid: KeptGround): void {
+  const isWanted = () => held.peek() === null && onTable.peek() === on && stop.peek() === 'arch';
+  makeReady(READY_GAUGES, isWanted, () => showGaugesUnderHand(on, plate.peek(), 'fullnessWaist', laid));
+  setTimeout(
+    () => makeReady(REHEARSALS, isWanted, () => viewBench().rehearse(on, plate.peek())),
+    SEEN_FIRST_MS,
+  );
+}
 
 let isAsking = false;
 /** Asked for as soon as plates are looked at, so that it is here before a hand comes. */
@@ -65,8 +78,7 @@ async function layGround(on: Design): Promise<void> {
   try {
     const answer = await quickBench().ground(on);
     const laid = answer.ok ? answer.value : null;
-    if (kept === null && laid !== null)
-      makeReady(() => showGaugesUnderHand(on, plate.peek(), 'fullnessWaist', laid));
+    if (kept === null && laid !== null) makePlatesReady(on, laid);
     ground.value = laid;
   } finally {
     isAsking = false;

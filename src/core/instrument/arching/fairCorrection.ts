@@ -140,10 +140,20 @@ function stationPlaces({ name, halfWidthMm, yMm }: StationPlace): readonly NetPl
 function insideTest({ line }: ChannelLine): (x: number, y: number) => boolean {
   const { xs, ys } = line.grid;
   const rows = new Map<number, readonly number[]>();
-  return (x, y) => {
+  const crossingsOf = (y: number): readonly number[] => {
     const known = rows.get(y);
     const crossings = known ?? crossingsAt(xs, ys, y);
     if (!known) rows.set(y, crossings);
+    return crossings;
+  };
+  // Places are asked along a row, several in turn.
+  let lastY = Number.NaN;
+  let crossings: readonly number[] = [];
+  return (x, y) => {
+    if (y !== lastY) {
+      crossings = crossingsOf(y);
+      lastY = y;
+    }
     let beyond = 0;
     for (const crossing of crossings) if (crossing > x) beyond++;
     return beyond % 2 === 1;
@@ -152,11 +162,14 @@ function insideTest({ line }: ChannelLine): (x: number, y: number) => boolean {
 
 function crossingsAt(xs: Float64Array, ys: Float64Array, y: number): readonly number[] {
   const found: number[] = [];
+  let fromY = ys[0] as number;
   for (let to = 1; to < ys.length; to++) {
-    const [fromY, toY] = [ys[to - 1] as number, ys[to] as number];
-    if (fromY > y === toY > y) continue;
-    const fromX = xs[to - 1] as number;
-    found.push(fromX + (((xs[to] as number) - fromX) * (y - fromY)) / (toY - fromY));
+    const toY = ys[to] as number;
+    if (fromY > y !== toY > y) {
+      const fromX = xs[to - 1] as number;
+      found.push(fromX + (((xs[to] as number) - fromX) * (y - fromY)) / (toY - fromY));
+    }
+    fromY = toY;
   }
   return found;
 }

@@ -49,6 +49,7 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
   // Most cells have a few dozen points; room is doubled where that is not enough.
   let near = new Uint16Array(POINTS_IN_A_CELL * columns * rows + points.length);
   let count = 0;
+  let nearest = 0;
   for (let cell = 0; cell < columns * rows; cell++) {
     const { x, y } = cellMiddle({ fromX, fromY, columns }, cell);
     const away = (at: number): number => {
@@ -58,10 +59,14 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
     };
     // No point can stand nearer within fewer steps than it takes to walk the difference.
     const stepsTo = (differenceMm: number): number => Math.max(1, Math.floor(differenceMm / widestGapMm));
-    let leastMm = Number.POSITIVE_INFINITY;
+    // The nearest of one cell is not far from the next.
+    let leastMm = away(nearest);
     for (let at = 0; at < xs.length; ) {
       const mm = away(at);
-      if (mm < leastMm) leastMm = mm;
+      if (mm < leastMm) {
+        leastMm = mm;
+        nearest = at;
+      }
       at += stepsTo(mm - leastMm);
     }
     // From anywhere in the cell a point seems at most half a diagonal nearer or farther than from its middle.
