@@ -3,6 +3,7 @@ import { germanNameOf, LANGUAGES, type Language, VALUES, type ValueName } from '
 import { keepChoice, keptOneOf } from '../keeping/choices.ts';
 import { de } from './de.ts';
 import { en, type Words } from './en.ts';
+import { trueSign } from './trueSign.ts';
 
 const CATALOGUES: Readonly<Record<Language, Words>> = { en, de };
 
@@ -47,8 +48,7 @@ export function print(value: number, decimals = 1): string {
       useGrouping: false,
     });
   formats.set(key, format);
-  // A hyphen is no minus.
-  return format.format(value).replace(/^-/, '−');
+  return trueSign(format.format(value));
 }
 
 /** A day as it is said: 30 October. */
