@@ -172,3 +172,27 @@ test('points on the lower bout alone are refused with what is missing', () => {
   });
   expect(fitHalfOutline([], violin)).toMatchObject({ ok: false });
 });
+
+test('an edge that sways and does not show a corner is refused for its loops, and fitted without any where a rough outline will do', () => {
+  const half = drafted({ ...ODD, upperCornersMm: 157, upperBoutMm: 165 });
+  const [waistTip, boutTip] = [half.cBout.vertices.at(-1), half.upperBout.vertices[0]];
+  const away = (p: OutlinePoint, tip: { x: number; y: number } | undefined) =>
+    Math.hypot(p.x - (tip?.x ?? 0), p.y - (tip?.y ?? 0));
+  const points = pointsAlong(half, 1)
+    .map((p) => ({ ...p, x: p.x + 0.7 * Math.sin(p.y / 12.3) }))
+    .filter(
+      (p) =>
+        !p.section?.endsWith('Corner') &&
+        !(p.section === 'cBout' && away(p, waistTip) < 22) &&
+        !(p.section === 'upperBout' && away(p, boutTip) < 5),
+    );
+  const strict = fitHalfOutline(points, violin);
+  expect(strict.ok ? [] : strict.faults.map(({ code }) => code)).toEqual(['fit.crosses']);
+  const rough = fitHalfOutline(points, violin, { isRough: true });
+  expect(rough.ok).toBe(true);
+  if (!rough.ok) return;
+  // Away from the corner it keeps to the points; the corner itself is a guess.
+  const whole = outlineChain(rough.value.half);
+  const off = points.filter((p) => away(p, waistTip) > 40).map((p) => nearestOn(whole, p).distanceMm);
+  expect(Math.max(...off)).toBeLessThan(1.5);
+});

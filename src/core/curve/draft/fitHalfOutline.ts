@@ -14,6 +14,11 @@ import { FIT_AT, FIT_NUMBERS } from './shapePoint.ts';
 export interface HalfFitOptions {
   /** The body length where it is known; y of the points then counts from the lower end. Else both are found. */
   readonly bodyLengthMm?: number;
+  /**
+   * Whether a rough outline will do, to look again from: one that crosses itself is then fitted anew, held more firmly to the
+   * habit. A corner that points do not show is a guess in it.
+   */
+  readonly isRough?: boolean;
 }
 
 /** A half outline fitted to points, and how far they lie from it. */
@@ -40,6 +45,8 @@ const RESTING_MM = 0.001;
 const CREEPING_MM = 0.01;
 /** mm². What one spread from the start costs: holds what points do not show, too weak to bend what they do. */
 const PULL_TO_START = 0.01;
+/** The same for a rough outline, one after the other: arms of a corner that shows neither its end nor the last of them may cross. */
+const FIRMER_PULLS = [0.1, 1] as const;
 /** Where a residual stops to count: wide at first, then narrower, in scales of the residuals. */
 const WIDEST_CUT = 14;
 /** The usual cut of Tukey's weights: 95 % efficient on normal noise. */
@@ -74,9 +81,22 @@ export function fitHalfOutline(
   const missing = seen.length === 0 ? 'the body' : missingStretch(seen, lengthMm, lowerEndY);
   if (missing) return refuse(tooFew(missing));
   const start = fitStart(seen, habit, { lowerEndY, lengthMm });
-  const fitted = descend(seen, start, options.bodyLengthMm !== undefined);
-  if (!fitted.settled) return refuse(unsettled(fitted.residuals));
-  return finish(seen, fitted);
+  const fitHeld = (pull: number): Checked<FittedHalf> => {
+    const fitted = descend(seen, { ...start, pull }, options.bodyLengthMm !== undefined);
+    return fitted.settled ? finish(seen, fitted) : refuse(unsettled(fitted.residuals));
+  };
+  const first = fitHeld(PULL_TO_START);
+  if (!options.isRough || first.ok || first.faults[0].code !== CROSSES) return first;
+  for (const pull of FIRMER_PULLS) {
+    const next = fitHeld(pull);
+    if (next.ok) return next;
+  }
+  return first;
+}
+
+/** Where a descent begins, and how firmly it is held to that. */
+interface HeldStart extends FitStart {
+  readonly pull: number;
 }
 
 /** Where a descent stands: the shape, its residuals, what each point still counts, and the loss to be lowered. */
@@ -96,7 +116,7 @@ interface Descent extends Stand {
  * Two stages: while the cut narrows, whole steps; then, with cut and scale held, only steps that lower the
  * loss, each damped as much as the last one needed.
  */
-function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: boolean): Descent {
+function descend(points: readonly OutlinePoint[], start: HeldStart, lengthKnown: boolean): Descent {
   const bounds = shapeBounds(FIT_NUMBERS, start.u[FIT_AT.lengthMm], TRACE_BOUNDS);
   let stand = standAt(points, start, start.u, WIDEST_CUT * scaleOf(residualsOf(points, start.u)));
   let damping = 0;
@@ -124,7 +144,7 @@ function descend(points: readonly OutlinePoint[], start: FitStart, lengthKnown: 
   return { ...stand, iterations: MOST_ITERATIONS, settled: lastMm < CREEPING_MM };
 }
 
-function standAt(points: readonly OutlinePoint[], start: FitStart, u: Float64Array, cutMm: number): Stand {
+function standAt(points: readonly OutlinePoint[], start: HeldStart, u: Float64Array, cutMm: number): Stand {
   const residuals = residualsOf(points, u);
   let loss = 0;
   const weights = residuals.map(({ gapMm }, i) => {
@@ -133,7 +153,7 @@ function standAt(points: readonly OutlinePoint[], start: FitStart, u: Float64Arr
     return points[i].weight * rest * rest;
   });
   u.forEach((value, i) => {
-    loss += PULL_TO_START * ((value - start.u[i]) / start.spread[i]) ** 2;
+    loss += start.pull * ((value - start.u[i]) / start.spread[i]) ** 2;
   });
   return { u, residuals, weights, loss };
 }
@@ -158,15 +178,15 @@ function farthestMove(residuals: readonly FitResidual[], step: Float64Array, spr
 /** The best step in spreads for the residuals as they lie, bounds kept. */
 function stepFrom(
   { u, residuals, weights }: Stand,
-  start: FitStart,
+  start: HeldStart,
   bounds: readonly LinearRow[],
   lengthKnown: boolean,
   damping: number,
 ): Float64Array | undefined {
   const { hessian, gradient } = normalEquations(residuals, weights, start.spread);
   for (let i = 0; i < FIT_NUMBERS; i += 1) {
-    hessian[i][i] += PULL_TO_START + damping;
-    gradient[i] += (PULL_TO_START * (u[i] - start.u[i])) / start.spread[i];
+    hessian[i][i] += start.pull + damping;
+    gradient[i] += (start.pull * (u[i] - start.u[i])) / start.spread[i];
   }
   const held = lengthKnown ? [FIT_AT.lowerEndY, FIT_AT.lengthMm] : [];
   const outcome = solveQuadraticProgram({
@@ -250,9 +270,11 @@ function unsettled(residuals: readonly FitResidual[]): Fault {
   };
 }
 
+const CROSSES = 'fit.crosses';
+
 function crosses(yMm: number): Fault {
   return {
-    code: 'fit.crosses',
+    code: CROSSES,
     at: 'outline',
     found: `an outline that crosses itself ${inMm(yMm)} above the lower end`,
     need: 'an outline without loops',

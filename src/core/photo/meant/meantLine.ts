@@ -47,6 +47,8 @@ export interface LineOptions {
   readonly cornerEndMm?: { readonly upper?: number; readonly lower?: number };
   /** Both ends are given: the spots' y counts from the lower one. */
   readonly bodyLengthMm?: number;
+  /** Whether a rough line will do where the arcs of a corner cross. */
+  readonly isRough?: boolean;
 }
 
 /** mm. Beyond this the thirteen arcs miss the edge, and arcs as needed are taken. */
@@ -81,7 +83,10 @@ export function meantLine(
         section: spot.section,
       })),
     habit,
-    options.bodyLengthMm === undefined ? {} : { bodyLengthMm: options.bodyLengthMm },
+    {
+      ...(options.bodyLengthMm !== undefined && { bodyLengthMm: options.bodyLengthMm }),
+      ...(options.isRough && { isRough: true }),
+    },
   );
   if (!fitted.ok) return fitted;
   const { half, bodyLengthMm, lowerEndMm } = fitted.value;

@@ -72,7 +72,8 @@ const SINGLE_WEIGHT = 0.6;
 
 /**
  * The symmetric, unworn outline behind a found edge: mirror axis, halves merged as the wishes say, corners carried out,
- * tangent arcs. The purfling, where given, tells where both edges are worn.
+ * tangent arcs. The purfling, where given, tells where both edges are worn. A rough one is to look again from: where the arcs of
+ * a corner that is not seen cross, the habit places it.
  * Faults: those of {@link mirrorAxis} and of the fit.
  */
 export function restoreOutline(
@@ -82,6 +83,7 @@ export function restoreOutline(
   face: 'top' | 'back',
   wishes: MeantWishes = {},
   purfling?: SeenPurfling,
+  isRough = false,
 ): Checked<RestoredOutline> {
   const axis = mirrorAxis(edge, start);
   if (!axis.ok) return axis;
@@ -91,7 +93,10 @@ export function restoreOutline(
   });
   const follow =
     wishes.slow === undefined || wishes.slow === 'average' ? 'average' : seenSide(wishes.slow, face);
-  const options: LineOptions = wishes.cornerEndMm ? { cornerEndMm: wishes.cornerEndMm } : {};
+  const options: LineOptions = {
+    ...(wishes.cornerEndMm && { cornerEndMm: wishes.cornerEndMm }),
+    ...(isRough && { isRough }),
+  };
   let merged = mergeHalves(folded, { follow, rules: [] });
   let line = meantLine(
     lineSpots(merged, (place) => place.symmetric),

@@ -1,7 +1,7 @@
 import type { Keeper } from '../../base/index.ts';
 import { type EdgePoint, expectedEdge, type Rectified, sceneToRectified } from '../../photo/index.ts';
 import { outlineInPicture } from './outlineInPicture.ts';
-import { restoreSeen } from './restoreSeen.ts';
+import { restoreRoughly, restoreSeen } from './restoreSeen.ts';
 import type { SeenBody } from './seenBody.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
@@ -24,15 +24,17 @@ export function lookedAgain(
   keeper: Keeper,
 ): SeenBody {
   const pxPerMm = 1 / rectified.mmPerPixel;
-  const expectedOf = (seen: SeenBody): readonly EdgePoint[] | null => {
-    const restored = restoreSeen([seen], null, face, meant, keeper);
+  const expectedOf = (seen: SeenBody, isFirst = false): readonly EdgePoint[] | null => {
+    const whole = restoreSeen([seen], null, face, meant, keeper);
+    // A trace that went round the far plate's corner may not be restored at all: from a rough outline the corner is found.
+    const restored = whole.ok || !isFirst ? whole : restoreRoughly(seen, face, meant);
     if (!restored.ok) return null;
     const placeOf = outlineInPicture(restored.value.outline, face, (at) => sceneToRectified(rectified, at));
     return expectedEdge(traced, placeOf, pxPerMm);
   };
   const first = look();
   let seen = first;
-  let expected = expectedOf(seen);
+  let expected = expectedOf(seen, true);
   for (let looks = 0; looks < MOST_LOOKS && expected !== null; looks++) {
     const again = look(expected);
     const next = expectedOf(again);

@@ -35,11 +35,21 @@ export function restoreSeen(
     : keeper(first.trace, 'restored', [first.view, stretch, face, meant], anew);
 }
 
+/** A rough outline of one body to look again from, where restoring it refused for arcs that cross at a corner not seen. */
+export function restoreRoughly(
+  seen: SeenBody,
+  face: 'top' | 'back',
+  meant: TraceRequest['meant'],
+): Checked<RestoredFromAll> {
+  return restoredAnew([seen], null, face, meant, true);
+}
+
 function restoredAnew(
   all: readonly [SeenBody, ...SeenBody[]],
   stretch: View['stretch'] | null,
   face: 'top' | 'back',
   meant: TraceRequest['meant'],
+  isRough = false,
 ): Checked<RestoredFromAll> {
   const [first, ...others] = all;
   const start = placed(first, stretch, face);
@@ -51,6 +61,7 @@ function restoredAnew(
     face,
     wishesOf(meant),
     purflingInScene(first, stretch),
+    isRough,
   );
   return found.ok
     ? accept({ outline: found.value, apart: joined.apart })
