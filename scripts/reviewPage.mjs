@@ -1,5 +1,6 @@
 // Screenshots of every view of the page, on a phone, on a laptop and on a 4K screen, to be looked at: out/review. `--keep` puts
-// them small into docs/pictures/review; `--bring-in`: only what is brought in.
+// them small into docs/pictures/review; `--bring-in`: only what is brought in; `--only dark`, `--only de-DE`,
+// `--only phone`: only such looks, the others stay as they are.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -35,7 +36,9 @@ const LOOKS = [
 /** px. A phone is looked at down to here: what lies below is more of the same. */
 const TALL = 2200;
 
-for (const [screen, colorScheme, locale] of LOOKS.slice(0, isBringIn ? 2 : LOOKS.length)) {
+const at = process.argv.indexOf('--only');
+const looks = LOOKS.filter((look) => at < 0 || look.includes(process.argv[at + 1]));
+for (const [screen, colorScheme, locale] of looks.slice(0, isBringIn ? 2 : looks.length)) {
   const context = await browser.newContext({ ...SCREENS[screen], colorScheme, locale });
   const page = await context.newPage();
   await page.goto(address);

@@ -370,3 +370,9 @@ test('the summary of a pack speaks its language', async () => {
   expect(summary[1]).toMatch(/^ {2}Korpuslänge +355,0 mm/);
   expect(summary.filter((line) => ENGLISH.test(line.replace(/“[^”]*”/g, '')))).toEqual([]);
 });
+
+test('where a number was measured is told with the name of its photograph', () => {
+  const { say } = speechOf('de');
+  expect(say('trace of fiddle-top.jpg')).toBe('Abnahme von fiddle-top.jpg');
+  expect(say('bass sound hole of the trace of my violin (2).jpeg')).not.toMatch(/trace/);
+});

@@ -57,6 +57,9 @@ interface Pattern {
   readonly letters: number;
 }
 
+/** What a photograph or a document is called. */
+const FILE_NAME = /^[^“”"]{1,80}\.(?:jpe?g|png|webp|tiff?|json)$/i;
+
 /** With fewer letters a pattern says little by itself: all that stands in its gaps must be known. */
 const TELLING_LETTERS = 12;
 
@@ -95,7 +98,7 @@ function germanSpeech(kept: readonly string[]): Speech['say'] {
       listed(text, ' and ', ' und ') ??
       listed(text, '; ') ??
       nearly ??
-      (/^“/.test(text) || isOfName(text) ? text : null)
+      (/^“/.test(text) || isOfName(text) || FILE_NAME.test(text) ? text : null)
     );
   };
 
