@@ -52,7 +52,9 @@ export function purflingWitnesses(
   const byStretch = new Map<string, PurflingPlace[]>();
   for (const place of purfling.places) {
     const key = `${place.side} ${place.section}`;
-    byStretch.set(key, [...(byStretch.get(key) ?? []), place]);
+    const own = byStretch.get(key);
+    if (own) own.push(place);
+    else byStretch.set(key, [place]);
   }
   const depths = edge.map((place) =>
     depthUnder(place, byStretch.get(`${place.side} ${place.section}`) ?? [], pxPerMm),
@@ -76,13 +78,16 @@ function depthUnder(
   places: readonly PurflingPlace[],
   pxPerMm: number,
 ): number | null {
-  let [depthPx, asidePx] = [Number.NaN, NEIGHBOUR_MM * pxPerMm];
+  let depthPx = Number.NaN;
+  let asidePx = NEIGHBOUR_MM * pxPerMm;
   for (const { point } of places) {
-    const [x, y] = [point.x - at.x, point.y - at.y];
+    const x = point.x - at.x;
+    const y = point.y - at.y;
     const aside = Math.abs(x * normal.y - y * normal.x);
     const depth = -(x * normal.x + y * normal.y);
     if (aside >= asidePx || depth < 0 || depth > DEEPEST_MM * pxPerMm) continue;
-    [depthPx, asidePx] = [depth, aside];
+    depthPx = depth;
+    asidePx = aside;
   }
   return Number.isNaN(depthPx) ? null : depthPx;
 }

@@ -27,21 +27,27 @@ export function doubleLineResponse({ samples, stepMm, light }: EdgeStrips, width
   const near = bins(widthMm / 2 + WOOD_FROM_MM);
   const far = bins(widthMm / 2 + WOOD_FROM_MM + WOOD_WIDE_MM);
   const between = Math.max(0, bins(widthMm / 2 - WOOD_FROM_MM));
-  const mean = (from: number, to: number): number => (sums[to + 1] - sums[from]) / (to - from + 1);
   for (let row = 0; row < rows; row++) {
     for (let j = 0; j < samples; j++) sums[j + 1] = sums[j] + light[row * samples + j];
     for (let j = 0; j < samples; j++) {
       if (j < far || j + far >= samples) continue;
-      const [inner, outer] = [mean(j + near, j + far), mean(j - far, j - near)];
-      const [inLine, outLine] = [
-        mean(j + half - line, j + half + line),
-        mean(j - half - line, j - half + line),
-      ];
+      const inner = meanOf(sums, j + near, j + far);
+      const outer = meanOf(sums, j - far, j - near);
+      const inLine = meanOf(sums, j + half - line, j + half + line);
+      const outLine = meanOf(sums, j - half - line, j - half + line);
       const wood = Math.min(inner, outer);
       const plain = wood - Math.max(inLine, outLine);
-      const strip = Math.max(0, Math.min(wood, mean(j - between, j + between) - (inLine + outLine) / 2));
+      const strip = Math.max(
+        0,
+        Math.min(wood, meanOf(sums, j - between, j + between) - (inLine + outLine) / 2),
+      );
       out[row * samples + j] = (plain + BETWEEN_SHARE * strip) / Math.max(LEAST_LIGHT, wood);
     }
   }
   return out;
+}
+
+/** The mean from one sample to another, by running sums. */
+function meanOf(sums: Float64Array, from: number, to: number): number {
+  return (sums[to + 1] - sums[from]) / (to - from + 1);
 }

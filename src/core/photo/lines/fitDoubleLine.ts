@@ -105,23 +105,24 @@ function equations(
   let squares = 0;
   for (let i = 0; i < samples.length; i++) {
     const u = fromMm + i * stepMm;
-    const [a, b] = [(u - middle + width / 2) / blur, (u - middle - width / 2) / blur];
-    const [bellA, bellB] = [Math.exp(-(a * a) / 2), Math.exp(-(b * b) / 2)];
+    const a = (u - middle + width / 2) / blur;
+    const b = (u - middle - width / 2) / blur;
+    const bellA = Math.exp(-(a * a) / 2);
+    const bellB = Math.exp(-(b * b) / 2);
     const c = (u - middle) / narrow;
     const bellC = Math.exp(-(c * c) / 2);
     const rest = samples[i] - (level + slope * u - outer * bellA - inner * bellB + strip * bellC);
-    const [slopeA, slopeB] = [(outer * bellA * a) / blur, (inner * bellB * b) / blur];
+    const slopeA = (outer * bellA * a) / blur;
+    const slopeB = (inner * bellB * b) / blur;
     const slopeC = (strip * bellC * c) / narrow;
-    row.set([
-      1,
-      u,
-      -bellA,
-      -bellB,
-      bellC,
-      slopeC - slopeA - slopeB,
-      (slopeA - slopeB) / 2,
-      -a * slopeA - b * slopeB,
-    ]);
+    row[0] = 1;
+    row[1] = u;
+    row[2] = -bellA;
+    row[3] = -bellB;
+    row[4] = bellC;
+    row[5] = slopeC - slopeA - slopeB;
+    row[6] = (slopeA - slopeB) / 2;
+    row[7] = -a * slopeA - b * slopeB;
     squares += rest * rest;
     for (let k = 0; k < unknowns; k++) {
       right[k] += row[k] * rest;

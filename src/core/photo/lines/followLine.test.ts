@@ -6,8 +6,11 @@ test('a line is followed through rows in which something else is plainer', () =>
     {
       rows: 20,
       columns: 30,
-      at: (row, column) =>
-        (column === 10 + Math.round(row / 4) ? 1 : 0) + (row % 7 === 3 && column === 25 ? 1.5 : 0),
+      fill: (row, into) => {
+        into.fill(0);
+        into[10 + Math.round(row / 4)] = 1;
+        if (row % 7 === 3) into[25] = 1.5;
+      },
       stepFromBeforeMm: () => 1,
     },
     0.1,
@@ -21,7 +24,10 @@ test('where rows are not neighbours the line may start anew', () => {
     {
       rows: 6,
       columns: 30,
-      at: (row, column) => (column === (row < 3 ? 2 : 28) ? 1 : 0),
+      fill: (row, into) => {
+        into.fill(0);
+        into[row < 3 ? 2 : 28] = 1;
+      },
       stepFromBeforeMm: (row) => (row === 3 ? 0 : 1),
     },
     0.1,

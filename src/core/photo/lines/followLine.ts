@@ -4,7 +4,8 @@ import { letGo } from '../../base/index.ts';
 export interface LineEvidence {
   readonly rows: number;
   readonly columns: number;
-  readonly at: (row: number, column: number) => number;
+  /** Writes a whole row: asked column by column, every number would be an object of its own. */
+  readonly fill: (row: number, into: Float64Array) => void;
   /** How far apart row and the row before lie, mm; 0 or less where they are not neighbours. */
   readonly stepFromBeforeMm: (row: number) => number;
 }
@@ -21,6 +22,7 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
   const from = new Int8Array(rows * columns);
   let sum = new Float64Array(columns);
   let next = new Float64Array(columns);
+  const here = new Float64Array(columns);
   const cost = new Float64Array(2 * MOST_JUMP + 1);
   const chosen = new Int32Array(rows);
   let start = 0;
@@ -29,11 +31,12 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
     if (step <= 0) {
       if (row > start) walkBack(from, sum, columns, start, row, chosen);
       start = row;
-      for (let j = 0; j < columns; j++) sum[j] = evidence.at(row, j);
+      evidence.fill(row, sum);
       continue;
     }
     const price = (stiffness * columnMm * columnMm) / step;
     for (let d = -MOST_JUMP; d <= MOST_JUMP; d++) cost[d + MOST_JUMP] = price * d * d;
+    evidence.fill(row, here);
     for (let j = 0; j < columns; j++) {
       const first = Math.max(0, j - MOST_JUMP);
       const last = Math.min(columns - 1, j + MOST_JUMP);
@@ -47,7 +50,7 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
         source = before;
       }
       from[row * columns + j] = source - j;
-      next[j] = best + evidence.at(row, j);
+      next[j] = best + here[j];
     }
     [sum, next] = [next, sum];
   }

@@ -27,7 +27,8 @@ export function holeContours(
   const field = new Float32Array(columns * rows);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {
-      const [x, y] = [bounds.left + column * step, bounds.low + row * step];
+      const x = bounds.left + column * step;
+      const y = bounds.low + row * step;
       const at = frame.toPhoto(x, y);
       const half = (woodAt(patch, x, y) + patch.darkLight) / 2;
       field[row * columns + column] = half - lightAt(at.x, at.y);
@@ -60,8 +61,10 @@ function boundsOf({ columns, hole }: HolePatch) {
 function woodAt({ wood, columns, rows }: HolePatch, x: number, y: number): number {
   const u = Math.min(columns - 1.001, Math.max(0, (x - PATCH.left) / PATCH.step));
   const v = Math.min(rows - 1.001, Math.max(0, (y - PATCH.low) / PATCH.step));
-  const [column, row] = [Math.floor(u), Math.floor(v)];
-  const [fx, fy] = [u - column, v - row];
+  const column = Math.floor(u);
+  const row = Math.floor(v);
+  const fx = u - column;
+  const fy = v - row;
   const at = row * columns + column;
   return (
     (wood[at] * (1 - fx) + wood[at + 1] * fx) * (1 - fy) +

@@ -136,15 +136,13 @@ function meanRound(
   const out = new Float32Array(columns * rows);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {
-      const [r0, r1] = [Math.max(0, row - reach), Math.min(rows, row + reach + 1)];
-      const [c0, c1] = [Math.max(0, column - reach), Math.min(columns, column + reach + 1)];
-      const box = (table: Float64Array) =>
-        table[r1 * (columns + 1) + c1] -
-        table[r0 * (columns + 1) + c1] -
-        table[r1 * (columns + 1) + c0] +
-        table[r0 * (columns + 1) + c0];
-      const count = box(counts);
-      out[row * columns + column] = count > 0 ? box(sums) / count : all;
+      const low = Math.max(0, row - reach) * (columns + 1);
+      const high = Math.min(rows, row + reach + 1) * (columns + 1);
+      const left = Math.max(0, column - reach);
+      const right = Math.min(columns, column + reach + 1);
+      const count = counts[high + right] - counts[low + right] - counts[high + left] + counts[low + left];
+      const sum = sums[high + right] - sums[low + right] - sums[high + left] + sums[low + left];
+      out[row * columns + column] = count > 0 ? sum / count : all;
     }
   letGo(sums, counts);
   return out;

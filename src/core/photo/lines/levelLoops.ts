@@ -42,6 +42,13 @@ function linkCell(
   next: Map<number, number>,
 ): void {
   const node = row * columns + column;
+  const isAbove = field[node] > 0;
+  const isCrossed =
+    isAbove !== field[node + 1] > 0 ||
+    isAbove !== field[node + columns] > 0 ||
+    isAbove !== field[node + columns + 1] > 0;
+  // Nearly every cell lies wholly on one side.
+  if (!isCrossed) return;
   const values = [field[node], field[node + 1], field[node + columns + 1], field[node + columns]];
   const edges = [2 * node, 2 * (node + 1) + 1, 2 * (node + columns), 2 * node + 1];
   // Anticlockwise round the cell, a line enters where the field falls below zero and leaves where it rises.

@@ -15,7 +15,8 @@ export function lightSampler({ widthPx, heightPx, rgb }: Picture): LightSampler 
     const inY = y > 0 ? Math.min(y, low) : 0;
     const column = Math.min(Math.floor(inX), Math.max(0, right - 1));
     const line = Math.min(Math.floor(inY), Math.max(0, low - 1));
-    const [fx, fy] = [inX - column, inY - line];
+    const fx = inX - column;
+    const fy = inY - line;
     const at = line * row + 3 * column;
     const aside = right > 0 ? 3 : 0;
     const below = low > 0 ? row : 0;

@@ -93,38 +93,40 @@ function fitAt(
   shape: LineShape,
   free: boolean,
 ): DoubleLine | null {
-  const { samples, fromMm, stepMm, light } = strips;
+  const { fromMm, stepMm } = strips;
   const reach = Math.round((shape.widthMm / 2 + BESIDE_MM) / stepMm);
   const profile = new Float64Array(2 * reach + 1);
   let total = 0;
-  for (const [other, share] of neighbours(edge, depthMm, row)) {
-    const middle = (depthMm[other] - fromMm) / stepMm;
-    if (middle - reach < 0 || middle + reach + 1 >= samples) continue;
-    total += share;
-    const first = Math.floor(middle) - reach;
-    const between = middle - Math.floor(middle);
-    for (let j = 0; j < profile.length; j++) {
-      const at = other * samples + first + j;
-      profile[j] += share * (light[at] * (1 - between) + light[at + 1] * between);
+  const own = edge[row];
+  // The place itself and its neighbours on the same section, each with a share that falls to nothing.
+  for (let way = -1; way <= 1; way += 2)
+    for (let k = way < 0 ? row : row + 1; k >= 0 && k < edge.length; k += way) {
+      const other = edge[k];
+      const away = Math.abs(other.along - own.along);
+      if (away >= AVERAGED_MM || other.side !== own.side || other.section !== own.section) break;
+      const share = 1 - away / AVERAGED_MM;
+      if (addStrip(strips, k, (depthMm[k] - fromMm) / stepMm, share, profile)) total += share;
     }
-  }
   if (total === 0) return null;
   for (let j = 0; j < profile.length; j++) profile[j] /= total;
   return fitDoubleLine(profile, -reach * stepMm, stepMm, shape, free);
 }
 
-/** The place itself and its neighbours on the same section, each with a share that falls to nothing. */
-function* neighbours(
-  edge: readonly EdgePoint[],
-  depthMm: Float64Array,
+/** Adds a share of a row of the strips about `middle` to the profile; false where the row does not reach so far, or has no middle. */
+function addStrip(
+  { samples, light }: EdgeStrips,
   row: number,
-): Generator<readonly [number, number]> {
-  const own = edge[row];
-  for (const way of [-1, 1])
-    for (let k = row + (way < 0 ? 0 : 1); k >= 0 && k < edge.length; k += way) {
-      const other = edge[k];
-      const away = Math.abs(other.along - own.along);
-      if (away >= AVERAGED_MM || other.side !== own.side || other.section !== own.section) break;
-      if (!Number.isNaN(depthMm[k])) yield [k, 1 - away / AVERAGED_MM];
-    }
+  middle: number,
+  share: number,
+  profile: Float64Array,
+): boolean {
+  const reach = (profile.length - 1) / 2;
+  if (!(middle - reach >= 0 && middle + reach + 1 < samples)) return false;
+  const first = Math.floor(middle) - reach;
+  const between = middle - Math.floor(middle);
+  for (let j = 0; j < profile.length; j++) {
+    const at = row * samples + first + j;
+    profile[j] += share * (light[at] * (1 - between) + light[at + 1] * between);
+  }
+  return true;
 }

@@ -120,13 +120,16 @@ function followIn({ strips, edge, extra, spreadMm }: Search, response: Float32Ar
     {
       rows: edge.length,
       columns: last - first + 1,
-      at: (row, column) => {
-        const depth = LEAST_DEPTH_MM + column * stepMm;
-        const tooShallow = awayMm > 0 && depth < LEAST_DEPTH_MM + extra[row];
-        if (depth > MOST_DEPTH_MM + extra[row] || tooShallow) return -1;
-        const away = (depth - USUAL_DEPTH_MM) / (spreadMm + extra[row]);
-        const value = response[row * samples + first + column];
-        return (value > 0 ? value / (value + plain) : Math.max(-1, value / plain)) - (away * away) / 5;
+      fill: (row, into) => {
+        const shallowest = awayMm > 0 ? LEAST_DEPTH_MM + extra[row] : LEAST_DEPTH_MM;
+        for (let column = 0; column < into.length; column++) {
+          const depth = LEAST_DEPTH_MM + column * stepMm;
+          const away = (depth - USUAL_DEPTH_MM) / (spreadMm + extra[row]);
+          const value = response[row * samples + first + column];
+          const shows = value > 0 ? value / (value + plain) : Math.max(-1, value / plain);
+          const isLookedAt = depth >= shallowest && depth <= MOST_DEPTH_MM + extra[row];
+          into[column] = isLookedAt ? shows - (away * away) / 5 : -1;
+        }
       },
       stepFromBeforeMm: (row) => stepBetween(edge[row - 1], edge[row]),
     },
