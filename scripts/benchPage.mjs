@@ -364,11 +364,27 @@ async function memory() {
   clearInterval(looking);
   await page.waitForTimeout(3000);
   const after = held();
+  const atMark = await marked(page, held);
   console.log(
-    `memory of the page's process, MB: empty ${empty.toFixed(0)}, at most while the edge is looked for ${most.toFixed(0)}, with what was found ${after.toFixed(0)} (target ${MEMORY_MB})`,
+    `memory of the page's process, MB: empty ${empty.toFixed(0)}, at most while the edge is looked for ${most.toFixed(0)}, with what was found ${after.toFixed(0)}, at most at a mark ${atMark.toFixed(0)} (target ${MEMORY_MB})`,
   );
   await context.close();
   rmSync(folder, { recursive: true });
+}
+
+/** The most that is held while the edge is looked for again after a mark. */
+async function marked(page, held) {
+  let most = held();
+  const looking = setInterval(() => {
+    most = Math.max(most, held());
+  }, 50);
+  await page.getByLabel('the edge runs here').check();
+  const layer = await page.locator('.hand-layer').boundingBox();
+  await page.mouse.click(layer.x + layer.width / 2 + 110, layer.y + layer.height / 2 - 60);
+  await page.locator('.looking').waitFor();
+  await page.locator('.looking').waitFor({ state: 'detached', timeout: 180_000 });
+  clearInterval(looking);
+  return most;
 }
 
 function ownMb(pid) {
