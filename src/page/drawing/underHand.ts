@@ -20,17 +20,23 @@ import { body, bodyAnswer, design, held, onTable, plate, stop, touched } from '.
  * result as on the bench, which draws all the others; its answer then takes their place and changes nothing of them.
  */
 
+/** What the hand held last: it lies there yet until the bench has drawn it. Other edits wait for the bench, and show their number the sooner. */
+const heldLast = signal<Design | null>(null);
+effect(() => {
+  if (held.value !== null) heldLast.value = held.value;
+});
+
 const bodyOnTable = computed((): BodyUnderHand | null => {
   if (onTable.value === null) return null;
   const shown = showBodyUnderHand(onTable.value);
   return shown.ok ? shown.value : null;
 });
 
-/** Outline, form and measures of what is on the table; null where the body in sight is its own, or where the last one could not be drawn. */
+/** Outline, form and measures of what the hand holds, or has just let go of; null where the body in sight is its own, or where the last one could not be drawn. */
 export const bodyInHand = computed((): BodyUnderHand | null => {
   const answer = bodyAnswer.value;
   if (body.value === null || answer === null || !answer.isSound || answer.of === onTable.value) return null;
-  return bodyOnTable.value;
+  return heldLast.value === onTable.value ? bodyOnTable.value : null;
 });
 
 /** After so many the program is nearly as quick as it becomes. */
@@ -95,8 +101,9 @@ const gaugesOnTable = computed((): readonly ShownStation[] => {
   return shown.ok ? shown.value : [];
 });
 
-/** A gauge as it is with what is on the table, where the hand is on its fullness; else as it was drawn, for `of`. */
+/** A gauge as it is with what the hand holds, or has just let go of, where the hand is on its fullness; else as it was drawn, for `of`. */
 export function gaugeInHand(drawn: ShownStation, of: Design): ShownStation {
-  if (drawn.fullnessFrom !== touched.value || of === onTable.value) return drawn;
+  const isHeld = heldLast.value === onTable.value && of !== onTable.value;
+  if (drawn.fullnessFrom !== touched.value || !isHeld) return drawn;
   return gaugesOnTable.value.find(({ name }) => name === drawn.name) ?? drawn;
 }

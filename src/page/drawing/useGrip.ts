@@ -126,8 +126,11 @@ export function useGrip({
         const wish = wishOf(event);
         const after = wish === null ? null : to(wish);
         pull.current = null;
-        if (after && wish !== null) edit(says(wish), after);
-        else breakOff();
+        if (after && wish !== null) {
+          // What it lets go of is what it held last, and stays in sight.
+          held.value = after;
+          edit(says(wish), after);
+        } else breakOff();
       },
       onPointerCancel: breakOff,
       onKeyDown,
