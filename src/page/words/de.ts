@@ -31,7 +31,7 @@ export const de: Words = {
     proposed: 'vorgeschlagen',
     settled: 'abgemacht',
     questioned: 'fraglich',
-    notYetTaken: 'nicht mitgenommen',
+    notYetTaken: 'noch hier',
     taken: (date) => `mitgenommen ${date}`,
     stepsDone: (done, of) => `${done} von ${of} getan`,
     older: 'älter als die Zeichnung',
