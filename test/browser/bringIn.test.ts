@@ -285,7 +285,7 @@ describe('bringing in', () => {
     await page.locator('.glass-mark').press('ArrowRight');
     await page.locator('.glass-mark').press('ArrowRight');
     await expect
-      .poll(async () => (await marksKept(1))[0]?.[0])
+      .poll(async () => (await marksKept(1))[0]?.[0], SOON)
       .toBeCloseTo((put?.[0] ?? 0) + 0.75 + 2 / 6, 3);
     await page.locator('.take-back').click();
     await expect
