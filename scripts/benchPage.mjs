@@ -75,7 +75,7 @@ function watch() {
       const isDrawn = (words) =>
         changes.some(({ target, attributeName }) => attributeName === 'd' && target.matches(words));
       const isLines = isDrawn('.line, .gauge-edge');
-      const isOthers = isDrawn('.line.purfling, .side') || isIn('.contour');
+      const isOthers = isDrawn('.line.purfling, .side, .contour');
       afterPaint((at) => {
         if (isHand) painted.hand.push(at);
         if (isLines) painted.lines.push(at);
