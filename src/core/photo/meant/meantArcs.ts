@@ -21,7 +21,7 @@ export interface DrawnArcs {
 }
 
 /** mm. Arcs as needed stay this near to the smooth line. */
-const ARC_TOLERANCE_MM = 0.06;
+export const ARC_TOLERANCE_MM = 0.06;
 const STEP_MM = 1;
 
 /**

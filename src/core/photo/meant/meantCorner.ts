@@ -49,6 +49,10 @@ const WORN_SPREADS = 2;
 const WIDE_SIDE = 0.5;
 /** rad. Spread of a direction read off a corner end. */
 const SEEN_HEADING_RAD = 0.05;
+/** A line that leaves the usual direction of corner ends by more spreads than this is none: something else was followed. */
+const LEAVES_SPREADS = 3;
+/** mm, k = 2. Arms that do not draw together to the width leave open how far beyond its end a corner reached. */
+const NOT_CLOSED_MM = 2;
 /** mm. A corner end's own place is not read better than this. */
 const SEEN_END_MM = 0.08;
 
@@ -72,7 +76,7 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
   const widthMm = known.givenWidthMm ?? carriedWidthMm(known);
   const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
   if (closed === undefined)
-    return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: 2 * known.usualSpreadMm };
+    return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: NOT_CLOSED_MM };
   const plusMinusMm = closedPlusMinusMm(closed, known);
   // Wood is only ever lost: a corner reaches at least as far out as its end still stands. It may have reached farther.
   if (seenCorner && seen && beyondEndMm(seen, middleOf(closed)) < 0)
@@ -151,7 +155,7 @@ const CARRIED_OFF_MM = 0.1;
  * mean, and the tips that they were carried to 0.6 mm).
  */
 export const RUBBED_MM = 0.067;
-const RUBBED_AT_TIP_MM = 0.28;
+const RUBBED_AT_TIP_MM = 0.24;
 
 /** Least that a corner's arms draw together per millimetre outwards; flatter ones do not fix a place. */
 const LEAST_CLOSING = 0.1;
@@ -199,7 +203,10 @@ export interface SeenEnd {
   readonly through: Point<'body'>;
 }
 
-/** The line of a corner end as it is seen: through the middle of its places, its direction leaning on the usual one. */
+/**
+ * The line of a corner end as it is seen: through the middle of its places, its direction leaning on the usual one. Undefined
+ * where too few are seen, or where they run in no direction that a corner end takes.
+ */
 export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
   const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
   const along = end.map(({ x, y }) => c * x + s * y);
@@ -217,8 +224,10 @@ export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): See
     both += t * (c * (p.y - through.y) - s * (p.x - through.x));
   }
   if (square === 0) return { headingRad, through };
+  const leavesRad = Math.atan(both / square);
+  if (Math.abs(leavesRad) > LEAVES_SPREADS * Math.hypot(headingSpreadRad, SEEN_HEADING_RAD)) return undefined;
   const share = headingSpreadRad ** 2 / (headingSpreadRad ** 2 + SEEN_HEADING_RAD ** 2);
-  return { headingRad: headingRad + share * Math.atan(both / square), through };
+  return { headingRad: headingRad + share * leavesRad, through };
 }
 
 /** How far outside a seen corner end a place lies, mm; negative inside. */

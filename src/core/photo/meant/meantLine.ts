@@ -1,13 +1,14 @@
-import { accept, type Checked, type Point, point } from '../../base/index.ts';
+import { accept, Bug, type Checked, type Point, point } from '../../base/index.ts';
 import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
 import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
-import { type ArcKind, arcsOfRuns } from './meantArcs.ts';
+import { ARC_TOLERANCE_MM, type ArcKind, arcsOfRuns } from './meantArcs.ts';
 import {
   beyondEndMm,
   type CornerKnown,
   type MeantCorner,
   meantCorner,
   RUBBED_MM,
+  type SeenEnd,
   seenEnd,
 } from './meantCorner.ts';
 import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';
@@ -57,6 +58,10 @@ const MISFIT_MM = 0.15;
 const ROUNDED_MM = 1.2;
 /** mm inside a seen corner end, and how far round it, where places belong to the end and not to the arms. */
 const AT_END_MM = { inside: 0.8, reach: 12 };
+/** mm that a corner end which is not seen is taken to have lost: places beyond are not the arms'. */
+const UNSEEN_MM = 1;
+/** Share of the body length before a corner tip that is one bend: a corner's last arc is about 20 mm long on a violin. */
+const ARM_SHARE = 0.05;
 /** Of the places between the corners the arcs are fitted to each second one: neighbours err together. */
 const EVERY = 2;
 /** Weight of places at corner ends in the fit: they lead the tips, they are not to bend the arcs. */
@@ -96,7 +101,10 @@ export function meantLine(
     lower: cornerKnown('lower', habit, lowered, scale, options),
     upper: cornerKnown('upper', habit, lowered, scale, options),
   };
-  const ends = [seenEnd(known.lower), seenEnd(known.upper)].filter((end) => end !== undefined);
+  const ends = [
+    seenEnd(known.lower) ?? unseenEnd(known.lower, half.lowerBout.vertices.at(-1), half.cBout.vertices[0]),
+    seenEnd(known.upper) ?? unseenEnd(known.upper, half.upperBout.vertices[0], half.cBout.vertices.at(-1)),
+  ];
   const atEnd = (spot: LineSpot) =>
     ends.some(
       (end) =>
@@ -106,16 +114,17 @@ export function meantLine(
   const centre = options.bodyLengthMm === undefined ? 'level' : 'pinned';
   const inRun = (section: OutlineSection): readonly RunSpot[] =>
     lowered.filter((spot) => spot.section === section && !rounded(spot) && !atEnd(spot));
+  const armMm = ARM_SHARE * bodyLengthMm;
   const runs = {
-    lowerBout: meantRun(half.lowerBout, inRun('lowerBout'), { tips: 'end', centre }),
-    cBout: meantRun(half.cBout, inRun('cBout'), { tips: 'both', centre: 'free' }),
-    upperBout: meantRun(half.upperBout, inRun('upperBout'), { tips: 'start', centre }),
+    lowerBout: meantRun(half.lowerBout, inRun('lowerBout'), { tips: 'end', centre, armMm }),
+    cBout: meantRun(half.cBout, inRun('cBout'), { tips: 'both', centre: 'free', armMm }),
+    upperBout: meantRun(half.upperBout, inRun('upperBout'), { tips: 'start', centre, armMm }),
   };
   const misfits = (['lowerBout', 'cBout', 'upperBout'] as const).flatMap((section) =>
     misfitsOf(section, runs[section]),
   );
   const arcsSigma = arcsSigmaMm(lowered);
-  const kind: ArcKind = misfits.length > 0 ? 'asNeeded' : 'thirteen';
+  const kind: ArcKind = misfits.length > 0 || armsLeaveArcs(runs, armMm) ? 'asNeeded' : 'thirteen';
   const drawn = arcsOfRuns(runs, kind, (line) => ({
     lower: meantCorner(
       { run: runs.lowerBout, at: 'end', line },
@@ -139,6 +148,36 @@ export function meantLine(
       Math.hypot(plusMinusOf(spot, runs, drawn), 2 * arcsSigma, 2 * RUBBED_MM, 2 * LINE_MISSES_MM),
     ),
   });
+}
+
+/** Where a corner end that is not seen is taken to stand: a little inside the tips of the fitted arcs. */
+function unseenEnd(
+  { headingRad }: CornerKnown,
+  boutTip: Point<'body'> | undefined,
+  waistTip: Point<'body'> | undefined,
+): SeenEnd {
+  if (boutTip === undefined || waistTip === undefined) throw new Bug('an arm without a place');
+  const out = Math.sign(Math.sin(headingRad)) * UNSEEN_MM;
+  return {
+    headingRad,
+    through: {
+      x: (boutTip.x + waistTip.x) / 2 - out * Math.sin(headingRad),
+      y: (boutTip.y + waistTip.y) / 2 + out * Math.cos(headingRad),
+    },
+  };
+}
+
+/** Whether an arm leaves the thirteen arcs by more than arcs as needed would: at its tip that counts double. */
+function armsLeaveArcs(runs: Readonly<Record<'lowerBout' | 'cBout' | 'upperBout', MeantRun>>, armMm: number) {
+  const { lowerBout, cBout, upperBout } = runs;
+  const leaves = ({ nodes, lengthMm }: MeantRun, at: 'start' | 'end') =>
+    nodes.some(({ alongMm, gapMm }) => {
+      const fromTipMm = at === 'start' ? alongMm : lengthMm - alongMm;
+      return fromTipMm >= 0 && fromTipMm < armMm && Math.abs(gapMm) > ARC_TOLERANCE_MM;
+    });
+  return (
+    leaves(lowerBout, 'end') || leaves(cBout, 'start') || leaves(cBout, 'end') || leaves(upperBout, 'start')
+  );
 }
 
 function cornerKnown(
@@ -187,7 +226,7 @@ function misfitsOf(section: OutlineSection, { nodes, lengthMm }: MeantRun): read
  * mm, one standard deviation. What a smooth line and few arcs miss of an edge whose bend changes fast, as round a
  * corner's hollow (from simulated photographs of bodies that are not made of arcs, seeds 1 to 40).
  */
-const LINE_MISSES_MM = 0.03;
+const LINE_MISSES_MM = 0.025;
 
 /** What the scatter of all places leaves open in the fitted arcs, on average over the outline. */
 function arcsSigmaMm(spots: readonly LineSpot[]): number {

@@ -23,7 +23,7 @@ function spots(offMm: (y: number) => number) {
 }
 
 const carriedGap = (offMm: (y: number) => number) => {
-  const run = meantRun(chain, spots(offMm), { tips: 'both', centre: 'free' });
+  const run = meantRun(chain, spots(offMm), { tips: 'both', centre: 'free', armMm: 18 });
   return nodeAt(run, run.lengthMm + 4).gapMm;
 };
 

@@ -11,6 +11,7 @@ import {
   segments,
 } from '../../curve/index.ts';
 import { medianOf } from '../../numeric/index.ts';
+import { type CornerArm, cornerArm } from './cornerArm.ts';
 import { type RunStart, smoothGap } from './smoothGap.ts';
 
 /** A place of the merged edge, body frame, with its scatter; null scatter where nothing was seen. */
@@ -47,9 +48,14 @@ const NODE_STEP_MM = 1;
 export interface RunEnds {
   readonly tips: 'start' | 'end' | 'both';
   readonly centre: RunStart;
+  /** How much of the run before a tip is one bend. */
+  readonly armMm: number;
 }
 
-/** The smooth line through the spots of one stretch, told as gaps from its fitted arcs and carried past the tips. */
+/**
+ * The smooth line through the spots of one stretch, told as gaps from its fitted arcs. Before a tip it passes into the arm's one
+ * bend, which is carried on past the tip.
+ */
 export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: RunEnds): MeantRun {
   const lengthMm = lengthOf(chain);
   const before = ends.tips === 'end' ? 0 : CARRIED_MM;
@@ -90,7 +96,32 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
       ...smooth[i],
     };
   });
-  return { chain, lengthMm, nodes };
+  return { chain, lengthMm, nodes: withArms({ chain, lengthMm, nodes }, spots, ends) };
+}
+
+/** Share of an arm, at its inner end, over which the smooth line passes into it. */
+const PASSES_OVER = 0.3;
+
+/** The nodes of a run, those before and past its tips on the arms there. */
+function withArms(
+  { chain, lengthMm, nodes }: MeantRun,
+  spots: readonly RunSpot[],
+  { tips, armMm }: RunEnds,
+): readonly RunNode[] {
+  const seen = spots.flatMap(({ x, y, sigmaMm }) => (sigmaMm === null ? [] : [{ x, y, sigmaMm }]));
+  const start = tips === 'end' ? undefined : cornerArm(chain, 'start', seen, armMm);
+  const end = tips === 'start' ? undefined : cornerArm(chain, 'end', seen, armMm);
+  const onArm = (node: RunNode, arm: CornerArm | undefined, fromTipMm: number): RunNode => {
+    const share = Math.min(1, (armMm - fromTipMm) / (PASSES_OVER * armMm));
+    if (arm === undefined || share <= 0) return node;
+    const drawn = arm.gapAt(node, { x: node.normalX, y: node.normalY }, fromTipMm);
+    return {
+      ...node,
+      gapMm: node.gapMm + share * (drawn.gapMm - node.gapMm),
+      sigmaMm: node.sigmaMm + share * (drawn.sigmaMm - node.sigmaMm),
+    };
+  };
+  return nodes.map((node) => onArm(onArm(node, start, node.alongMm), end, lengthMm - node.alongMm));
 }
 
 /** mm. Places this near to each other along a run are put together: they err together, and the line is smooth. */

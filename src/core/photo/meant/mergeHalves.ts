@@ -171,8 +171,7 @@ function symmetricOffset(stand: Stand): MeantOffset {
     return { outMm, from: 'purfling', ...unsure(stand, 'one') };
   }
   const only = left === null ? 'right' : right === null ? 'left' : lost === null ? null : OTHER[lost];
-  if (only === null)
-    return { outMm: ((left ?? 0) + (right ?? 0)) / 2, from: 'both', ...unsure(stand, 'both') };
+  if (only === null) return { outMm: ((left ?? 0) + (right ?? 0)) / 2, from: 'both', ...unsureOfBoth(stand) };
   return {
     outMm: (place[only].edgeMm ?? 0) - (SIGN[only] * slowMm) / 2,
     from: only,
@@ -209,6 +208,17 @@ function unsure(
   const slow = Math.hypot(slowSigmaMm, SHORTER_WAVES * spreadMm);
   if (how === 'both') return { sigmaMm: spreadMm / 2, sharedSigmaMm: 0 };
   return { sigmaMm: single, sharedSigmaMm: how === 'own' ? 0 : how === 'one' ? slow / 2 : slow };
+}
+
+/** Halves apart by more spreads than this disagree: either was followed on something else, or lost wood over too short a way to tell. */
+const DISAGREE_SPREADS = 3;
+
+/** Scatter of the mean of both halves: where they disagree either may be right. */
+function unsureOfBoth(stand: Stand): Pick<MeantOffset, 'sigmaMm' | 'sharedSigmaMm'> {
+  const { sigmaMm, sharedSigmaMm } = unsure(stand, 'both');
+  const apartMm = Math.abs(stand.restMm ?? 0);
+  const disagree = apartMm > DISAGREE_SPREADS * stand.spreadMm;
+  return { sigmaMm: disagree ? Math.max(sigmaMm, apartMm / 2) : sigmaMm, sharedSigmaMm };
 }
 
 /** Part of the scatter of the halves' difference that is waves too short to be slow, shared by neighbours. */
