@@ -224,7 +224,8 @@ function misfitsOf(section: OutlineSection, { nodes, lengthMm }: MeantRun): read
 
 /**
  * mm, one standard deviation. What a smooth line and few arcs miss of an edge whose bend changes fast, as round a
- * corner's hollow (from simulated photographs of bodies that are not made of arcs, seeds 1 to 40).
+ * corner's hollow (from simulated photographs of bodies that are not made of arcs, seeds 1 to 40, and since arms are one bend from
+ * made bodies).
  */
 const LINE_MISSES_MM = 0.025;
 

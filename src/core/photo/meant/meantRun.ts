@@ -11,7 +11,7 @@ import {
   segments,
 } from '../../curve/index.ts';
 import { medianOf } from '../../numeric/index.ts';
-import { type CornerArm, cornerArm } from './cornerArm.ts';
+import { type ArmBend, armBend } from './armBend.ts';
 import { type RunStart, smoothGap } from './smoothGap.ts';
 
 /** A place of the merged edge, body frame, with its scatter; null scatter where nothing was seen. */
@@ -109,9 +109,9 @@ function withArms(
   { tips, armMm }: RunEnds,
 ): readonly RunNode[] {
   const seen = spots.flatMap(({ x, y, sigmaMm }) => (sigmaMm === null ? [] : [{ x, y, sigmaMm }]));
-  const start = tips === 'end' ? undefined : cornerArm(chain, 'start', seen, armMm);
-  const end = tips === 'start' ? undefined : cornerArm(chain, 'end', seen, armMm);
-  const onArm = (node: RunNode, arm: CornerArm | undefined, fromTipMm: number): RunNode => {
+  const start = tips === 'end' ? undefined : armBend(chain, 'start', seen, armMm);
+  const end = tips === 'start' ? undefined : armBend(chain, 'end', seen, armMm);
+  const onArm = (node: RunNode, arm: ArmBend | undefined, fromTipMm: number): RunNode => {
     const share = Math.min(1, (armMm - fromTipMm) / (PASSES_OVER * armMm));
     if (arm === undefined || share <= 0) return node;
     const drawn = arm.gapAt(node, { x: node.normalX, y: node.normalY }, fromTipMm);

@@ -123,6 +123,21 @@ test('lost wood is put back from the other half, and only there', () => {
   expect(Math.abs(deepest - 1.8)).toBeLessThan(0.25);
 });
 
+test('halves that disagree over too short a way to tell a loss leave their mean unsure by half of what they disagree by', () => {
+  const edge = makeEdge(3, [{ side: 'left', alongMm: 300.5, reachMm: 0.9, depthMm: 1.4 }], 0, 0.03);
+  const axis = mirrorAxis(edge, nearStart());
+  if (!axis.ok) throw new Error('no axis');
+  const { places } = mergeHalves(foldHalves(edge, axis.value));
+  const sure = (near: boolean) =>
+    places
+      .filter(({ alongMm }) => Math.abs(alongMm - 300.5) < 0.4 === near)
+      .filter(({ symmetric: { from } }) => from === 'both')
+      .map(({ symmetric: { sigmaMm } }) => sigmaMm);
+  expect(sure(true).length).toBeGreaterThan(0);
+  expect(Math.min(...sure(true))).toBeGreaterThan(0.25);
+  expect(Math.min(...sure(false))).toBeLessThan(0.05);
+});
+
 test('a body that only leans has no wear', () => {
   expect(wearIn(makeEdge(3, [], 0.2, 0.03))).toEqual([]);
 });

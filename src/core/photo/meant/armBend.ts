@@ -8,7 +8,7 @@ export interface ArmPlace extends Point<'body'> {
 }
 
 /** The last stretch of an arm before its corner tip, drawn as one bend that runs on past the tip. */
-export interface CornerArm {
+export interface ArmBend {
   /** How far outside a place the bend lies along a normal there, and one standard deviation of it. `fromTipMm` counts inwards. */
   readonly gapAt: (
     place: Point<'body'>,
@@ -40,12 +40,12 @@ const NUMBERS: readonly number[] = [0, 1, 2, 3];
  * last `armMm`, slips left aside. The last arc of `chain` at that end is its start and leads it where places are few.
  * Undefined where that arc is a line or the places are too few.
  */
-export function cornerArm(
+export function armBend(
   chain: Chain<'body'>,
   at: 'start' | 'end',
   places: readonly ArmPlace[],
   armMm: number,
-): CornerArm | undefined {
+): ArmBend | undefined {
   const segment = segments(chain).at(at === 'end' ? -1 : 0);
   const arc = segment && arcOf(segment);
   if (!segment || !arc) return undefined;
