@@ -76,7 +76,7 @@ const MOST_ROUNDS = 60;
 /** No unit. A step that improves the sum by less than this share of it is the last. */
 const IMPROVED = 0.000_01;
 /** Starts: where the rounds run into their eyes, degrees off the habit; a fit can rest in a wrong one of them. */
-const STARTS_DEG = [0, -12, 10];
+const STARTS_DEG = [0, -12, 10, -6];
 
 /**
  * The drafted hole that lies nearest to a traced one, by the numbers that every drafted hole has: least squares over the distance
