@@ -44,7 +44,7 @@ export const seeDe: typeof seeEn = {
   barHow: 'Im Bild von einem Ende des Balkens zum anderen ziehen.',
   knownHow: 'Eine Länge genügt; eine Breite dazu sagt, ob das Bild verzogen ist.',
   calliper: 'Korpuslänge',
-  calliperHow: 'Mit der Unsicherheit, wenn bekannt: 356,5 ± 0,3.',
+  calliperHow: 'Mit der Unsicherheit, wenn bekannt: 356,5\u00a0±\u00a00,3.',
   lowerCorner: 'untere Ecken, Breite an der Spitze',
   upperCorner: 'obere Ecken, Breite an der Spitze',
   cornerHow: 'Quer über das Ende der am wenigsten abgenutzten Ecke. Leer: wie das Bild es zeigt.',

@@ -38,7 +38,7 @@ export const seeEn = {
   barHow: 'Draw in the picture from one end of the bar to the other.',
   knownHow: 'One length is enough; a width besides tells whether the picture is stretched.',
   calliper: 'body length',
-  calliperHow: 'With how sure it is, if you know: 356.5 ± 0.3.',
+  calliperHow: 'With how sure it is, if you know: 356.5\u00a0±\u00a00.3.',
   lowerCorner: 'lower corners, width at the tip',
   upperCorner: 'upper corners, width at the tip',
   cornerHow: 'Across the end of the least worn corner. Empty: as the picture shows it.',
