@@ -7,7 +7,7 @@ import { root } from './prepare.mjs';
 /** px across at most; quality of the pictures, and bytes of them all at most. */
 const WIDEST = 1920;
 const QUALITY = 72;
-const ALL_BYTES = 5_000_000;
+const ALL_BYTES = 7_000_000;
 
 const SCREENS = {
   phone: 'Phone, 375 px, down to 2200 px',
@@ -39,6 +39,6 @@ export async function keepReview(folder) {
   });
   writeFileSync(
     join(kept, 'README.md'),
-    `# Review pictures of the page\n\nEvery view, to be looked at by people: no test compares them. \`node scripts/reviewPage.mjs --keep\` makes them anew; \`dark\`: in the evening's colours; \`de\`: in German.\n\n${sections.join('\n')}`,
+    `# Review pictures of the page\n\nEvery view, to be looked at by people: no test compares them. \`node scripts/reviewPage.mjs\` and the same with \`--bring-in --keep\` make them anew; \`dark\`: in the evening's colours; \`de\`: in German.\n\n${sections.join('\n')}`,
   );
 }
