@@ -1,10 +1,11 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
-import { boundsOf, type HalfOutline } from '../curve/index.ts';
+import { describe, expect, test } from 'vitest';
+import { boundsOf, type HalfOutline, type Vertex } from '../curve/index.ts';
 import { FAMILIES, type Family, lengthOf, sizesOf } from '../knowledge/index.ts';
 import { measured } from '../quantity/index.ts';
+import type { Design } from './design.ts';
 import { draftDesign } from './draftDesign.ts';
-import { halfOf } from './halfOf.ts';
+import { halfOf, hasSameHalf } from './halfOf.ts';
 import type { ValueName } from './values.ts';
 
 function halfFrom(family: Family, values: Partial<Record<ValueName, number>>) {
@@ -62,4 +63,61 @@ test('given widths near the habit are met, whichever of them are given', () => {
 test('a width that no outline can reach is refused at its own name, not at those that followed from it', () => {
   const result = halfFrom('violin', { bodyLength: 355, waist: 170 });
   expect(result.ok ? [] : result.faults.map(({ at }) => at)).toEqual(['waist']);
+});
+
+test('the same values drawn with the habit of another family are another half', () => {
+  const drafted = draftDesign({
+    family: 'violin',
+    name: 'x',
+    values: { bodyLength: { value: 355, unit: 'mm', origin: measured('table') } },
+  });
+  if (!drafted.ok) throw new Error(JSON.stringify(drafted.faults));
+  const { design } = drafted.value;
+  const cello: Design = { ...design, family: 'cello' };
+  expect(halfOf(cello)).not.toEqual(halfOf(design));
+  expect(hasSameHalf(design, cello)).toBe(false);
+  expect(hasSameHalf(design, { ...design, name: 'y' })).toBe(true);
+});
+
+describe('whether two traced outlines are the same', () => {
+  const drawn = halfFrom('violin', { bodyLength: 355 });
+  if (!drawn.ok) throw new Error(drawn.faults[0]?.found);
+  const { half } = drawn.value;
+  const traced = (of: HalfOutline): Design => ({
+    format: 'garland-design',
+    version: 1,
+    name: 'x',
+    family: 'violin',
+    values: {},
+    outline: { kind: 'traced', half: of, fitRmsMm: 0.1, fitMaxMm: 0.3, plusMinusMm: 0.2 },
+  });
+  const stretches = ['lowerBout', 'cBout', 'upperBout'] as const;
+  const changedAt = (stretch: (typeof stretches)[number], change: (vertices: Vertex<'body'>[]) => void) => {
+    const copy = structuredClone(half);
+    const vertices = [...copy[stretch].vertices];
+    change(vertices);
+    return traced({ ...copy, [stretch]: { ...copy[stretch], vertices } });
+  };
+
+  test('a copy is the same', () => {
+    expect(hasSameHalf(traced(half), traced(structuredClone(half)))).toBe(true);
+  });
+
+  test.each(stretches)('a single number of a single place of the %s makes another', (stretch) => {
+    for (const place of half[stretch].vertices.keys())
+      for (const number of ['x', 'y', 'bulge'] as const) {
+        const other = changedAt(stretch, (vertices) => {
+          const vertex = vertices[place] as Vertex<'body'>;
+          vertices[place] = { ...vertex, [number]: vertex[number] + 0.001 };
+        });
+        expect(hasSameHalf(traced(half), other), `${place} ${number}`).toBe(false);
+        expect(hasSameHalf(other, traced(half)), `${place} ${number}`).toBe(false);
+      }
+  });
+
+  test.each(stretches)('a place more or less in the %s makes another', (stretch) => {
+    const less = changedAt(stretch, (vertices) => vertices.pop());
+    expect(hasSameHalf(traced(half), less)).toBe(false);
+    expect(hasSameHalf(less, traced(half))).toBe(false);
+  });
 });

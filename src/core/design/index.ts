@@ -23,6 +23,6 @@ export {
   NEEDED_VALUES,
   VALUE_NAMES,
   VALUES,
-  VALUES_OVER_GROUND,
+  VALUES_OVER_PLATES,
   type ValueName,
 } from './values.ts';

@@ -14,13 +14,14 @@ const bare: Design = {
 test('a single thickness is added, changed and dropped, and a design without any is as it was', () => {
   const one = askThickness(bare, 'back', 0, [40, 120, 3.2]);
   const two = askThickness(one, 'back', 1, [0, 200, 4.6]);
-  const changed = askThickness(two, 'back', 0, [40, 120, 3.4]);
+  const changed = askThickness(two, 'back', 1, [0, 200, 4.8]);
   expect(askedThicknesses(changed, 'back')).toEqual([
-    [40, 120, 3.4],
-    [0, 200, 4.6],
+    [40, 120, 3.2],
+    [0, 200, 4.8],
   ]);
   expect(askedThicknesses(changed, 'top')).toEqual([]);
-  expect(dropThickness(dropThickness(changed, 'back', 0), 'back', 0)).toEqual(bare);
+  expect(dropThickness(changed, 'back', 1)).toEqual(one);
+  expect(dropThickness(one, 'back', 0)).toEqual(bare);
 });
 
 test('what else is said of the plates stays', () => {

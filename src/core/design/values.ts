@@ -41,7 +41,7 @@ export const NEEDED_VALUES: readonly ValueName[] = VALUE_NAMES.filter(
  * Numbers that neither the parts in the plane nor the outsides of the plates rest on: thicknesses, and whatever is cut into a plate
  * or set on it.
  */
-export const VALUES_OVER_GROUND: ReadonlySet<string> = new Set([
+export const VALUES_OVER_PLATES: ReadonlySet<string> = new Set([
   ...Object.keys(PLATE_VALUES).filter((name) => name.startsWith('thickness')),
   ...[SOUND_HOLE_VALUES, BAR_VALUES, NECK_VALUES, STRING_VALUES, HEAD_VALUES].flatMap(Object.keys),
 ]);

@@ -1,19 +1,12 @@
 import { accept, type Checked, type Finding, refuse } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import {
-  type Design,
-  designEntries,
-  halfOf,
-  hasSameHalf,
-  type ValueName,
-  withNamedThicknesses,
-} from '../design/index.ts';
+import { type Design, designEntries, halfOf, type ValueName, withNamedThicknesses } from '../design/index.ts';
 import { makeRegister, type Register, type RegisterEntry } from '../quantity/index.ts';
 import type { PlateArch } from './arching/archedPlate.ts';
 import { archRegister } from './arching/archRegister.ts';
 import { bothArches } from './arching/bothArches.ts';
 import { chosenLongArchRegister } from './arching/chosenLongArch.ts';
-import { isGroundOf, type PlateGround } from './arching/plateGround.ts';
+import type { PlateGround } from './arching/plateGround.ts';
 import { purflingWood } from './arching/purflingWood.ts';
 import { boardValueName, type RoughNumbers, roughNumbers } from './arching/roughNumbers.ts';
 import { roughRegister } from './arching/roughRegister.ts';
@@ -30,7 +23,7 @@ import {
   type HollowPlate,
   hollowPlates,
 } from './plates/index.ts';
-import { isOnSameGround } from './sameGround.ts';
+import { hasSamePlates, isSharedGround } from './sameParts.ts';
 import { type BarShape, barShape } from './setup/barShape.ts';
 import { fitEntries } from './setup/fitRegister.ts';
 import { type PostShape, postShape } from './setup/postShape.ts';
@@ -68,7 +61,8 @@ export interface Instrument {
 
 /**
  * The instrument of a design. Parts that do not need each other are all tried, so that every fault is seen at once. `before` is
- * one that was derived already: where the design stands on the same ground, what is dear is taken from it, to the same result.
+ * one that was derived already: what is dear is taken from it where it is the same, plates and parts in the plane or at least the
+ * ground of the plates, to the same result.
  * Faults: those of the outline, the parts in the plane, the arching, the sound holes, the neck, the set-up and the head.
  */
 export function deriveInstrument(given: Design, before?: Instrument): Checked<Instrument> {
@@ -76,11 +70,12 @@ export function deriveInstrument(given: Design, before?: Instrument): Checked<In
   const outline = halfOf(design);
   if (!outline.ok) return outline;
   const { half } = outline.value;
-  const kept = before && isOnSameGround(before.design, design) ? before : null;
+  const kept = before && hasSamePlates(before.design, design) ? before : null;
+  const stood = before && isSharedGround(before.ground, before.design, design) ? before.ground : null;
   const plan = kept ? accept(kept.plan) : planParts(design, half);
   const { ground, back, top } = kept
     ? { ground: accept(kept.ground), back: accept(kept.plates.back), top: accept(kept.plates.top) }
-    : bothArches(design, half, before && groundUnder(before, design));
+    : bothArches(design, half, stood);
   if (!plan.ok || !ground.ok || !back.ok || !top.ok)
     return refuse(...[plan, back, top].flatMap((part) => (part.ok ? [] : part.faults)));
   const rough = {
@@ -155,11 +150,6 @@ export function deriveInstrument(given: Design, before?: Instrument): Checked<In
       ...head.value.findings,
     ],
   });
-}
-
-/** The ground of an instrument, where the plates of another design stand on the same. */
-function groundUnder({ design, ground }: Instrument, other: Design): PlateGround | null {
-  return hasSameHalf(design, other) && isGroundOf(ground, other.values) ? ground : null;
 }
 
 /**

@@ -24,7 +24,6 @@ export {
   insideLongEdge,
   insideStationEdge,
   insideStuff,
-  isGroundOf,
   levelLines,
   longArcs,
   longProfile,
@@ -130,6 +129,7 @@ export type { CornerJoint, RibJoint } from './ribs/cornerJoint.ts';
 export type { DevelopedRib, RibStretch } from './ribs/developedRib.ts';
 export { STRETCH_WITH_STRAP, STRETCH_WITHOUT_STRAP, thicknessForBend } from './ribs/ribFindings.ts';
 export { type RibLength, type RibLines } from './ribs/ribLines.ts';
+export { isSharedGround } from './sameParts.ts';
 export { type BarPlace, type BarShape, bevelRad } from './setup/barShape.ts';
 export { type BridgeShape, bridgeShape } from './setup/bridgeShape.ts';
 export type { EndpinHole } from './setup/endpinHole.ts';

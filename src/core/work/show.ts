@@ -1,13 +1,13 @@
 import { accept, type Checked } from '../base/index.ts';
 import type { HalfOutline } from '../curve/index.ts';
-import { type Design, halfOf, hasSameHalf, type ValueName } from '../design/index.ts';
+import { type Design, halfOf, type ValueName } from '../design/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 import {
   archOnGround,
   bodyOutline,
   deriveInstrument,
   type Instrument,
-  isGroundOf,
+  isSharedGround,
   outlineAndForm,
   type PlateGround,
   planParts,
@@ -87,7 +87,7 @@ export function keptGround(design: Design, kept: KeptGround | null): Checked<Kep
 
 /** Whether a ground that was kept is this design's as well. */
 export function standsOn(design: Design, { of, ground }: KeptGround): boolean {
-  return isGroundOf(ground, design.values) && hasSameHalf(of, design);
+  return isSharedGround(ground, of, design);
 }
 
 /**

@@ -26,7 +26,7 @@ export {
 } from './insideGauge.ts';
 export { type ArchChoices, archOn, plateArch } from './plateArch.ts';
 export { plateField } from './plateField.ts';
-export { isGroundOf, type PlateGround, plateGround } from './plateGround.ts';
+export { type PlateGround, plateGround } from './plateGround.ts';
 export {
   continuedArchHeight,
   continuedArchSlopes,
