@@ -138,6 +138,27 @@ test('halves that disagree over too short a way to tell a loss leave their mean 
   expect(Math.min(...sure(false))).toBeLessThan(0.05);
 });
 
+test('one half alone beside places where halves disagree is no surer than they are; farther off it is as sure as its scatter', () => {
+  const edge = makeEdge(3, [{ side: 'left', alongMm: 300.5, reachMm: 0.9, depthMm: 1.4 }], 0, 0.03);
+  const axis = mirrorAxis(edge, nearStart());
+  if (!axis.ok) throw new Error('no axis');
+  const folded = foldHalves(edge, axis.value).map((place) =>
+    [302, 320].some((at) => Math.abs(place.alongMm - at) < 0.6)
+      ? { ...place, right: { ...place.right, edgeMm: null } }
+      : place,
+  );
+  const { places } = mergeHalves(folded);
+  const alone = (at: number) =>
+    places
+      .filter(({ alongMm }) => Math.abs(alongMm - at) < 0.6)
+      .map(({ symmetric }) => symmetric)
+      .filter(({ from }) => from === 'left')
+      .map(({ sigmaMm }) => sigmaMm);
+  expect(alone(302).length).toBeGreaterThan(0);
+  expect(Math.min(...alone(302))).toBeGreaterThan(0.25);
+  expect(Math.max(...alone(320))).toBeLessThan(0.05);
+});
+
 test('a body that only leans has no wear', () => {
   expect(wearIn(makeEdge(3, [], 0.2, 0.03))).toEqual([]);
 });

@@ -60,6 +60,7 @@ export function mergeHalves(
   });
   const { slow, rest, lost } = halvesDifference(places);
   const witness = purflingWitness(places);
+  const doubt = doubtsMm(rest, lost, slow.spreadMm);
   const lean = { average: 0, right: 1, left: -1 }[follow];
   const merged = places.map((place, i): MergedPlace => {
     const stand: Stand = {
@@ -68,6 +69,7 @@ export function mergeHalves(
       slowSigmaMm: slow.sigmasMm[i],
       spreadMm: slow.spreadMm,
       restMm: rest[i].restMm,
+      doubtMm: doubt[i],
       lost: ruledLoss(place, rest[i].restMm, lost[i], rules),
       witness: isRuled(place, rules) ? null : witness[i],
     };
@@ -119,6 +121,8 @@ interface Stand {
   readonly slowSigmaMm: number;
   readonly spreadMm: number;
   readonly restMm: number | null;
+  /** How far halves disagree here that no loss explains. */
+  readonly doubtMm: number;
   readonly lost: SeenSide | null;
   readonly witness: Witness;
 }
@@ -171,7 +175,8 @@ function symmetricOffset(stand: Stand): MeantOffset {
     return { outMm, from: 'purfling', ...unsure(stand, 'one') };
   }
   const only = left === null ? 'right' : right === null ? 'left' : lost === null ? null : OTHER[lost];
-  if (only === null) return { outMm: ((left ?? 0) + (right ?? 0)) / 2, from: 'both', ...unsureOfBoth(stand) };
+  if (only === null)
+    return { outMm: ((left ?? 0) + (right ?? 0)) / 2, from: 'both', ...unsure(stand, 'both') };
   return {
     outMm: (place[only].edgeMm ?? 0) - (SIGN[only] * slowMm) / 2,
     from: only,
@@ -201,24 +206,42 @@ function ownOffset(stand: Stand, side: SeenSide, rules: readonly StretchRule<See
 
 /** Scatter of a single place, and what the slow difference adds wherever one half speaks for the other. */
 function unsure(
-  { spreadMm, slowSigmaMm }: Stand,
+  { spreadMm, slowSigmaMm, doubtMm }: Stand,
   how: 'both' | 'one' | 'own' | 'brought',
 ): Pick<MeantOffset, 'sigmaMm' | 'sharedSigmaMm'> {
   const single = spreadMm / Math.SQRT2;
   const slow = Math.hypot(slowSigmaMm, SHORTER_WAVES * spreadMm);
-  if (how === 'both') return { sigmaMm: spreadMm / 2, sharedSigmaMm: 0 };
-  return { sigmaMm: single, sharedSigmaMm: how === 'own' ? 0 : how === 'one' ? slow / 2 : slow };
+  if (how === 'own') return { sigmaMm: single, sharedSigmaMm: 0 };
+  // Of two that disagree either may be right: their mean is off by half of it, and so is one of them alone.
+  const sigmaMm = Math.max(how === 'both' ? spreadMm / 2 : single, doubtMm / 2);
+  return { sigmaMm, sharedSigmaMm: how === 'both' ? 0 : how === 'one' ? slow / 2 : slow };
 }
 
 /** Halves apart by more spreads than this disagree: either was followed on something else, or lost wood over too short a way to tell. */
 const DISAGREE_SPREADS = 3;
+/** mm along the edge. So near to places where halves disagree one half alone is no surer than they are. */
+const DOUBT_REACHES_MM = 2.5;
 
-/** Scatter of the mean of both halves: where they disagree either may be right. */
-function unsureOfBoth(stand: Stand): Pick<MeantOffset, 'sigmaMm' | 'sharedSigmaMm'> {
-  const { sigmaMm, sharedSigmaMm } = unsure(stand, 'both');
-  const apartMm = Math.abs(stand.restMm ?? 0);
-  const disagree = apartMm > DISAGREE_SPREADS * stand.spreadMm;
-  return { sigmaMm: disagree ? Math.max(sigmaMm, apartMm / 2) : sigmaMm, sharedSigmaMm };
+/** How far the halves of each place disagree by more than a scatter, mm; where one is seen alone, those beside it. */
+function doubtsMm(
+  rest: readonly RestPlace[],
+  lost: readonly (SeenSide | null)[],
+  spreadMm: number,
+): readonly number[] {
+  const own = rest.map(({ restMm }, i) => {
+    if (restMm === null) return null;
+    const apartMm = Math.abs(restMm);
+    return lost[i] === null && apartMm > DISAGREE_SPREADS * spreadMm ? apartMm : 0;
+  });
+  const beside = (from: number, step: 1 | -1): number => {
+    for (let i = from + step; i >= 0 && i < rest.length; i += step) {
+      if (Math.abs(rest[i].alongMm - rest[from].alongMm) > DOUBT_REACHES_MM) return 0;
+      const mm = own[i];
+      if (mm !== null) return mm;
+    }
+    return 0;
+  };
+  return own.map((mm, i) => mm ?? Math.max(beside(i, 1), beside(i, -1)));
 }
 
 /** Part of the scatter of the halves' difference that is waves too short to be slow, shared by neighbours. */
