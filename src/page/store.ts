@@ -1,8 +1,9 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
-import type { Checked, Design, Fault, Finding, ShownBody, ShownNumbers } from '../core/index.ts';
+import type { Design } from '../core/index.ts';
 import { afterFrame } from './bench/afterFrame.ts';
-import { checkBench, newestOnly, quickBench, slowBench } from './bench/bench.ts';
+import { checkBench, quickBench, slowBench } from './bench/bench.ts';
 import { makeReady } from './bench/idle.ts';
+import { tableAnswers } from './bench/tableAnswers.ts';
 import { holdSitting } from './keeping/holdSitting.ts';
 import { copyProfiles } from './keeping/profileShelf.ts';
 import { copySteps, keepSitting, type PlacedStep, type Sitting, stepsOf } from './keeping/session.ts';
@@ -13,8 +14,6 @@ import type { Stop } from './way/stops.ts';
 export const design = signal<Design | null>(null);
 /** While a hand drags: what the design would be. Shown, not yet an edit. */
 export const held = signal<Design | null>(null);
-/** Why what the hand holds cannot be drawn. */
-export const heldFaults = signal<readonly Fault[]>([]);
 export const stop = signal<Stop>('photograph');
 /** The number that the hand is on, and the stop at which the hand was laid on it. */
 export const touched = signal<string | null>(null);
@@ -27,18 +26,19 @@ export const plate = signal<'back' | 'top'>('back');
 /** What lies on the table: what the hand holds, or the design. */
 export const onTable = computed(() => held.value ?? design.value);
 
-export const body = signal<ShownBody | null>(null);
-/** The design that the bench was last asked to show the body of, and whether it could; the last sound body stays in sight. */
-export const bodyAnswer = signal<{ readonly of: Design; readonly isSound: boolean } | null>(null);
-export const whole = signal<ShownNumbers | null>(null);
-/** Why the design as it stands cannot be derived whole; or else its body in the plane. */
-const wholeFaults = signal<readonly Fault[]>([]);
-const bodyFaults = signal<readonly Fault[]>([]);
-/** Why the design as it stands cannot be derived; the last sound one stays in sight. */
-export const faults = computed(() => (wholeFaults.value.length > 0 ? wholeFaults.value : bodyFaults.value));
-/** The design as it was when it could last be derived; null where it never could in this sitting. */
-export const sound = signal<Design | null>(null);
-export const findings = signal<readonly Finding[]>([]);
+/** The sitting that is held, by which it lies on the shelf. */
+export const sitting = signal('');
+
+const answers = tableAnswers(
+  { design, held, sitting },
+  {
+    body: (of) => quickBench().body(of),
+    numbers: (of) => slowBench().numbers(of),
+    allNumbers: (of) => slowBench().allNumbers(of),
+    findings: (of) => checkBench().check(of),
+  },
+);
+export const { body, bodyOf, whole, sound, findings, faults, heldFaults, keepView } = answers;
 
 export const steps = signal<readonly Step[]>([]);
 export const done = signal(0);
@@ -57,9 +57,6 @@ export const takenDesign = signal<Design | null>(null);
 /** Which steps at the bench are done, and on which day. */
 export const built = signal<Readonly<Record<string, string>>>({});
 
-/** The sitting that is held, by which it lies on the shelf. */
-export const sitting = signal('');
-
 /** A design comes to the bench, with what was done to it before if it was here already. */
 export async function bringIn(given: Design, kept?: Sitting): Promise<void> {
   const isFree = kept === undefined || (await holdSitting(kept.id));
@@ -71,23 +68,20 @@ export async function bringIn(given: Design, kept?: Sitting): Promise<void> {
     await copyProfiles(kept.id, id);
   }
   if (!kept || !isFree) await holdSitting(id);
-  sitting.value = id;
-  done.value = kept?.done ?? 0;
-  savedAs.value = kept?.savedAs ?? null;
-  savedDesign.value = kept?.savedDesign ? (JSON.parse(kept.savedDesign) as Design) : null;
-  takenOn.value = kept?.taken?.on ?? null;
-  takenDesign.value = kept?.taken ? (JSON.parse(kept.taken.design) as Design) : null;
-  built.value = kept?.built ?? {};
-  held.value = null;
-  touched.value = null;
-  whole.value = null;
-  body.value = null;
-  bodyAnswer.value = null;
-  sound.value = null;
-  wholeFaults.value = [];
-  bodyFaults.value = [];
-  findings.value = [];
-  design.value = given;
+  // All at once: nothing that is in sight of the one before may pass to it.
+  batch(() => {
+    sitting.value = id;
+    done.value = kept?.done ?? 0;
+    savedAs.value = kept?.savedAs ?? null;
+    savedDesign.value = kept?.savedDesign ? (JSON.parse(kept.savedDesign) as Design) : null;
+    takenOn.value = kept?.taken?.on ?? null;
+    takenDesign.value = kept?.taken ? (JSON.parse(kept.taken.design) as Design) : null;
+    built.value = kept?.built ?? {};
+    held.value = null;
+    touched.value = null;
+    answers.forget();
+    design.value = given;
+  });
   await keep(null);
 }
 
@@ -200,50 +194,6 @@ const BODY_STOPS: readonly Stop[] = ['photograph', 'outline', 'form'];
 /** ms. A hand that has not moved for so long rests (chosen by us: longer than between two moves of a slow mouse). */
 export const REST_MS = 60;
 
-/** What is asked of a bench: an answer for what lay on the table before this one is not told. */
-interface Question {
-  readonly design: Design;
-  readonly sitting: string;
-}
-
-/** What is on the table: the design, or what the hand holds. */
-function isOnTable(asked: Question): boolean {
-  return asked.sitting === sitting.value && asked.design === onTable.value;
-}
-
-/** The design that the numbers in the notebook are of, and whether they are all. */
-let numbered: { readonly of: Design; readonly isAll: boolean } | null = null;
-
-const askNumbers = newestOnly(
-  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().numbers(asked.design),
-  (answer, asked) => {
-    if (asked.sitting !== sitting.value) return;
-    // Dear numbers stay as they were until they are known anew, a moment later; the first time all are waited for, since who
-    // lists what rests on a number must have them all.
-    if (answer.ok && whole.value !== null) {
-      whole.value = withOlder(answer.value, whole.value);
-      numbered = { of: asked.design, isAll: false };
-    }
-    if (asked.design === design.value) wholeFaults.value = answer.ok ? [] : answer.faults;
-    if (answer.ok) sound.value = asked.design;
-    if (answer.ok && isOnTable(asked)) askAllNumbers(asked);
-  },
-);
-
-const askAllNumbers = newestOnly(
-  async (asked: Question): Promise<Checked<ShownNumbers>> => slowBench().allNumbers(asked.design),
-  (answer, asked) => {
-    if (!isOnTable(asked)) return;
-    if (answer.ok) {
-      whole.value = answer.value;
-      numbered = { of: asked.design, isAll: true };
-    }
-    if (asked.design !== design.value) return;
-    wholeFaults.value = answer.ok ? [] : answer.faults;
-    if (answer.ok) look(asked);
-  },
-);
-
 /** Times that a bench rehearses before the first edit: by then it derives three times as quickly as at first, in a second of its time. */
 const REHEARSALS = 6;
 
@@ -256,77 +206,24 @@ effect(() => {
   makeReady(REHEARSALS, isWanted, () => slowBench().rehearse(on));
 });
 
-/** Numbers that settled while the hand rested are not asked for again when it lets go. */
-function showNumbersNow(asked: Question): void {
-  const isKnown = whole.value !== null && numbered?.of === asked.design;
-  if (!isKnown) {
-    numbered = null;
-    askNumbers(asked);
-    return;
-  }
-  if (asked.design === design.value) wholeFaults.value = [];
-  if (!numbered?.isAll) askAllNumbers(asked);
-  else if (asked.design === design.value) look(asked);
-}
-
-function withOlder(fresh: ShownNumbers, older: ShownNumbers): ShownNumbers {
-  const names = new Set(fresh.register.map(({ name }) => name));
-  return {
-    ...fresh,
-    register: [...fresh.register, ...older.register.filter(({ name }) => !names.has(name))],
-  };
-}
-
-const look = newestOnly(
-  (asked: Question) => checkBench().check(asked.design),
-  (found, asked) => {
-    if (asked.design === design.value) findings.value = found;
-  },
-);
-
-const showBodyNow = newestOnly(
-  async (asked: Question): Promise<Checked<ShownBody>> => quickBench().body(asked.design),
-  (answer, asked) => {
-    if (asked.sitting !== sitting.value) return;
-    batch(() => {
-      if (answer.ok) body.value = answer.value;
-      bodyAnswer.value = { of: asked.design, isSound: answer.ok };
-      if (!isOnTable(asked)) return;
-      bodyFaults.value = answer.ok ? [] : answer.faults;
-      if (held.value !== null) heldFaults.value = bodyFaults.value;
-    });
-  },
-);
-
-/** What the bench was last asked to show the body of: its answers come in order. */
-let bodyAsked: Question | null = null;
-
 effect(() => {
   const shown = onTable.value;
   const isHeld = held.value !== null;
   // Elsewhere the quick bench answers for the view that the hand is in: it must not wait for a body that nobody sees.
-  const isOutOfSight = isHeld && !BODY_STOPS.includes(stop.peek());
+  const isOutOfSight = isHeld && !BODY_STOPS.includes(stop.value);
   if (shown === null || isOutOfSight) return;
-  const show = () => {
-    if (bodyAsked?.design === shown && bodyAsked.sitting === sitting.peek()) return;
-    bodyAsked = { design: shown, sitting: sitting.peek() };
-    showBodyNow(bodyAsked);
-  };
   // What the hand holds is drawn first, and by the page itself: the bench would take the time of its frame.
-  if (isHeld) return afterFrame(show);
-  show();
-});
-effect(() => {
-  if (held.value === null) heldFaults.value = [];
+  if (isHeld) return afterFrame(() => answers.askBody(shown));
+  untracked(() => answers.askBody(shown));
 });
 effect(() => {
   const on = held.value === null ? design.value : null;
-  if (on !== null) untracked(() => showNumbersNow({ design: on, sitting: sitting.value }));
+  if (on !== null) untracked(() => answers.askNumbers(on));
 });
 // Where the hand rests its numbers settle, so that letting go finds them ready.
 effect(() => {
   const resting = held.value;
   if (resting === null) return;
-  const timer = setTimeout(() => showNumbersNow({ design: resting, sitting: sitting.peek() }), REST_MS);
+  const timer = setTimeout(() => answers.askNumbers(resting), REST_MS);
   return () => clearTimeout(timer);
 });

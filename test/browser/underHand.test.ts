@@ -99,4 +99,33 @@ describe('what a hand holds', () => {
     await pulledInSilence(page, name, gauge, '.contour', [0, -3]);
     await page.mouse.up();
   }, 60_000);
+
+  test('what was said of a design that was taken back goes with it, whatever the hand does before the next is known', async () => {
+    const page = await opened('outline');
+    const bout = page.locator('.row', { has: page.locator('b', { hasText: /^lower bout$/ }) }).first();
+    await bout.locator('.row-name').click();
+    await bout.locator('input').fill('60');
+    await page.keyboard.press('Enter');
+    await page.locator('.trouble').waitFor();
+    await page.locator('.stop button', { hasText: 'arch' }).click();
+    const gauge = page.getByRole('slider', { name: 'fullness of the cross arches, waist' });
+    await gauge.waitFor();
+    await page.evaluate('watch.isSilent = true');
+    await page.locator('.take-back').click();
+    const box = await gauge.boundingBox();
+    if (box === null) throw new Error('no gauge to pull');
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 - 9, { steps: 3 });
+    // The answers come while the hand holds another design, and it lets that go again.
+    await page.evaluate(`watch.answered.length = 0; ${SPEAK}`);
+    await soon(() =>
+      page.evaluate("watch.answered.includes('body') && watch.answered.includes('numbers')"),
+    ).toBe(true);
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    await soon(() => page.locator('.trouble').count()).toBe(0);
+    await page.locator('.stop button', { hasText: 'take away' }).click();
+    await soon(() => page.getByRole('button', { name: 'Take it away' }).isEnabled()).toBe(true);
+  }, 60_000);
 });

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PixelSquare } from '../../host/browser/index.ts';
-import { newestOnly, seeingBench } from '../bench/bench.ts';
+import { seeingBench } from '../bench/bench.ts';
 import type { PhotographFile } from '../bench/keptPictures.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
 import { print, words } from '../words/words.ts';
 import { GLASS_RADIUS, Glass, type GlassMark } from './Glass.tsx';
 import type { Place } from './markSigns.tsx';

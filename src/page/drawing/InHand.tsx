@@ -8,7 +8,8 @@ import {
   type LampStand,
   seesTop,
 } from '../../core/index.ts';
-import { newestOnly, viewBench } from '../bench/bench.ts';
+import { viewBench } from '../bench/bench.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
 import { design, plate } from '../store.ts';
 import { words } from '../words/words.ts';
 import { woodTone } from './woodTone.ts';

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Checked, LampStand, LitPlate } from '../../core/index.ts';
-import { newestOnly, viewBench } from '../bench/bench.ts';
+import { viewBench } from '../bench/bench.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
 import { design, plate } from '../store.ts';
 import { woodTone } from './woodTone.ts';
 

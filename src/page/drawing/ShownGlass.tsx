@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ShownTrace, SquareOn } from '../../core/index.ts';
-import { newestOnly, seeingBench } from '../bench/bench.ts';
+import { seeingBench } from '../bench/bench.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
 import { aim } from '../keeping/marking.ts';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';

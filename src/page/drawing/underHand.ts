@@ -12,7 +12,7 @@ import {
 } from '../../core/index.ts';
 import { quickBench, viewBench } from '../bench/bench.ts';
 import { makeReady } from '../bench/idle.ts';
-import { body, bodyAnswer, design, held, onTable, plate, stop, touched } from '../store.ts';
+import { body, bodyOf, design, held, onTable, plate, stop, touched } from '../store.ts';
 
 /*
  * A bench answers in the next frame at best: a browser tells where the pointer is just before it paints. So the few lines that a
@@ -34,8 +34,7 @@ const bodyOnTable = computed((): BodyUnderHand | null => {
 
 /** Outline, form and measures of what the hand holds, or has just let go of; null where the body in sight is its own, or where the last one could not be drawn. */
 export const bodyInHand = computed((): BodyUnderHand | null => {
-  const answer = bodyAnswer.value;
-  if (body.value === null || answer === null || !answer.isSound || answer.of === onTable.value) return null;
+  if (bodyOf.value === null || bodyOf.value === onTable.value) return null;
   return heldLast.value === onTable.value ? bodyOnTable.value : null;
 });
 

@@ -2,8 +2,8 @@ import { effect, untracked } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Checked, Design } from '../../core/index.ts';
 import { afterFrame } from '../bench/afterFrame.ts';
-import { newestOnly } from '../bench/bench.ts';
-import { design, held, heldFaults, REST_MS, sound } from '../store.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
+import { design, held, keepView, REST_MS, sound } from '../store.ts';
 
 /** What is asked of a bench for a design. */
 export type Ask<Shown> = (design: Design) => Promise<Checked<Shown>>;
@@ -42,8 +42,8 @@ export function useShownOf<Shown>(
     newestOnly(
       (asked: { readonly ask: Ask<Shown>; readonly design: Design }) => asked.ask(asked.design),
       (answer, asked) => {
+        keepView(asked.design, answer);
         if (held.value === null) return;
-        heldFaults.value = answer.ok ? [] : answer.faults;
         if (answer.ok) setShown({ shown: answer.value, of: asked.design });
       },
     ),

@@ -1,6 +1,7 @@
 import { effect, signal } from '@preact/signals';
 import { type Checked, type Design, type ShownBeside } from '../../core/index.ts';
-import { newestOnly, slowBench, viewBench } from '../bench/bench.ts';
+import { slowBench, viewBench } from '../bench/bench.ts';
+import { newestOnly } from '../bench/newestOnly.ts';
 import { design, done, plate, steps } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { words } from '../words/words.ts';
