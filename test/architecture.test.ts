@@ -46,6 +46,16 @@ const planted: readonly (readonly [string, SourceFile, RegExp])[] = [
   ],
   ['a cycle', { path: 'src/core/base/frame.ts', text: "import type { C } from './index.ts';" }, /cycle/],
   ['an impure call', { path: 'src/core/base/x.ts', text: 'const t = Date.now();' }, /Date/],
+  [
+    'a sine of the engine',
+    { path: 'src/core/base/x.ts', text: 'const s = Math.sin(1);' },
+    /Math\.sin is rounded/,
+  ],
+  [
+    'a power of the engine',
+    { path: 'src/core/base/x.ts', text: 'const c = r ** 3;' },
+    /rounded by the engine/,
+  ],
   ['a bare tolerance', { path: 'src/core/curve/x.ts', text: 'if (d < 1e-9) {}' }, /1e-9/],
   ['a file too long', { path: 'src/core/curve/x.ts', text: '\n'.repeat(401) }, /401|402/],
 ];

@@ -1,3 +1,5 @@
+import { hypot } from './elementary/index.ts';
+
 /**
  * The planes that coordinates are given in. Only a type: it costs nothing at run time and keeps a
  * pixel from being taken for a millimetre.
@@ -30,7 +32,7 @@ export function point<F extends Frame>(x: number, y: number): Point<F> {
 }
 
 export function distanceBetween<F extends Frame>(a: Point<F>, b: Point<F>): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  return hypot(b.x - a.x, b.y - a.y);
 }
 
 /** An upright box; `min` is its lower left in frames with y up, its upper left in `photo`. */

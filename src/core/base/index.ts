@@ -8,6 +8,23 @@ export {
   refuse,
   type Weight,
 } from './checked.ts';
+export {
+  acos,
+  asin,
+  atan,
+  atan2,
+  cbrt,
+  cos,
+  exp,
+  expm1,
+  hypot,
+  log,
+  norm,
+  power,
+  sin,
+  tan,
+  tanh,
+} from './elementary/index.ts';
 export { type Box, distanceBetween, type Frame, type Point, point } from './frame.ts';
 export { KEEP_NOTHING, type Keeper, newestKeeper } from './keeper.ts';
 export { letGo } from './letGo.ts';

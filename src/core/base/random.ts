@@ -1,3 +1,5 @@
+import { cos, log } from './elementary/index.ts';
+
 /**
  * A seeded stream of numbers in [0, 1): the same seed gives the same stream on every machine.
  * Method: mulberry32, a 32-bit counter through an integer mixer.
@@ -14,6 +16,6 @@ export function seededRandom(seed: number): () => number {
 
 /** One draw from the normal distribution with mean 0 and standard deviation 1 (polar Box-Muller). */
 export function seededNormal(random: () => number): number {
-  const radius = Math.sqrt(-2 * Math.log(1 - random()));
-  return radius * Math.cos(2 * Math.PI * random());
+  const radius = Math.sqrt(-2 * log(1 - random()));
+  return radius * cos(2 * Math.PI * random());
 }

@@ -1,3 +1,4 @@
+import { atan } from '../base/index.ts';
 import { type PlateArch, plateSlopes } from '../instrument/index.ts';
 import { bodyHalfWidth } from '../surface/index.ts';
 import { USUAL_LENGTH_MM } from './usualLength.ts';
@@ -30,7 +31,7 @@ function rippleAlong(arch: PlateArch, share: number, leastDeg: number): Ripple {
   let [high, low, rising] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, 0];
   for (let yMm = startMm + END_MM * size; yMm < endMm - END_MM * size; yMm += STEP_MM * size) {
     const { slopeY } = plateSlopes(arch, share * bodyHalfWidth(arch.loft, yMm), yMm);
-    const slope = (Math.atan(slopeY) * 180) / Math.PI;
+    const slope = (atan(slopeY) * 180) / Math.PI;
     [high, low] = [Math.max(high, slope), Math.min(low, slope)];
     const turned =
       rising >= 0 && high - slope > leastDeg ? -1 : rising <= 0 && slope - low > leastDeg ? 1 : 0;

@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.ts';
+import { atan, type Finding, hypot } from '../base/index.ts';
 import { type PlateArch, type SurfaceProbe, surfaceProbes } from '../instrument/index.ts';
 import { principalCurvatures } from '../surface/index.ts';
 import { largestPatch } from './archPatch.ts';
@@ -152,10 +152,10 @@ function rippleFindings(arch: PlateArch): readonly Finding[] {
 }
 
 function steepFindings(arch: PlateArch, probes: readonly SurfaceProbe[]): readonly Finding[] {
-  const slope = ({ shape }: SurfaceProbe): number => Math.hypot(shape.slopeX, shape.slopeY);
+  const slope = ({ shape }: SurfaceProbe): number => hypot(shape.slopeX, shape.slopeY);
   const worst = largestOf(probes, slope);
   if (!worst) return [];
-  const steepDeg = (Math.atan(slope(worst)) * 180) / Math.PI;
+  const steepDeg = (atan(slope(worst)) * 180) / Math.PI;
   const isTold = arch.findings.some(({ code }) => code === 'arch.steep');
   if (!(steepDeg > (isTold ? STEEP_DEG.contradiction : STEEP_DEG.caution))) return [];
   return [

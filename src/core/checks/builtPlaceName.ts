@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { hypot, type Point } from '../base/index.ts';
 import { mirrorChain, nearestOn } from '../curve/index.ts';
 import type { PlanParts } from '../instrument/index.ts';
 
@@ -42,8 +42,7 @@ function recessName({ blocks }: PlanParts, at: Point<'body'>): string | null {
 
 function stretchName({ outline }: PlanParts, { x, y }: Point<'body'>): string {
   const { bodyLengthMm, lowerCorner, upperCorner } = outline;
-  const near = (tip: Point<'body'>) =>
-    Math.hypot(Math.abs(x) - tip.x, y - tip.y) < CORNER_SHARE * bodyLengthMm;
+  const near = (tip: Point<'body'>) => hypot(Math.abs(x) - tip.x, y - tip.y) < CORNER_SHARE * bodyLengthMm;
   if (near(lowerCorner.boutTip) || near(lowerCorner.waistTip)) return 'lower corner';
   if (near(upperCorner.boutTip) || near(upperCorner.waistTip)) return 'upper corner';
   const isEnd = Math.abs(x) < END_SHARE * bodyLengthMm;

@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { hypot, type Point } from '../base/index.ts';
 import type { PlanParts } from '../instrument/index.ts';
 import { type BuiltPart, builtPlaceName } from './builtPlaceName.ts';
 
@@ -96,7 +96,7 @@ function rmsOf(values: readonly number[]): number {
 }
 
 function apart(a: Point<'body'>, b: Point<'body'>): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+  return hypot(a.x - b.x, a.y - b.y);
 }
 
 /** Each miss the middle one of its near neighbours on either side. */

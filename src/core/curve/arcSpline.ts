@@ -1,4 +1,4 @@
-import type { Frame } from '../base/index.ts';
+import { cos, type Frame, sin, tan } from '../base/index.ts';
 import type { Chain, Vertex } from './chain.ts';
 
 /**
@@ -16,26 +16,26 @@ export interface SplineNodes {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly headingRad: Float64Array;
-  readonly cos: Float64Array;
-  readonly sin: Float64Array;
+  readonly cosine: Float64Array;
+  readonly sine: Float64Array;
 }
 
 export function nodesOf(spline: ArcSpline): SplineNodes {
   const count = arcCount(spline);
   const row = () => new Float64Array(count + 1);
-  const nodes = { x: row(), y: row(), headingRad: row(), cos: row(), sin: row() };
+  const nodes = { x: row(), y: row(), headingRad: row(), cosine: row(), sine: row() };
   nodes.x[0] = spline[0];
   nodes.y[0] = spline[1];
   nodes.headingRad[0] = spline[2];
   for (let arc = 0; arc <= count; arc++) {
-    const cos = Math.cos(nodes.headingRad[arc]);
-    const sin = Math.sin(nodes.headingRad[arc]);
-    nodes.cos[arc] = cos;
-    nodes.sin[arc] = sin;
+    const cosine = cos(nodes.headingRad[arc]);
+    const sine = sin(nodes.headingRad[arc]);
+    nodes.cosine[arc] = cosine;
+    nodes.sine[arc] = sine;
     if (arc === count) break;
     const { along, left } = reach(spline[3 + 2 * arc], spline[4 + 2 * arc]);
-    nodes.x[arc + 1] = nodes.x[arc] + along * cos - left * sin;
-    nodes.y[arc + 1] = nodes.y[arc] + along * sin + left * cos;
+    nodes.x[arc + 1] = nodes.x[arc] + along * cosine - left * sine;
+    nodes.y[arc + 1] = nodes.y[arc] + along * sine + left * cosine;
     nodes.headingRad[arc + 1] = nodes.headingRad[arc] + spline[3 + 2 * arc] * spline[4 + 2 * arc];
   }
   return nodes;
@@ -44,8 +44,8 @@ export function nodesOf(spline: ArcSpline): SplineNodes {
 /** How far an arc of this curvature and length gets, along its first heading and to its left. */
 function reach(curvature: number, lengthMm: number): { along: number; left: number } {
   const half = (curvature * lengthMm) / 2;
-  const chord = half === 0 ? lengthMm : (lengthMm * Math.sin(half)) / half;
-  return { along: chord * Math.cos(half), left: chord * Math.sin(half) };
+  const chord = half === 0 ? lengthMm : (lengthMm * sin(half)) / half;
+  return { along: chord * cos(half), left: chord * sin(half) };
 }
 
 /** How `reach` changes with the curvature. */
@@ -61,8 +61,8 @@ export function reachByCurvature(curvature: number, lengthMm: number): { along: 
   }
   const t2 = turn * turn;
   return {
-    along: (square * (turn * Math.cos(turn) - Math.sin(turn))) / t2,
-    left: (square * (turn * Math.sin(turn) - 1 + Math.cos(turn))) / t2,
+    along: (square * (turn * cos(turn) - sin(turn))) / t2,
+    left: (square * (turn * sin(turn) - 1 + cos(turn))) / t2,
   };
 }
 
@@ -75,7 +75,7 @@ export function splineChain<F extends Frame>(spline: ArcSpline): Chain<F> {
   const vertices: Vertex<F>[] = [];
   for (let node = 0; node <= arcCount(spline); node++) {
     const turn = (spline[3 + 2 * node] ?? 0) * (spline[4 + 2 * node] ?? 0);
-    vertices.push({ x: nodes.x[node] ?? 0, y: nodes.y[node] ?? 0, bulge: Math.tan(turn / 4) });
+    vertices.push({ x: nodes.x[node] ?? 0, y: nodes.y[node] ?? 0, bulge: tan(turn / 4) });
   }
   return { closed: false, vertices };
 }

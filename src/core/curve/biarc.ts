@@ -1,4 +1,4 @@
-import type { Frame, Point } from '../base/index.ts';
+import { atan2, cos, type Frame, type Point, sin, tan } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { wrapAngle } from './segment.ts';
 
@@ -15,8 +15,8 @@ export function biarc<F extends Frame>(
   toHeadingRad: number,
   ratio = 1,
 ): Chain<F> {
-  const [ux, uy] = [Math.cos(fromHeadingRad), Math.sin(fromHeadingRad)];
-  const [wx, wy] = [Math.cos(toHeadingRad), Math.sin(toHeadingRad)];
+  const [ux, uy] = [cos(fromHeadingRad), sin(fromHeadingRad)];
+  const [wx, wy] = [cos(toHeadingRad), sin(toHeadingRad)];
   const [vx, vy] = [to.x - from.x, to.y - from.y];
   // |v - r d u - d w| = (1 + r) d, a quadratic in the second tangent's length d.
   const square = 2 * ratio * (1 - (ux * wx + uy * wy));
@@ -33,7 +33,7 @@ export function biarc<F extends Frame>(
     x: turnFrom.x + share * (turnTo.x - turnFrom.x),
     y: turnFrom.y + share * (turnTo.y - turnFrom.y),
   };
-  const jointHeading = Math.atan2(turnTo.y - turnFrom.y, turnTo.x - turnFrom.x);
+  const jointHeading = atan2(turnTo.y - turnFrom.y, turnTo.x - turnFrom.x);
   return {
     closed: false,
     vertices: [
@@ -46,5 +46,5 @@ export function biarc<F extends Frame>(
 
 /** The bulge of the arc that leaves a point in a heading and passes through another. */
 export function bulgeLeaving<F extends Frame>(from: Point<F>, headingRad: number, to: Point<F>): number {
-  return Math.tan(wrapAngle(Math.atan2(to.y - from.y, to.x - from.x) - headingRad) / 2);
+  return tan(wrapAngle(atan2(to.y - from.y, to.x - from.x) - headingRad) / 2);
 }

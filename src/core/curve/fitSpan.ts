@@ -1,4 +1,4 @@
-import { DRAFT_MM, type Frame, type Point } from '../base/index.ts';
+import { cbrt, DRAFT_MM, type Frame, hypot, type Point, sin } from '../base/index.ts';
 import type { ArcSpline } from './arcSpline.ts';
 import { balancedWindows, greedyWindows, type Window } from './fitWindows.ts';
 import { wrapAngle } from './segment.ts';
@@ -23,7 +23,7 @@ export function fitSpan<F extends Frame>(
   while (!found || !fits(found, toleranceMm)) {
     tooFew = count;
     if (count >= most) return null;
-    const short = found ? Math.cbrt(Math.min(8, found.maxMm / toleranceMm)) - 1 : 0;
+    const short = found ? cbrt(Math.min(8, found.maxMm / toleranceMm)) - 1 : 0;
     count = Math.min(most, count + Math.max(1, Math.floor((count * short) / 2)));
     found = fitCount(points, ends, count, toleranceMm);
   }
@@ -122,9 +122,9 @@ function startOf<F extends Frame>(
   for (const [index, { from, to }] of windows.entries()) {
     const a = points[from];
     const b = points[to];
-    const chordMm = Math.hypot((b?.x ?? 0) - (a?.x ?? 0), (b?.y ?? 0) - (a?.y ?? 0));
+    const chordMm = hypot((b?.x ?? 0) - (a?.x ?? 0), (b?.y ?? 0) - (a?.y ?? 0));
     const turn = turnOf(windows[index], headings[index] ?? 0, headings[index + 1] ?? 0);
-    const lengthMm = turn === 0 ? chordMm : (chordMm * turn) / 2 / Math.sin(turn / 2);
+    const lengthMm = turn === 0 ? chordMm : (chordMm * turn) / 2 / sin(turn / 2);
     spline[3 + 2 * index] = turn / lengthMm;
     spline[4 + 2 * index] = lengthMm;
   }

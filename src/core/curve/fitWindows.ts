@@ -1,4 +1,4 @@
-import { distanceBetween, type Frame, type Point } from '../base/index.ts';
+import { atan2, distanceBetween, type Frame, hypot, type Point } from '../base/index.ts';
 
 /** One circle through a run of points, by its heading and curvature where the run starts and ends. */
 export interface Window {
@@ -132,10 +132,10 @@ function turnsTooFar<F extends Frame>(points: readonly Point<F>[], from: number,
 
 function windowOf<F extends Frame>(points: readonly Point<F>[], from: number, to: number): Window {
   const circle = fitCircle(points, from, to);
-  const chordRad = Math.atan2(circle.sin, circle.cos);
+  const chordRad = atan2(circle.sin, circle.cos);
   const headingAt = (index: number) => {
     const [u, v] = local(circle, points[index]);
-    return chordRad + Math.atan2(circle.slope + circle.curvature * u, 1 - circle.curvature * v);
+    return chordRad + atan2(circle.slope + circle.curvature * u, 1 - circle.curvature * v);
   };
   return { from, to, startRad: headingAt(from), endRad: headingAt(to) };
 }
@@ -147,7 +147,7 @@ function fitCircle<F extends Frame>(points: readonly Point<F>[], from: number, t
   const end = points[to];
   const chordX = (end?.x ?? 0) - (start?.x ?? 0);
   const chordY = (end?.y ?? 0) - (start?.y ?? 0);
-  const chord = Math.hypot(chordX, chordY) || 1;
+  const chord = hypot(chordX, chordY) || 1;
   const frame = {
     originX: middle?.x ?? 0,
     originY: middle?.y ?? 0,

@@ -1,5 +1,4 @@
-import type { Frame, Point } from '../base/index.ts';
-import { WELD_MM } from '../base/index.ts';
+import { type Frame, hypot, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { crossSpans } from './crossSpans.ts';
 import { segments } from './segment.ts';
@@ -70,7 +69,7 @@ function apart<F extends Frame>(a: Span<F>, b: Span<F>): boolean {
 
 function addCrossing<F extends Frame>(found: Crossing<F>[], crossing: Crossing<F>): void {
   const { x, y } = crossing.point;
-  if (!found.some(({ point: at }) => Math.hypot(at.x - x, at.y - y) <= 2 * WELD_MM)) found.push(crossing);
+  if (!found.some(({ point: at }) => hypot(at.x - x, at.y - y) <= 2 * WELD_MM)) found.push(crossing);
 }
 
 function alongA<F extends Frame>(one: Crossing<F>, other: Crossing<F>): number {

@@ -1,4 +1,4 @@
-import { Bug, distanceBetween, type Frame, type Point, WELD_MM } from '../base/index.ts';
+import { Bug, distanceBetween, type Frame, hypot, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain, Vertex } from './chain.ts';
 
 /** One open chain of several, each starting where the one before ends, to within WELD_MM. */
@@ -33,7 +33,7 @@ export function chainThrough<F extends Frame>(points: readonly Point<F>[], close
   const vertices: Vertex<F>[] = [];
   for (const { x, y } of points) {
     const last = vertices.at(-1);
-    if (!last || Math.hypot(x - last.x, y - last.y) > WELD_MM) vertices.push({ x, y, bulge: 0 });
+    if (!last || hypot(x - last.x, y - last.y) > WELD_MM) vertices.push({ x, y, bulge: 0 });
   }
   const open: Chain<F> = { closed: false, vertices };
   return closed ? closeChain(open) : open;

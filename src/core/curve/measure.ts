@@ -1,4 +1,4 @@
-import { type Box, type Frame, type Point, point } from '../base/index.ts';
+import { atan2, type Box, cos, type Frame, type Point, point, sin } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { type Arc, arcOf, pointOn, type Segment, segmentLength, segments, sweepOf } from './segment.ts';
 
@@ -118,12 +118,12 @@ function areaOverChord<F extends Frame>(segment: Segment<F>): number {
   const square = sweep * sweep;
   const chordSquare = chordX * chordX + chordY * chordY;
   if (Math.abs(sweep) < SERIES_RAD) {
-    const flatness = sweep === 0 ? 1 : sweep / 2 / Math.sin(sweep / 2);
+    const flatness = sweep === 0 ? 1 : sweep / 2 / sin(sweep / 2);
     const series = 1 - (square / 20) * (1 - (square / 42) * (1 - (square / 72) * (1 - square / 110)));
     return (chordSquare * sweep * series * flatness * flatness) / 12;
   }
-  const sine = Math.sin(sweep / 2);
-  return (chordSquare * (sweep - Math.sin(sweep))) / (8 * sine * sine);
+  const sine = sin(sweep / 2);
+  return (chordSquare * (sweep - sin(sweep))) / (8 * sine * sine);
 }
 
 /** rad. Below this sweep the series of θ − sin θ is exact to rounding and the difference no longer is. */
@@ -151,7 +151,7 @@ function addMoments<F extends Frame>(
 ): void {
   const lengthMm = segmentLength(segment);
   const sweep = sweepOf(segment);
-  const chordRad = Math.atan2(segment.end.y - segment.start.y, segment.end.x - segment.start.x);
+  const chordRad = atan2(segment.end.y - segment.start.y, segment.end.x - segment.start.x);
   const pieces = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 4)));
   for (let piece = 0; piece < pieces; piece++) {
     for (const [node, weight] of GAUSS) {
@@ -161,8 +161,8 @@ function addMoments<F extends Frame>(
       const y = at.y - originY;
       const heading = chordRad + sweep * (fraction - 0.5);
       const stepMm = (lengthMm * weight) / pieces;
-      const dx = Math.cos(heading) * stepMm;
-      const dy = Math.sin(heading) * stepMm;
+      const dx = cos(heading) * stepMm;
+      const dy = sin(heading) * stepMm;
       sums.x += (x * x * dy) / 2;
       sums.y -= (y * y * dx) / 2;
       sums.xx += (x * x * x * dy) / 3;

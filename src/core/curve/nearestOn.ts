@@ -1,4 +1,4 @@
-import { Bug, distanceBetween, type Frame, type Point } from '../base/index.ts';
+import { Bug, cos, distanceBetween, type Frame, type Point, sin } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { headingOn, pointOn } from './segment.ts';
 import { footFraction, type Span, spansOf, squareToBox } from './span.ts';
@@ -21,16 +21,16 @@ export function nearestOn<F extends Frame>(chain: Chain<F>, p: Point<F>): Neares
   if (!span) throw new Bug('a chain without a segment has no nearest place');
   const { segment, fraction } = foot;
   let heading = headingOn(span.segment, fraction);
-  let alongX = Math.cos(heading);
-  let alongY = Math.sin(heading);
+  let alongX = cos(heading);
+  let alongY = sin(heading);
   // At a corner neither segment's heading alone tells the side: their mean does.
   const step = fraction === 0 ? -1 : fraction === 1 ? 1 : 0;
   const next = segment + step;
   const beside = spans[chain.closed ? (next + spans.length) % spans.length : next];
   if (step !== 0 && beside) {
     heading = headingOn(beside.segment, step > 0 ? 0 : 1);
-    alongX += Math.cos(heading);
-    alongY += Math.sin(heading);
+    alongX += cos(heading);
+    alongY += sin(heading);
   }
   const across = alongX * (p.y - foot.point.y) - alongY * (p.x - foot.point.x);
   return { ...foot, side: foot.distanceMm === 0 || across === 0 ? 0 : across > 0 ? 1 : -1 };

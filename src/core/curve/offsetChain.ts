@@ -1,4 +1,4 @@
-import { Bug, type Frame, type Point, WELD_MM } from '../base/index.ts';
+import { Bug, type Frame, hypot, type Point, WELD_MM } from '../base/index.ts';
 import { blockBoxes, tableOfSegments } from './arcTable.ts';
 import type { Chain } from './chain.ts';
 import { areaOf } from './measure.ts';
@@ -74,7 +74,7 @@ function isInside<F extends Frame>(kite: Kite<F>, x: number, y: number): boolean
   for (const { start, end } of kite) {
     const alongX = end.x - start.x;
     const alongY = end.y - start.y;
-    const off = (alongX * (y - start.y) - alongY * (x - start.x)) / Math.hypot(alongX, alongY);
+    const off = (alongX * (y - start.y) - alongY * (x - start.x)) / hypot(alongX, alongY);
     if (Math.abs(off) <= WELD_MM || (turn !== 0 && Math.sign(off) !== turn)) return false;
     turn = Math.sign(off);
   }

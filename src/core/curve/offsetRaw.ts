@@ -1,4 +1,4 @@
-import { type Frame, WELD_MM } from '../base/index.ts';
+import { type Frame, hypot, WELD_MM } from '../base/index.ts';
 import {
   ARRIVE_X,
   ARRIVE_Y,
@@ -101,7 +101,7 @@ function tailMm(rows: Float64Array, row: number, next: number, distanceMm: numbe
 }
 
 function lengthOfRow(rows: Float64Array, row: number): number {
-  return Math.hypot(rows[row + END_X] - rows[row + START_X], rows[row + END_Y] - rows[row + START_Y]);
+  return hypot(rows[row + END_X] - rows[row + START_X], rows[row + END_Y] - rows[row + START_Y]);
 }
 
 function addMoved(

@@ -1,4 +1,4 @@
-import { Bug, distanceBetween, WELD_MM, WRITE_MM } from '../base/index.ts';
+import { Bug, distanceBetween, sin, WELD_MM, WRITE_MM } from '../base/index.ts';
 import type { Chain, Vertex } from './chain.ts';
 import type { HalfOutline } from './halfOutline.ts';
 import { headingOn, segments } from './segment.ts';
@@ -57,7 +57,7 @@ function checkLevel(half: HalfOutline): void {
   if (!lower || !upper) throw new Bug('a half outline without a bout');
   const offMm = Math.max(Math.abs(lower.start.x), Math.abs(lower.start.y), Math.abs(upper.end.x));
   if (offMm > WRITE_MM) throw new Bug(`a half outline that ends ${offMm} mm off the centre line`);
-  const tiltRad = Math.max(Math.abs(Math.sin(headingOn(lower, 0))), Math.abs(Math.sin(headingOn(upper, 1))));
+  const tiltRad = Math.max(Math.abs(sin(headingOn(lower, 0))), Math.abs(sin(headingOn(upper, 1))));
   if (tiltRad > LEVEL_RAD)
     throw new Bug(`a half outline that crosses the centre line ${tiltRad} rad off level`);
 }

@@ -1,10 +1,12 @@
 import {
   accept,
   type Checked,
+  cos,
   distanceBetween,
   type Fault,
   type Frame,
   refuse,
+  sin,
   WELD_MM,
 } from '../base/index.ts';
 import type { Chain } from './chain.ts';
@@ -39,8 +41,8 @@ function shifted<F extends Frame>(segment: Segment<F>, distanceMm: number): Segm
   const endRad = headingOn(segment, 1);
   const { start, end, bulge } = segment;
   return {
-    start: { x: start.x - distanceMm * Math.sin(startRad), y: start.y + distanceMm * Math.cos(startRad) },
-    end: { x: end.x - distanceMm * Math.sin(endRad), y: end.y + distanceMm * Math.cos(endRad) },
+    start: { x: start.x - distanceMm * sin(startRad), y: start.y + distanceMm * cos(startRad) },
+    end: { x: end.x - distanceMm * sin(endRad), y: end.y + distanceMm * cos(endRad) },
     bulge,
   };
 }

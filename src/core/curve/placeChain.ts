@@ -1,4 +1,4 @@
-import type { Frame } from '../base/index.ts';
+import { cos, type Frame, sin } from '../base/index.ts';
 import type { Chain, Vertex } from './chain.ts';
 
 /** How a chain is placed: enlarged about its origin, then turned anticlockwise, then shifted. */
@@ -39,14 +39,14 @@ export function placeChain<T extends Frame, F extends Frame = Frame>(
   placement: Placement,
 ): Chain<T> {
   const scale = placement.scale ?? 1;
-  const cos = Math.cos(placement.turnRad) * scale;
-  const sin = Math.sin(placement.turnRad) * scale;
+  const cosine = cos(placement.turnRad) * scale;
+  const sine = sin(placement.turnRad) * scale;
   const [shiftX, shiftY] = placement.shift;
   return {
     closed: chain.closed,
     vertices: chain.vertices.map((v) => ({
-      x: cos * v.x - sin * v.y + shiftX,
-      y: sin * v.x + cos * v.y + shiftY,
+      x: cosine * v.x - sine * v.y + shiftX,
+      y: sine * v.x + cosine * v.y + shiftY,
       bulge: v.bulge,
     })),
   };

@@ -1,4 +1,4 @@
-import { Bug, type Frame, type Point, point } from '../base/index.ts';
+import { asin, Bug, type Frame, type Point, point } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { arcOf, pointOn, segments } from './segment.ts';
 
@@ -14,7 +14,7 @@ export function sampleChain<F extends Frame>(chain: Chain<F>, chordErrorMm: numb
     let pieces = 1;
     if (arc) {
       const sagittaRatio = Math.min(1, chordErrorMm / arc.radiusMm);
-      const stepRad = Math.min(4 * Math.asin(Math.sqrt(sagittaRatio / 2)), Math.PI / 2);
+      const stepRad = Math.min(4 * asin(Math.sqrt(sagittaRatio / 2)), Math.PI / 2);
       pieces = Math.max(1, Math.ceil(Math.abs(arc.sweepRad) / stepRad));
     }
     for (let piece = 0; piece < pieces; piece++) points.push(pointOn(segment, piece / pieces));

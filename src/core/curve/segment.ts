@@ -1,4 +1,4 @@
-import { type Frame, type Point, point } from '../base/index.ts';
+import { atan, atan2, cos, type Frame, hypot, type Point, point, sin, tan } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 
 /** One arc or line of a chain, from vertex to vertex; `bulge` as in a chain. */
@@ -37,12 +37,12 @@ export function segments<F extends Frame>(chain: Chain<F>): readonly Segment<F>[
 
 /** The signed sweep, positive anticlockwise; 0 for a line. */
 export function sweepOf<F extends Frame>(segment: Segment<F>): number {
-  return 4 * Math.atan(segment.bulge);
+  return 4 * atan(segment.bulge);
 }
 
 /** The bulge of an arc of this signed sweep. */
 export function bulgeOfSweep(sweepRad: number): number {
-  return Math.tan(sweepRad / 4);
+  return tan(sweepRad / 4);
 }
 
 /** Centre, radius and angles of an arc, or null for a line (a bulge too small to have a centre is a line). */
@@ -55,17 +55,17 @@ export function arcOf<F extends Frame>(segment: Segment<F>): Arc<F> | null {
   const centre = point<F>((start.x + end.x) / 2 - chordY * lift, (start.y + end.y) / 2 + chordX * lift);
   return {
     centre,
-    radiusMm: (Math.hypot(chordX, chordY) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
-    startAngleRad: Math.atan2(start.y - centre.y, start.x - centre.x),
+    radiusMm: (hypot(chordX, chordY) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
+    startAngleRad: atan2(start.y - centre.y, start.x - centre.x),
     sweepRad: sweepOf(segment),
   };
 }
 
 /** Length along the arc or line, mm. */
 export function segmentLength<F extends Frame>(segment: Segment<F>): number {
-  const chordMm = Math.hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
+  const chordMm = hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
   const half = sweepOf(segment) / 2;
-  return Math.abs(segment.bulge) < STRAIGHT_BULGE ? chordMm : (chordMm * half) / Math.sin(half);
+  return Math.abs(segment.bulge) < STRAIGHT_BULGE ? chordMm : (chordMm * half) / sin(half);
 }
 
 /** The point at a fraction of the length; 0 and 1 give the ends exactly. */
@@ -78,11 +78,11 @@ export function pointOn<F extends Frame>(segment: Segment<F>, fraction: number):
   if (bulge === 0) return point(start.x + chordX * fraction, start.y + chordY * fraction);
   // The chord to the point is the whole chord turned and shortened: no centre needed, so flat arcs stay exact.
   const half = sweepOf(segment) / 2;
-  const ratio = Math.abs(bulge) < STRAIGHT_BULGE ? fraction : Math.sin(half * fraction) / Math.sin(half);
+  const ratio = Math.abs(bulge) < STRAIGHT_BULGE ? fraction : sin(half * fraction) / sin(half);
   const turn = half * (fraction - 1);
-  const cos = Math.cos(turn) * ratio;
-  const sin = Math.sin(turn) * ratio;
-  return point(start.x + chordX * cos - chordY * sin, start.y + chordX * sin + chordY * cos);
+  const cosine = cos(turn) * ratio;
+  const sine = sin(turn) * ratio;
+  return point(start.x + chordX * cosine - chordY * sine, start.y + chordX * sine + chordY * cosine);
 }
 
 /** The point halfway along; as {@link pointOn} at a half, without its trigonometry. */
@@ -95,7 +95,7 @@ export function middleOf<F extends Frame>({ start, end, bulge }: Segment<F>): Po
 
 /** The heading of travel at a fraction of the length, rad, in (−π, π]. */
 export function headingOn<F extends Frame>(segment: Segment<F>, fraction: number): number {
-  const chordRad = Math.atan2(segment.end.y - segment.start.y, segment.end.x - segment.start.x);
+  const chordRad = atan2(segment.end.y - segment.start.y, segment.end.x - segment.start.x);
   return wrapAngle(chordRad + sweepOf(segment) * (fraction - 0.5));
 }
 

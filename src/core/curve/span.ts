@@ -1,4 +1,4 @@
-import { type Frame, type Point, WELD_MM } from '../base/index.ts';
+import { atan2, type Frame, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { segmentExtent } from './measure.ts';
 import { type Arc, arcOf, type Segment, segmentLength, segments } from './segment.ts';
@@ -49,7 +49,7 @@ export function footFraction<F extends Frame>(span: Span<F>, x: number, y: numbe
   const fromY = start.y - arc.centre.y;
   const toX = x - arc.centre.x;
   const toY = y - arc.centre.y;
-  const turn = Math.atan2(fromX * toY - fromY * toX, fromX * toX + fromY * toY);
+  const turn = atan2(fromX * toY - fromY * toX, fromX * toX + fromY * toY);
   const sweep = Math.abs(arc.sweepRad);
   let ahead = arc.sweepRad > 0 ? turn : -turn;
   if (ahead < 0) ahead += 2 * Math.PI;

@@ -1,4 +1,4 @@
-import type { Frame, Point } from '../base/index.ts';
+import { atan2, type Frame, type Point } from '../base/index.ts';
 import { type ArcSpline, arcCount, nodesOf, type SplineNodes } from './arcSpline.ts';
 
 /** Points as two rows of numbers, mm. */
@@ -59,11 +59,11 @@ function setFoot(
   const lengthMm = spline[4 + 2 * arc];
   const x = points.x[index] - nodes.x[arc];
   const y = points.y[index] - nodes.y[arc];
-  const u = nodes.cos[arc] * x + nodes.sin[arc] * y;
-  const v = nodes.cos[arc] * y - nodes.sin[arc] * x;
+  const u = nodes.cosine[arc] * x + nodes.sine[arc] * y;
+  const v = nodes.cosine[arc] * y - nodes.sine[arc] * x;
   const ahead = curvature * u;
   const inward = 1 - curvature * v;
-  const turn = Math.abs(ahead) < FLAT_RAD * inward ? 0 : Math.atan2(ahead, inward);
+  const turn = Math.abs(ahead) < FLAT_RAD * inward ? 0 : atan2(ahead, inward);
   let alongMm = turn === 0 ? u / inward : turn / curvature;
   if (alongMm < 0) {
     // Almost once round, a foot before the start may as well lie past the end.

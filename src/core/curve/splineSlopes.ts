@@ -28,11 +28,11 @@ export function slopesOf(spline: ArcSpline): readonly NodeSlopes[] {
       node.y[index] += stepX * before.headingRad[index];
     }
     const bend = reachByCurvature(curvature, lengthMm);
-    node.x[3 + 2 * arc] = bend.along * nodes.cos[arc] - bend.left * nodes.sin[arc];
-    node.y[3 + 2 * arc] = bend.along * nodes.sin[arc] + bend.left * nodes.cos[arc];
+    node.x[3 + 2 * arc] = bend.along * nodes.cosine[arc] - bend.left * nodes.sine[arc];
+    node.y[3 + 2 * arc] = bend.along * nodes.sine[arc] + bend.left * nodes.cosine[arc];
     node.headingRad[3 + 2 * arc] = lengthMm;
-    node.x[4 + 2 * arc] = nodes.cos[arc + 1];
-    node.y[4 + 2 * arc] = nodes.sin[arc + 1];
+    node.x[4 + 2 * arc] = nodes.cosine[arc + 1];
+    node.y[4 + 2 * arc] = nodes.sine[arc + 1];
     node.headingRad[4 + 2 * arc] = curvature;
     slopes.push(node);
   }

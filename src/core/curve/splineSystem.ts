@@ -1,4 +1,4 @@
-import type { Frame } from '../base/index.ts';
+import { cos, type Frame, sin } from '../base/index.ts';
 import { type ArcSpline, arcCount, nodesOf } from './arcSpline.ts';
 import { endResiduals, endRows, type SplineEnds } from './splineEnds.ts';
 import type { SplineFeet } from './splineFeet.ts';
@@ -31,7 +31,7 @@ export function normalSystem<F extends Frame>(
   const sums = sumsOf(spline, feet, weights);
   const nodes = nodesOf(spline);
   for (let arc = 0; arc < arcCount(spline); arc++) {
-    const rows = localRows(slopes[arc], nodes.cos[arc], nodes.sin[arc], 3 + 2 * arc);
+    const rows = localRows(slopes[arc], nodes.cosine[arc], nodes.sine[arc], 3 + 2 * arc);
     addArcSums(matrix, right, rows, sums.subarray(arc * SUMS, (arc + 1) * SUMS), 4 + 2 * arc);
   }
   for (let i = 0; i < unknowns; i++) {
@@ -55,8 +55,8 @@ function sumsOf(spline: ArcSpline, feet: SplineFeet, weights: Float64Array): Flo
     const arc = feet.arc[index];
     const alongMm = feet.alongMm[index];
     const half = (spline[3 + 2 * arc] * alongMm) / 2;
-    const sinHalf = Math.sin(half);
-    const cosHalf = Math.cos(half);
+    const sinHalf = sin(half);
+    const cosHalf = cos(half);
     const chordMm = half === 0 ? alongMm : (alongMm * sinHalf) / half;
     const along = -2 * sinHalf * cosHalf;
     const left = 1 - 2 * sinHalf * sinHalf;
@@ -84,14 +84,14 @@ function sumsOf(spline: ArcSpline, feet: SplineFeet, weights: Float64Array): Flo
 }
 
 /** The slopes of an arc's first node in the arc's own directions, and of its curvature, which is one of the unknowns. */
-function localRows(node: NodeSlopes, cos: number, sin: number, own: number): readonly Float64Array[] {
+function localRows(node: NodeSlopes, cosine: number, sine: number, own: number): readonly Float64Array[] {
   const used = own + 1;
   const along = new Float64Array(used);
   const left = new Float64Array(used);
   const bend = new Float64Array(used);
   for (let index = 0; index < used; index++) {
-    along[index] = cos * node.x[index] + sin * node.y[index];
-    left[index] = cos * node.y[index] - sin * node.x[index];
+    along[index] = cosine * node.x[index] + sine * node.y[index];
+    left[index] = cosine * node.y[index] - sine * node.x[index];
   }
   bend[own] = 1;
   return [along, left, node.headingRad, bend];

@@ -1,4 +1,4 @@
-import { Bug, distanceBetween, type Frame, type Point, WELD_MM } from '../base/index.ts';
+import { atan2, Bug, distanceBetween, type Frame, type Point, WELD_MM } from '../base/index.ts';
 import type { Chain } from './chain.ts';
 import { areaOf } from './measure.ts';
 import type { Run } from './offsetRuns.ts';
@@ -94,7 +94,7 @@ function nextRun<F extends Frame>(
 function leftTurn<F extends Frame>(last: Segment<F>, next: Segment<F>): number {
   const ahead = pointOn(next, 0.1);
   const straight = headingOn(last, 1);
-  const towards = Math.atan2(ahead.y - last.end.y, ahead.x - last.end.x);
+  const towards = atan2(ahead.y - last.end.y, ahead.x - last.end.x);
   return wrapAngle(towards - straight);
 }
 

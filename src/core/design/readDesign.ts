@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Finding, refuse, WRITE_MM } from '../base/index.ts';
+import { accept, type Checked, type Fault, type Finding, hypot, refuse, WRITE_MM } from '../base/index.ts';
 import { nearestSize } from '../knowledge/index.ts';
 import { printLength, type Quantity } from '../quantity/index.ts';
 import type { Design } from './design.ts';
@@ -55,7 +55,7 @@ function outlineFaults(design: Design): readonly Fault[] {
   const start = lowerBout.vertices[0];
   const end = upperBout.vertices.at(-1);
   const points = [lowerBout, cBout, upperBout].flatMap(({ vertices }) => vertices);
-  const meets = start && end && Math.hypot(start.x, start.y) < WRITE_MM && Math.abs(end.x) < WRITE_MM;
+  const meets = start && end && hypot(start.x, start.y) < WRITE_MM && Math.abs(end.x) < WRITE_MM;
   if (meets && points.every(({ x }) => x > -WRITE_MM)) return [];
   return [
     {

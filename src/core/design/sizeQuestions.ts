@@ -1,4 +1,4 @@
-import type { Fault, Finding } from '../base/index.ts';
+import { type Fault, type Finding, log } from '../base/index.ts';
 import { FAMILIES, type Family, LENGTH_LIMITS } from '../knowledge/index.ts';
 import { printLength } from '../quantity/index.ts';
 import type { ValueName } from './values.ts';
@@ -58,7 +58,7 @@ export function lengthQuestions(
 export function scaleFault(name: ValueName, valueMm: number, expectedMm: number): Fault | undefined {
   const ratio = valueMm / expectedMm;
   if (ratio > 1 / OUT_OF_SCALE && ratio < OUT_OF_SCALE) return undefined;
-  const slip = SLIPS.find(({ times }) => Math.abs(Math.log(ratio * times)) < Math.log(NEAR_ENOUGH));
+  const slip = SLIPS.find(({ times }) => Math.abs(log(ratio * times)) < log(NEAR_ENOUGH));
   return {
     code: 'size.out-of-scale',
     at: name,

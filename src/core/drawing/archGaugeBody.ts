@@ -1,3 +1,4 @@
+import { tan } from '../base/index.ts';
 import { boundsOf, type Chain, circleChain, placeChain, type Vertex } from '../curve/index.ts';
 
 /** mm of gauge above the crest: enough to hold and to stay straight. */
@@ -15,7 +16,7 @@ const BENCH_FOOT_MM = 12;
 /** mm. Rounds the upper corners, which the hand holds. */
 const CORNER_MM = 5;
 
-const QUARTER_BULGE = Math.tan(Math.PI / 8);
+const QUARTER_BULGE = tan(Math.PI / 8);
 
 /**
  * What a gauge rests on: `edge`, the edge of the plate itself; `bench`, the plane that the plate's gluing face lies on,

@@ -1,3 +1,4 @@
+import { asin } from '../base/index.ts';
 import { bulgeOfSweep, type Chain } from '../curve/index.ts';
 import { boardThickness, boardWidth } from '../instrument/index.ts';
 import { nameLines } from './archGaugeLettering.ts';
@@ -43,7 +44,7 @@ function sectionGauge({ plan, neck }: NeckPlan, name: string, where: string, alo
     `middle ${figure(thickMm)}, round R ${figure(board.radiusMm)}`,
   ];
   const highMm = thickMm + blockHeightMm(texts.length) + 2 * MARGIN_MM;
-  const sweepRad = 2 * Math.asin(half / board.radiusMm);
+  const sweepRad = 2 * asin(half / board.radiusMm);
   const body: Chain<'drawing'> = {
     closed: true,
     vertices: [
@@ -76,7 +77,7 @@ function hollowGauge({ plan, neck }: NeckPlan): readonly Drawing[] {
     `${figure(hollow.depthMm)} deep, leaves ${figure(thickMm - hollow.depthMm)}`,
   ];
   const lowMm = -blockHeightMm(texts.length) - 2 * MARGIN_MM;
-  const sweepRad = 2 * Math.asin(half / hollow.radiusMm);
+  const sweepRad = 2 * asin(half / hollow.radiusMm);
   const body: Chain<'drawing'> = {
     closed: true,
     vertices: [
@@ -101,7 +102,7 @@ const STRAIGHT_EDGE_MM = 24;
 function scoopGauge({ plan, neck }: NeckPlan): Drawing {
   const { scoop, sizes } = neck;
   const { lengthMm } = sizes.board;
-  const bulge = (radiusMm: number): number => bulgeOfSweep(2 * Math.asin(lengthMm / 2 / radiusMm));
+  const bulge = (radiusMm: number): number => bulgeOfSweep(2 * asin(lengthMm / 2 / radiusMm));
   const high = STRAIGHT_EDGE_MM;
   const body: Chain<'drawing'> = {
     closed: true,

@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { hypot, type Point, point } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, placeChain } from '../curve/index.ts';
 import { deviationComb, type MapPlace } from './deviationMapComb.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
@@ -96,7 +96,7 @@ function figureText(
   enlarged: number,
 ): Lettering {
   const nearest = places.reduce((a, b) =>
-    Math.hypot(b.at.x - at.x, b.at.y - at.y) < Math.hypot(a.at.x - at.x, a.at.y - at.y) ? b : a,
+    hypot(b.at.x - at.x, b.at.y - at.y) < hypot(a.at.x - at.x, a.at.y - at.y) ? b : a,
   );
   const { x, y } = onPage(at);
   const away = enlarged * missMm + Math.sign(missMm) * (LETTER_MM / 2 + 1);

@@ -1,3 +1,4 @@
+import { atan, cos, hypot } from '../base/index.ts';
 import { type Chain, lengthOf, reverseChain, sampleChain } from '../curve/index.ts';
 import { insideWidth, outsideWidth } from '../instrument/index.ts';
 import type { Drawing } from './drawing.ts';
@@ -75,7 +76,7 @@ const SHOULDER_STEPS = 24;
 function withShoulders(front: readonly FlatPlace[], shoulderMm: number): readonly FlatPlace[] {
   if (!(shoulderMm > 0)) return front;
   const turned = Array.from({ length: SHOULDER_STEPS + 1 }, (_, step) => {
-    const fromNutMm = shoulderMm * (1 - Math.cos((step * Math.PI) / 2 / SHOULDER_STEPS));
+    const fromNutMm = shoulderMm * (1 - cos((step * Math.PI) / 2 / SHOULDER_STEPS));
     return { fromNutMm, alongMm: alongTo(front, fromNutMm) };
   });
   return [...turned, ...front.filter(({ fromNutMm }) => fromNutMm > shoulderMm)];
@@ -101,8 +102,8 @@ function flat(line: Chain<'head'>): readonly FlatPlace[] {
   let alongMm = 0;
   const places = points.map(({ x, y }, index) => {
     const before = points[index - 1];
-    if (before) alongMm += Math.hypot(x - before.x, y - before.y);
-    return { alongMm, fromNutMm: Math.hypot(x, y) };
+    if (before) alongMm += hypot(x - before.x, y - before.y);
+    return { alongMm, fromNutMm: hypot(x, y) };
   });
   // Chords are a little short of the arcs.
   return places.map((place) => ({ ...place, alongMm: (place.alongMm * whole) / alongMm }));
@@ -133,5 +134,5 @@ function clockwise({ vertices }: Chain<'drawing'>): Chain<'drawing'>['vertices']
 /** The lettering on the lower wall runs as the wall does. */
 function leanOf({ pegbox }: HeadPlan['head']): number {
   const { widthNutMm, widthThroatMm } = pegbox.sizes;
-  return Math.atan((widthNutMm - widthThroatMm) / 2 / pegbox.lengthMm);
+  return atan((widthNutMm - widthThroatMm) / 2 / pegbox.lengthMm);
 }

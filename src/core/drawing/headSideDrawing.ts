@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../base/index.ts';
 import {
   type Chain,
   closeChain,
@@ -99,7 +99,7 @@ function inward(profile: HeadProfile, { at }: WidthStation, lengthMm: number): P
   if (!segment) return point(at.x, at.y);
   // Wood lies to the left of the spine.
   const leftRad = headingOn(segment, nearest.fraction) + Math.PI / 2;
-  return point(at.x + lengthMm * Math.cos(leftRad), at.y + lengthMm * Math.sin(leftRad));
+  return point(at.x + lengthMm * cos(leftRad), at.y + lengthMm * sin(leftRad));
 }
 
 function tick(profile: HeadProfile, station: WidthStation, scale: number): Chain<'drawing'> {
@@ -136,7 +136,7 @@ function sideLettering({ profile, widths }: Head, name: string, scale: number): 
   const [, straight] = segments(spine);
   if (!straight) return [title];
   const from = pointOn(straight, 0);
-  const roomMm = Math.hypot(straight.end.x - from.x, straight.end.y - from.y);
+  const roomMm = hypot(straight.end.x - from.x, straight.end.y - from.y);
   const turnRad = Math.PI / 2 - sizes.leanRad;
   const texts = [
     withName(name, TEXT_MM * scale, roomMm),
@@ -147,7 +147,7 @@ function sideLettering({ profile, widths }: Head, name: string, scale: number): 
     const wished = TEXT_MM * scale;
     const heightMm = Math.min(wished, (wished * roomMm) / letteringWidthMm({ text, heightMm: wished }));
     if (heightMm < LEAST_MM) return [];
-    const at = { x: from.x - inMm * Math.sin(turnRad), y: from.y + inMm * Math.cos(turnRad) };
+    const at = { x: from.x - inMm * sin(turnRad), y: from.y + inMm * cos(turnRad) };
     return [{ text, at, heightMm, turnRad, anchor: 'start' }];
   });
   return [title, ...lines];

@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import { boundsOf, type Chain, circleChain, closeChain, sampleChain } from '../curve/index.ts';
 import { type Head, insideWidth, outsideWidth } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
@@ -125,9 +126,9 @@ function sideView({ profile, pegbox, pegs, strings }: Head, scale: number): read
 function frontView({ profile, pegbox, pegs, strings }: Head): readonly DrawnLine[] {
   const edge = sampleChain(profile.front, CHORD_MM)
     .toReversed()
-    .map(({ x, y }) => [outsideWidth(pegbox, Math.hypot(x, y)) / 2, y] as const);
+    .map(({ x, y }) => [outsideWidth(pegbox, hypot(x, y)) / 2, y] as const);
   const inside = sampleChain(pegbox.opening, CHORD_MM).map(
-    ({ x, y }) => [insideWidth(pegbox, Math.hypot(x, y), 0) / 2, y] as const,
+    ({ x, y }) => [insideWidth(pegbox, hypot(x, y), 0) / 2, y] as const,
   );
   return [
     allRound(band(edge)),

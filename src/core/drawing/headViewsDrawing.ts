@@ -1,3 +1,4 @@
+import { cos, hypot } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, pointAlong } from '../curve/index.ts';
 import {
   boardWidth,
@@ -118,7 +119,7 @@ function shoulder({ pegbox }: Head): readonly (readonly [number, number])[] {
   const { shoulderMm } = pegbox.sizes;
   const steps = shoulderMm > 0 ? SHOULDER_STEPS : 0;
   return Array.from({ length: steps + 1 }, (_, step) => {
-    const y = steps === 0 ? 0 : shoulderMm * (1 - Math.cos((step * Math.PI) / 2 / steps));
+    const y = steps === 0 ? 0 : shoulderMm * (1 - cos((step * Math.PI) / 2 / steps));
     return [outsideWidth(pegbox, y) / 2, y] as const;
   });
 }
@@ -202,7 +203,7 @@ function table({ widths }: Head, name: string, corner: Lettering['at']): readonl
 
 function rowOf(station: WidthStation, eye: WidthStation | undefined): readonly string[] {
   const { number, place, alongMm, at, widthMm } = station;
-  const toEye = eye ? Math.hypot(at.x - eye.at.x, at.y - eye.at.y) : Number.NaN;
+  const toEye = eye ? hypot(at.x - eye.at.x, at.y - eye.at.y) : Number.NaN;
   return [
     `${number}`,
     PLACE_WORDS[place],

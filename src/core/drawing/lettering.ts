@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.ts';
+import { cos, type Finding, sin, tan } from '../base/index.ts';
 import { boundsOf, type Chain, type Vertex } from '../curve/index.ts';
 import type { Lettering } from './drawing.ts';
 import { CAPITAL_UNITS, STROKE_ACCENTS, STROKE_GLYPHS, STROKE_TAILS } from './strokeGlyphs.ts';
@@ -7,7 +7,7 @@ const SPACE_UNITS = 6.5;
 const GAP_UNITS = 3;
 const SMALL_LETTER_TOP = 10;
 const UNKNOWN = '0,0 8,0 8,14 0,14 z';
-const QUARTER = Math.tan(Math.PI / 8);
+const QUARTER = tan(Math.PI / 8);
 
 /** Signs that are written with others: typographic forms and fractions. */
 const SPELT: readonly (readonly [RegExp, string])[] = [
@@ -43,8 +43,8 @@ export function letteringStrokes(lettering: Lettering): Chain<'drawing'>[] {
   const scale = lettering.heightMm / CAPITAL_UNITS;
   const width = letteringWidthMm(lettering);
   const start = { start: 0, middle: -width / 2, end: -width }[lettering.anchor];
-  const cos = Math.cos(lettering.turnRad);
-  const sin = Math.sin(lettering.turnRad);
+  const cosine = cos(lettering.turnRad);
+  const sine = sin(lettering.turnRad);
   return set(lettering.text).flatMap(({ glyph, at }) =>
     glyph.strokes.map((stroke) => ({
       closed: stroke.closed,
@@ -52,8 +52,8 @@ export function letteringStrokes(lettering: Lettering): Chain<'drawing'>[] {
         const x = start + (at + vertex.x) * scale;
         const y = vertex.y * scale;
         return {
-          x: lettering.at.x + x * cos - y * sin,
-          y: lettering.at.y + x * sin + y * cos,
+          x: lettering.at.x + x * cosine - y * sine,
+          y: lettering.at.y + x * sine + y * cosine,
           bulge: vertex.bulge,
         };
       }),

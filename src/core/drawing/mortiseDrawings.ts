@@ -1,3 +1,4 @@
+import { cos, sin } from '../base/index.ts';
 import { boundsOf, type Chain, mirrorChain, placeChain, reverseChain } from '../curve/index.ts';
 import { upperEdge } from '../instrument/index.ts';
 import { nameLines } from './archGaugeLettering.ts';
@@ -167,8 +168,8 @@ function rootAngle({ plan, neck }: NeckPlan): Drawing {
   const { rootAngleRad: angle } = neck;
   const [face, root, wide] = [ARM_MM.face * scale, ARM_MM.root * scale, ARM_MM.wide];
   // The wood lies below on the left: its gluing face along −x, its root down along this direction.
-  const down = { x: -Math.cos(angle), y: -Math.sin(angle) };
-  const out = { x: Math.sin(angle), y: -Math.cos(angle) };
+  const down = { x: -cos(angle), y: -sin(angle) };
+  const out = { x: sin(angle), y: -cos(angle) };
   const outerX = (wide * (1 - out.y)) / out.x;
   const body: Chain<'drawing'> = {
     closed: true,

@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../base/index.ts';
+import { accept, asin, atan, type Checked, cos, refuse, sin } from '../base/index.ts';
 import { boundsOf, bulgeOfSweep, type Chain, intersections, placeChain, subChain } from '../curve/index.ts';
 import { boardThickness, gaugePlace, type PlateArch, stationArcs } from '../instrument/index.ts';
 import { nameLines } from './archGaugeLettering.ts';
@@ -110,9 +110,9 @@ function overstandGauge({ plan, neck }: NeckPlan): Drawing {
   // Along the glue line, zero over the edge of the top; the foot stands square to the edge.
   const at = (xMm: number, zMm: number): readonly [number, number] => {
     const z = zMm - sizes.overstandMm;
-    return [xMm * Math.cos(angle) + z * Math.sin(angle), -xMm * Math.sin(angle) + z * Math.cos(angle)];
+    return [xMm * cos(angle) + z * sin(angle), -xMm * sin(angle) + z * cos(angle)];
   };
-  const onLine = (xMm: number): readonly [number, number] => [xMm / Math.cos(angle), 0];
+  const onLine = (xMm: number): readonly [number, number] => [xMm / cos(angle), 0];
   const texts = [
     `OVERSTAND ${figure(sizes.overstandMm)} · neck angle ${degrees(angle)}`,
     plan.name,
@@ -186,7 +186,7 @@ function centreFrame({ plan, neck }: NeckPlan, edgeHalfMm: number): Drawing {
   const sideMm = crownMm - (boardThickness(board, board.lengthMm) - board.sideMm);
   const texts = [`BOARD ON CENTRE · end ${figure(crownMm)} over the edge`, plan.name, 'seen from the bridge'];
   const highMm = crownMm + blockHeightMm(texts.length) + 2 * MARGIN_MM;
-  const sweepRad = 2 * Math.asin(half / board.radiusMm);
+  const sweepRad = 2 * asin(half / board.radiusMm);
   const [outer, inner] = [edgeHalfMm + outside, edgeHalfMm - inside];
   const body: Chain<'drawing'> = {
     closed: true,
@@ -215,7 +215,7 @@ function centreFrame({ plan, neck }: NeckPlan, edgeHalfMm: number): Drawing {
     lettering: textBlock(texts, { x: -outer + MARGIN_MM, y: highMm - MARGIN_MM }, 2 * outer - 2 * MARGIN_MM),
     notes: [
       `Stands on the edges of the top over the end of the board, ${mm(set.boardEndFromTopEndMm)} from the upper end. With the neck right, the board fills its round, both feet stand, and the edges of the body come to the two lines alike: the neck is on centre, as high as it must be, and not twisted. A light under one foot is twist.`,
-      `Lines ${mm(2 * edgeHalfMm)} apart. One millimetre off the centre at the bridge is ${degrees(Math.atan(1 / (sizes.neckStopMm + sizes.bodyStopMm)))} at the root.`,
+      `Lines ${mm(2 * edgeHalfMm)} apart. One millimetre off the centre at the bridge is ${degrees(atan(1 / (sizes.neckStopMm + sizes.bodyStopMm)))} at the root.`,
     ],
   });
 }

@@ -1,3 +1,4 @@
+import { tan } from '../base/index.ts';
 import { heightOn } from '../curve/index.ts';
 import { nutCrown } from '../instrument/index.ts';
 import type { Drawing, Lettering } from './drawing.ts';
@@ -46,7 +47,7 @@ function nutSide(sheet: SetupSheet): Drawing {
   const crown = nutCrown(setUp.places, neck.sizes.board.widthAtNutMm);
   const highMm = heightOn(crown, 0);
   const depthMm = design.values.nutDepth?.value ?? 0;
-  const fallMm = depthMm * Math.tan((BACK_FALL_DEG * Math.PI) / 180);
+  const fallMm = depthMm * tan((BACK_FALL_DEG * Math.PI) / 180);
   const half = LEAST_MM / 2;
   const roomMm = 2 * half - 2 * MARGIN_MM;
   const texts = [

@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import { boundsOf, type Chain, placeChain } from '../curve/index.ts';
 import { insideLine, insideWidth } from '../instrument/index.ts';
 import type { Drawing } from './drawing.ts';
@@ -101,5 +102,5 @@ function depthGauge({ head, plan }: HeadPlan): Drawing {
 
 function fromNut({ vertices }: Chain<'head'>, index: number): number {
   const at = vertices.at(index);
-  return Math.hypot(at?.x ?? 0, at?.y ?? 0);
+  return hypot(at?.x ?? 0, at?.y ?? 0);
 }

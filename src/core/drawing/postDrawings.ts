@@ -1,3 +1,4 @@
+import { atan, cos, sin } from '../base/index.ts';
 import { areaOf, boundsOf, type Chain, chainThrough, circleChain, reverseChain } from '../curve/index.ts';
 import { fittedPost, type PostEnd, type PostShape } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
@@ -72,7 +73,7 @@ function wrap({ name, scale, side }: SetupSheet, post: PostShape): Drawing {
   // Laid flat with its outside up, the seam at the neck; rightward it runs as seen from outside, from neck over the left side.
   const endAt = (share: number, { outward, toNeck }: PostEnd): number => {
     const turn = 2 * Math.PI * share;
-    const [x, y] = [-Math.sin(turn) * side, Math.cos(turn)];
+    const [x, y] = [-sin(turn) * side, cos(turn)];
     return radius * (x * outward + y * toNeck);
   };
   const line = (end: PostEnd, upMm: number): Chain<'drawing'> =>
@@ -170,5 +171,5 @@ const LEAST_MM = 56;
 
 /** A slope as millimetres over ten, which a maker sees. */
 function slope(value: number): string {
-  return `${((Math.atan(value) * 180) / Math.PI).toFixed(1)}°`;
+  return `${((atan(value) * 180) / Math.PI).toFixed(1)}°`;
 }

@@ -1,3 +1,4 @@
+import { sin } from '../base/index.ts';
 import {
   boundsOf,
   type Chain,
@@ -93,7 +94,7 @@ function figures(
   for (const turnRad of turnsRad)
     for (let heightMm = FIGURE_MM * scale; heightMm >= LEAST_FIGURE_MM * scale; heightMm -= SHRINK_MM)
       for (let up = CLEAR_MM; up < roomMm; up += CLEAR_MM) {
-        const x = BESIDE_CENTRE_MM + heightMm * Math.sin(turnRad);
+        const x = BESIDE_CENTRE_MM + heightMm * sin(turnRad);
         const written: Lettering = { text, at: { x, y: start.y + up }, heightMm, turnRad, anchor: 'start' };
         if (liesBetween(written, own, above)) return [written];
       }

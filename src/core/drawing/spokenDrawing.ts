@@ -1,3 +1,4 @@
+import { cos, sin } from '../base/index.ts';
 import { boundsOf, type Chain, intersections } from '../curve/index.ts';
 import type { Speech } from '../words/index.ts';
 import { captionBelow } from './caption.ts';
@@ -133,7 +134,7 @@ function isClear(box: Chain<'drawing'>, chain: Chain<'drawing'>): boolean {
 function boxAround(lettering: Lettering): Chain<'drawing'> {
   const width = letteringWidthMm(lettering);
   const from = { start: 0, middle: -width / 2, end: -width }[lettering.anchor];
-  const [cos, sin] = [Math.cos(lettering.turnRad), Math.sin(lettering.turnRad)];
+  const [cosine, sine] = [cos(lettering.turnRad), sin(lettering.turnRad)];
   const [low, high] = [-TAIL * lettering.heightMm - CLEAR_MM / 2, lettering.heightMm + CLEAR_MM / 2];
   const [left, right] = [from - CLEAR_MM, from + width + CLEAR_MM];
   const places = [
@@ -145,8 +146,8 @@ function boxAround(lettering: Lettering): Chain<'drawing'> {
   return {
     closed: true,
     vertices: places.map(([x, y]) => ({
-      x: lettering.at.x + x * cos - y * sin,
-      y: lettering.at.y + x * sin + y * cos,
+      x: lettering.at.x + x * cosine - y * sine,
+      y: lettering.at.y + x * sine + y * cosine,
       bulge: 0,
     })),
   };

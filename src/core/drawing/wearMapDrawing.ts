@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../base/index.ts';
 import { boundsOf, type Chain, headingOn, nearestOn, outlineChain, segments } from '../curve/index.ts';
 import type { BodyWear, RestoredOutline, WearPlace } from '../photo/index.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
@@ -71,7 +71,7 @@ function asFoundLines(places: readonly Point<'body'>[]): DrawnLine[] {
   const pieces: Point<'drawing'>[][] = [];
   let last: Point<'body'> | undefined;
   for (const { x, y } of places) {
-    if (last && Math.hypot(x - last.x, y - last.y) <= LONGEST_LINK_MM) pieces.at(-1)?.push(point(x, y));
+    if (last && hypot(x - last.x, y - last.y) <= LONGEST_LINK_MM) pieces.at(-1)?.push(point(x, y));
     else pieces.push([point(x, y)]);
     last = point(x, y);
   }
@@ -129,7 +129,7 @@ function barOf(place: Pick<WearPlace, 'section' | 'at'>, depthMm: number, outlin
   return {
     outer: point<'drawing'>(x, y),
     // The outline runs anticlockwise: inwards is left of its travel.
-    inner: point<'drawing'>(x - reach * Math.sin(heading), y + reach * Math.cos(heading)),
+    inner: point<'drawing'>(x - reach * sin(heading), y + reach * cos(heading)),
   };
 }
 

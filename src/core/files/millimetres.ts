@@ -1,9 +1,9 @@
-import { accept, Bug, type Checked, type Fault, type Frame, refuse, WRITE_MM } from '../base/index.ts';
+import { accept, Bug, type Checked, type Fault, type Frame, log, refuse, WRITE_MM } from '../base/index.ts';
 import type { Chain } from '../curve/index.ts';
 import type { Drawing } from '../drawing/index.ts';
 
 /** Decimals that WRITE_MM stands for. */
-const WRITTEN_DECIMALS = Math.round(-Math.log10(WRITE_MM));
+const WRITTEN_DECIMALS = Math.round(-log(WRITE_MM) / Math.LN10);
 /**
  * Decimals of a bulge. It moves an arc by half its chord times its error: on a chord of a metre this keeps to a
  * millionth of a millimetre. No more: the last digits of an engine's sine and arc tangent differ from browser to browser, and files

@@ -1,4 +1,4 @@
-import type { Frame } from '../base/index.ts';
+import { cos, type Frame, power, sin, tan } from '../base/index.ts';
 import { arcOf, type Chain, type Segment, segments } from '../curve/index.ts';
 import {
   type DrawnLine,
@@ -102,7 +102,7 @@ export function pdfPath<F extends Frame>(chain: Chain<F>): string {
 /** The turn that one cubic may take on a circle of this radius. */
 function cubicTurn(radiusMm: number): number {
   const share = CUBIC_ERROR_MM / (QUARTER_TURN_ERROR * Math.max(radiusMm, CUBIC_ERROR_MM));
-  return (Math.PI / 2) * Math.min(1, share ** (1 / 6));
+  return (Math.PI / 2) * Math.min(1, power(share, 1 / 6));
 }
 
 function curve<F extends Frame>(segment: Segment<F>): string {
@@ -110,7 +110,7 @@ function curve<F extends Frame>(segment: Segment<F>): string {
   const arc = arcOf(segment);
   const to = `${millimetres(end.x)} ${millimetres(end.y)}`;
   if (arc === null) return `${to} l\n`;
-  const reach = (4 / 3) * Math.tan(arc.sweepRad / 4);
+  const reach = (4 / 3) * tan(arc.sweepRad / 4);
   const { centre } = arc;
   const controls = [
     start.x - reach * (start.y - centre.y),
@@ -122,12 +122,12 @@ function curve<F extends Frame>(segment: Segment<F>): string {
 }
 
 function textRun(text: PageText): string {
-  const cos = Math.cos(text.turnRad);
-  const sin = Math.sin(text.turnRad);
+  const cosine = cos(text.turnRad);
+  const sine = sin(text.turnRad);
   const back =
     { start: 0, middle: 0.5, end: 1 }[text.anchor] * marginTextWidthMm(text.text, text.sizeMm, text.bold);
-  const place = [text.at.x - back * cos, text.at.y - back * sin];
-  const matrix = [cos, sin, -sin, cos, ...place].map(millimetres).join(' ');
+  const place = [text.at.x - back * cosine, text.at.y - back * sine];
+  const matrix = [cosine, sine, -sine, cosine, ...place].map(millimetres).join(' ');
   const face = text.bold ? 'Bold' : 'Plain';
   const tone = text.tone === 'black' ? 0 : TEXT_GREY;
   return `BT /${face} ${millimetres(text.sizeMm)} Tf ${tone} g ${matrix} Tm <${winAnsiHex(text.text)}> Tj ET\n`;

@@ -1,4 +1,4 @@
-import type { Frame, Point } from '../base/index.ts';
+import { type Frame, hypot, type Point, sin } from '../base/index.ts';
 import { bulgeOfSweep, type Chain, pointOn, segments, sweepOf, type Vertex } from '../curve/index.ts';
 
 /**
@@ -14,8 +14,8 @@ export function shortArcs<F extends Frame>(
   const vertices: Vertex<F>[] = [];
   for (const segment of segments(chain)) {
     const sweep = sweepOf(segment);
-    const chord = Math.hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
-    const radius = sweep === 0 ? 0 : chord / (2 * Math.abs(Math.sin(sweep / 2)));
+    const chord = hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
+    const radius = sweep === 0 ? 0 : chord / (2 * Math.abs(sin(sweep / 2)));
     const pieces = sweep === 0 ? 1 : Math.max(1, Math.ceil(Math.abs(sweep) / greatestRad(radius)));
     const bulge = pieces === 1 ? segment.bulge : bulgeOfSweep(sweep / pieces);
     for (let piece = 0; piece < pieces; piece++) {

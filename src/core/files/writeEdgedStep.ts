@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { atan2, cos, type Point, sin, tan } from '../base/index.ts';
 import { arcOf, headingOn, type Segment, segments } from '../curve/index.ts';
 import type { EdgedShape, HollowedShape, UnderRound } from '../solid/index.ts';
 import { patchBorder, type SpacePlace } from '../surface/index.ts';
@@ -88,8 +88,8 @@ function crestSides(
     if (!arc) return { start, end, bulge: 0 };
     const { x, y } = arc.centre;
     const [fromX, fromY, toX, toY] = [start.x - x, start.y - y, end.x - x, end.y - y];
-    const sweep = Math.atan2(fromX * toY - fromY * toX, fromX * toX + fromY * toY);
-    return { start, end, bulge: Math.tan(sweep / 4) };
+    const sweep = atan2(fromX * toY - fromY * toX, fromX * toX + fromY * toY);
+    return { start, end, bulge: tan(sweep / 4) };
   });
 }
 
@@ -130,8 +130,8 @@ function seamCurve(file: StepEntities, round: StepRound, side: Segment<'body'>, 
   const inside = round.places[k] as Point<'body'>;
   const heading = headingOn(side, 0);
   // Turns up out of the wall, or up into it, about the direction of travel.
-  const axis: SpacePlace = [-Math.cos(heading), -Math.sin(heading), 0];
-  const outward: SpacePlace = [Math.sin(heading), -Math.cos(heading), 0];
+  const axis: SpacePlace = [-cos(heading), -sin(heading), 0];
+  const outward: SpacePlace = [sin(heading), -cos(heading), 0];
   const place = stepAxes(file, [inside.x, inside.y, round.axisMm], axis, outward);
   return file.add(`CIRCLE('',${place},${stepNumber(round.radiusMm)})`);
 }
@@ -145,7 +145,7 @@ function roundSurface(file: StepEntities, { radiusMm, axisMm }: StepRound, side:
     return file.add(`TOROIDAL_SURFACE('',${stepAxes(file, [x, y, axisMm])},${stepNumber(major)},${radius})`);
   }
   const heading = headingOn(side, 0);
-  const [alongX, alongY] = [Math.cos(heading), Math.sin(heading)];
+  const [alongX, alongY] = [cos(heading), sin(heading)];
   const at: SpacePlace = [side.start.x - radiusMm * alongY, side.start.y + radiusMm * alongX, axisMm];
   const place = stepAxes(file, at, [alongX, alongY, 0], [0, 0, 1]);
   return file.add(`CYLINDRICAL_SURFACE('',${place},${radius})`);

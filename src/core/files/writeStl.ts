@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import type { Mesh } from '../solid/index.ts';
 
 /** Bytes of a binary STL's head, and of one triangle. */
@@ -31,7 +32,7 @@ export function writeStl(title: string, { positions, triangles }: Mesh): Uint8Ar
     const normalX = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
     const normalY = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
     const normalZ = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-    const length = Math.hypot(normalX, normalY, normalZ) || 1;
+    const length = hypot(normalX, normalY, normalZ) || 1;
     view.setFloat32(at, normalX / length, true);
     view.setFloat32(at + 4, normalY / length, true);
     view.setFloat32(at + 8, normalZ / length, true);

@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { atan2, cos, hypot, type Point, point, sin } from '../base/index.ts';
 import { type Lettering, letteringWidthMm } from '../drawing/index.ts';
 import { type ContourLine, placesOf } from '../surface/index.ts';
 import { inBox, type NumberBox, outsideBoxes, type Place } from './numberBox.ts';
@@ -84,7 +84,7 @@ function stretchOf(line: ContourLine): Stretch {
   const alongMm = [0];
   for (const [index, [x, y]] of places.entries()) {
     const before = places[index - 1];
-    if (before) alongMm.push((alongMm[index - 1] as number) + Math.hypot(x - before[0], y - before[1]));
+    if (before) alongMm.push((alongMm[index - 1] as number) + hypot(x - before[0], y - before[1]));
   }
   return { line, places, alongMm };
 }
@@ -127,13 +127,13 @@ function bestLabel(
       Place,
       Place,
     ];
-    const chord = Math.hypot(end[0] - start[0], end[1] - start[1]);
-    const bend = Math.hypot(at[0] - (start[0] + end[0]) / 2, at[1] - (start[1] + end[1]) / 2);
+    const chord = hypot(end[0] - start[0], end[1] - start[1]);
+    const bend = hypot(at[0] - (start[0] + end[0]) / 2, at[1] - (start[1] + end[1]) / 2);
     if (bend > MOST_BEND * heightMm || chord < 1.8 * halfMm) continue;
-    const along = Math.atan2(end[1] - start[1], end[0] - start[0]);
+    const along = atan2(end[1] - start[1], end[0] - start[0]);
     const label = {
       at,
-      turnRad: Math.cos(along) >= 0 ? along : along > 0 ? along - Math.PI : along + Math.PI,
+      turnRad: cos(along) >= 0 ? along : along > 0 ? along - Math.PI : along + Math.PI,
       halfWidthMm: halfMm,
       halfHeightMm: (0.5 + OVER_ROOM) * heightMm,
       alongMm: way,
@@ -146,7 +146,7 @@ function bestLabel(
 function distanceTo([from, to]: Ladder, [x, y]: Place): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const share = Math.max(0, Math.min(1, ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy)));
-  return Math.hypot(x - from.x - share * dx, y - from.y - share * dy);
+  return hypot(x - from.x - share * dx, y - from.y - share * dy);
 }
 
 /** Whether the box of a number meets no other line and no other number. */
@@ -156,9 +156,9 @@ function isClear(
   stretches: readonly Stretch[],
   placed: readonly Label[],
 ): boolean {
-  const near = Math.hypot(label.halfWidthMm, label.halfHeightMm);
+  const near = hypot(label.halfWidthMm, label.halfHeightMm);
   for (const other of placed) {
-    const far = Math.hypot(other.at[0] - label.at[0], other.at[1] - label.at[1]);
+    const far = hypot(other.at[0] - label.at[0], other.at[1] - label.at[1]);
     if (far < near + Math.min(other.halfWidthMm, near)) return false;
   }
   return stretches.every(({ places }, index) => {
@@ -171,7 +171,7 @@ function isClear(
 
 function letteringOf({ at, turnRad }: Label, text: string, heightMm: number): Lettering {
   // The base line lies half a letter below the line.
-  const [x, y] = [at[0] + (Math.sin(turnRad) * heightMm) / 2, at[1] - (Math.cos(turnRad) * heightMm) / 2];
+  const [x, y] = [at[0] + (sin(turnRad) * heightMm) / 2, at[1] - (cos(turnRad) * heightMm) / 2];
   return { text, at: point(x, y), heightMm, turnRad, anchor: 'middle' };
 }
 

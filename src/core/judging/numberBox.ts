@@ -1,3 +1,4 @@
+import { cos, hypot, sin } from '../base/index.ts';
 import { type ContourLine, placesOf } from '../surface/index.ts';
 
 export type Place = readonly [number, number];
@@ -22,7 +23,7 @@ export function inBox(
   const reach = halfWidthMm + halfHeightMm;
   if (Math.min(from[0], to[0]) > at[0] + reach || Math.max(from[0], to[0]) < at[0] - reach) return null;
   if (Math.min(from[1], to[1]) > at[1] + reach || Math.max(from[1], to[1]) < at[1] - reach) return null;
-  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+  const [c, s] = [cos(turnRad), sin(turnRad)];
   const turned = ([x, y]: Place): Place => [
     c * (x - at[0]) + s * (y - at[1]),
     -s * (x - at[0]) + c * (y - at[1]),
@@ -86,6 +87,6 @@ function between(from: Place, to: Place, share: number): Place {
 function lengthOf(piece: readonly Place[]): number {
   return piece.slice(1).reduce((sum, [x, y], index) => {
     const [beforeX, beforeY] = piece[index] as Place;
-    return sum + Math.hypot(x - beforeX, y - beforeY);
+    return sum + hypot(x - beforeX, y - beforeY);
   }, 0);
 }

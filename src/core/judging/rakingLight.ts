@@ -1,4 +1,4 @@
-import { point } from '../base/index.ts';
+import { cos, exp, log, point, power, sin } from '../base/index.ts';
 import { boundsOf, type Chain, circleChain } from '../curve/index.ts';
 import type { Lettering } from '../drawing/index.ts';
 import { type HeightField, type Lamp, lampLight } from '../surface/index.ts';
@@ -80,8 +80,8 @@ function wallOpposite({ fromRad, distanceMm }: Lamp): Lamp {
 
 /** Colour of bare wood, 1 being what falls on a level place from the lamp, and from the wall. */
 function woodUnder(light: number, wall: number): Colour {
-  const strength = -Math.log(1 - LEVEL_SHOWN);
-  const lit = 1 - Math.exp(-strength * light);
+  const strength = -log(1 - LEVEL_SHOWN);
+  const lit = 1 - exp(-strength * light);
   const thrown = LEVEL_SHOWN * WALL_SHARE * wall;
   const channel = (index: 0 | 1 | 2): number =>
     Math.round(255 * encoded(Math.min(1, lit * WOOD[index] + thrown * SHADE[index])));
@@ -90,13 +90,13 @@ function woodUnder(light: number, wall: number): Colour {
 
 /** Linear light as eight-bit sRGB holds it (IEC 61966-2-1). */
 function encoded(linear: number): number {
-  return linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
+  return linear <= 0.0031308 ? 12.92 * linear : 1.055 * power(linear, 1 / 2.4) - 0.055;
 }
 
 /** A small sun at the rim of the picture where the lamp stands. */
 function lampMark(outline: Chain<'drawing'>, lamp: Lamp, size: number): PictureSheet['lines'] {
   const { min, max } = boundsOf(outline);
-  const [dx, dy] = [Math.sin(lamp.fromRad), Math.cos(lamp.fromRad)];
+  const [dx, dy] = [sin(lamp.fromRad), cos(lamp.fromRad)];
   const halfWidth = (max.x - min.x) / 2 + LAMP_OFF_MM * size;
   const halfHeight = (max.y - min.y) / 2 + LAMP_OFF_MM * size;
   const way = Math.min(
@@ -107,8 +107,8 @@ function lampMark(outline: Chain<'drawing'>, lamp: Lamp, size: number): PictureS
   const rays = Array.from({ length: RAYS }, (_, index) => {
     const turn = (2 * Math.PI * index) / RAYS;
     const at = (far: number) => ({
-      x: centre.x + far * size * Math.cos(turn),
-      y: centre.y + far * size * Math.sin(turn),
+      x: centre.x + far * size * cos(turn),
+      y: centre.y + far * size * sin(turn),
       bulge: 0,
     });
     return { closed: false, vertices: [at(2.6), at(4)] };

@@ -1,3 +1,4 @@
+import { log } from '../base/index.ts';
 import { CELLO_SIZES } from './celloSizes.ts';
 import type { Family } from './family.ts';
 import { lengthOf, type Size } from './size.ts';
@@ -27,6 +28,6 @@ export function sizeNamed(family: Family, name: string): Size | undefined {
 
 /** The size whose body length is nearest by ratio; of two equally near, the one listed first. */
 export function nearestSize(family: Family, bodyLengthMm: number): Size {
-  const distance = (size: Size) => Math.abs(Math.log(bodyLengthMm / lengthOf(size)));
+  const distance = (size: Size) => Math.abs(log(bodyLengthMm / lengthOf(size)));
   return SIZES[family].reduce((best, size) => (distance(size) < distance(best) ? size : best));
 }

@@ -1,3 +1,4 @@
+import { atan2, hypot } from '../base/index.ts';
 import { addRow, emptyEquations, solveEquations } from './normalEquations.ts';
 
 /** A place in any plane. */
@@ -27,7 +28,7 @@ export function fitCircle(places: readonly Place[]): FittedCircle | null {
   const [u, v] = [equations.right[0] / 2, equations.right[1] / 2];
   const [x, y] = [middle.x + u, middle.y + v];
   const radius = Math.sqrt(Math.max(0, equations.right[2] + u * u + v * v));
-  const off = places.reduce((sum, place) => sum + (Math.hypot(place.x - x, place.y - y) - radius) ** 2, 0);
+  const off = places.reduce((sum, place) => sum + (hypot(place.x - x, place.y - y) - radius) ** 2, 0);
   return { x, y, radius, rms: Math.sqrt(off / places.length) };
 }
 
@@ -48,8 +49,8 @@ export function fitLine(places: readonly Place[]): FittedLine {
     xy += (x - middle.x) * (y - middle.y);
     yy += (y - middle.y) ** 2;
   }
-  const headingRad = Math.atan2(2 * xy, xx - yy) / 2;
-  const across = (xx + yy - Math.hypot(xx - yy, 2 * xy)) / 2;
+  const headingRad = atan2(2 * xy, xx - yy) / 2;
+  const across = (xx + yy - hypot(xx - yy, 2 * xy)) / 2;
   return { middle, headingRad, rms: Math.sqrt(Math.max(0, across) / Math.max(1, places.length)) };
 }
 

@@ -1,3 +1,4 @@
+import { exp, log } from '../base/index.ts';
 import { type Instrument, plateField } from '../instrument/index.ts';
 import { lampLight } from '../surface/index.ts';
 
@@ -43,14 +44,14 @@ export function litPlate(
   const { columns, rows } = field;
   const shown = new Uint8Array(columns * rows);
   const inside = new Uint8Array(columns * rows);
-  const strength = -Math.log(1 - LEVEL_SHOWN);
+  const strength = -log(1 - LEVEL_SHOWN);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {
       const value = light[(rows - 1 - row) * columns + column] as number;
       if (Number.isNaN(value)) continue;
       const at = row * columns + column;
       inside[at] = 1;
-      shown[at] = Math.round(255 * (1 - Math.exp(-strength * value)));
+      shown[at] = Math.round(255 * (1 - exp(-strength * value)));
     }
   return { columns, rows, stepMm, light: shown, inside };
 }

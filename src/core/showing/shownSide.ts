@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import { type Chain, sampleChain } from '../curve/index.ts';
 import {
   boardThickness,
@@ -103,7 +104,7 @@ export function shownSide(instrument: Instrument): ShownSide {
   const nut = onNeck(0, nutUp);
   const saddleX = stop + setUp.saddle.fromBridgeMm;
   const saddle: Pair = [saddleX, -setUp.saddle.overEdgeMm];
-  const rear = Math.hypot(saddleX - stop, bridgeZ - setUp.saddle.overEdgeMm);
+  const rear = hypot(saddleX - stop, bridgeZ - setUp.saddle.overEdgeMm);
   const onRear = (along: number): Pair => [
     stop + ((saddleX - stop) * along) / rear,
     -bridgeZ + ((bridgeZ - setUp.saddle.overEdgeMm) * along) / rear,

@@ -1,4 +1,4 @@
-import { Bug, type Point } from '../base/index.ts';
+import { Bug, cos, hypot, type Point, sin } from '../base/index.ts';
 import { channelPlace, type PlateArch } from '../instrument/index.ts';
 
 /** The channel's lowest line all round, anticlockwise from the lower end, by its length in mm; lengths wrap round. */
@@ -22,7 +22,7 @@ export function channelRound({ channel }: PlateArch): ChannelRound {
   const lengths = new Float64Array(points.length);
   points.forEach(({ x, y }, at) => {
     const before = points[at - 1];
-    if (before) lengths[at] = (lengths[at - 1] as number) + Math.hypot(x - before.x, y - before.y);
+    if (before) lengths[at] = (lengths[at - 1] as number) + hypot(x - before.x, y - before.y);
   });
   const total = lengths[2 * half] as number;
   const placeAt = (alongMm: number): ReturnType<typeof channelPlace> => {
@@ -37,7 +37,7 @@ export function channelRound({ channel }: PlateArch): ChannelRound {
     return channelPlace(channel, low + (mm - start) / (end - start));
   };
   const footOf = (at: Point<'body'>): number => {
-    const away = points.map(({ x, y }) => Math.hypot(at.x - x, at.y - y));
+    const away = points.map(({ x, y }) => hypot(at.x - x, at.y - y));
     const nearest = away.indexOf(Math.min(...away));
     const length = lengths[nearest];
     if (length === undefined) throw new Bug('a channel without points has no foot');
@@ -45,7 +45,7 @@ export function channelRound({ channel }: PlateArch): ChannelRound {
     for (let step = 0; step < HALVINGS; step++) {
       const middle = (low + high) / 2;
       const { x, y, headingRad } = placeAt(middle);
-      if ((at.x - x) * Math.cos(headingRad) + (at.y - y) * Math.sin(headingRad) > 0) low = middle;
+      if ((at.x - x) * cos(headingRad) + (at.y - y) * sin(headingRad) > 0) low = middle;
       else high = middle;
     }
     return (low + high) / 2;

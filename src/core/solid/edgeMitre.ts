@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../base/index.ts';
 import { arcOf, headingOn, type Segment } from '../curve/index.ts';
 import { cubicKnots, type SpaceCurve, spaceCurve } from '../surface/index.ts';
 
@@ -23,12 +23,12 @@ function depthIn(side: Segment<'body'>, x: number, y: number) {
   const arc = arcOf(side);
   if (arc) {
     const [fromX, fromY] = [x - arc.centre.x, y - arc.centre.y];
-    const away = Math.hypot(fromX, fromY);
+    const away = hypot(fromX, fromY);
     const inward = arc.sweepRad > 0 ? -1 : 1;
     return { mm: inward * (away - arc.radiusMm), x: (inward * fromX) / away, y: (inward * fromY) / away };
   }
   const headingRad = headingOn(side, 0);
-  const [inX, inY] = [-Math.sin(headingRad), Math.cos(headingRad)];
+  const [inX, inY] = [-sin(headingRad), cos(headingRad)];
   return { mm: (x - side.start.x) * inX + (y - side.start.y) * inY, x: inX, y: inY };
 }
 
@@ -51,7 +51,7 @@ export function mitreCurve(
   return spaceCurve(cubicKnots([0, Math.PI / 2], KNOT_RAD), (at) => {
     // A round below is run along from its foot up, as a round above is from the wall.
     const turnRad = way === 1 ? at : Math.PI / 2 - at;
-    const { x, y } = mitrePlace(before, after, radiusMm * (1 - Math.cos(turnRad)));
-    return [x, y, wallMm + way * radiusMm * Math.sin(turnRad)];
+    const { x, y } = mitrePlace(before, after, radiusMm * (1 - cos(turnRad)));
+    return [x, y, wallMm + way * radiusMm * sin(turnRad)];
   });
 }

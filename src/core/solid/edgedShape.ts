@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
+import { accept, type Checked, cos, type Point, point, refuse, sin } from '../base/index.ts';
 import {
   arcOf,
   areaOf,
@@ -145,10 +145,7 @@ function crestOf(outline: Chain<'body'>, insetMm: number): Crest | null {
   const places = sides.map((side, k): Point<'body'> => {
     if (corners.includes(k)) return mitrePlace(sides.at(k - 1) ?? side, side, insetMm);
     const headingRad = headingOn(side, 0);
-    return point(
-      side.start.x - insetMm * Math.sin(headingRad),
-      side.start.y + insetMm * Math.cos(headingRad),
-    );
+    return point(side.start.x - insetMm * sin(headingRad), side.start.y + insetMm * cos(headingRad));
   });
   const follows = sides.every((side, k) => {
     const [from, to] = [places[k] as Point<'body'>, places[(k + 1) % places.length] as Point<'body'>];

@@ -1,4 +1,4 @@
-import { accept, type Checked, point, refuse, WELD_MM } from '../base/index.ts';
+import { accept, type Checked, point, power, refuse, WELD_MM } from '../base/index.ts';
 import {
   areaOf,
   boundsOf,
@@ -186,7 +186,7 @@ function carriedDepth(plate: HollowPlate, foot: readonly Span<'body'>[], x: numb
   const own = fullDepthAt(plate, x, y).zMm;
   if (t <= 0) return own;
   const beyond = continuedDepthAt(plate, x, y);
-  return Number.isNaN(own) ? beyond : own + (beyond - own) * t ** 3 * (10 - 15 * t + 6 * t ** 2);
+  return Number.isNaN(own) ? beyond : own + (beyond - own) * power(t, 3) * (10 - 15 * t + 6 * t ** 2);
 }
 
 /** Where on the centre line the inside lies that is measured from a place of the outside there. */

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../base/index.ts';
+import { accept, type Checked, cos, type Fault, hypot, type Point, point, refuse } from '../base/index.ts';
 import { type Chain, nearestOnSpans, offsetChain, sampleChain, spansOf } from '../curve/index.ts';
 
 /** A closed row of places. */
@@ -38,7 +38,7 @@ function roundInsets(radiusMm: number): readonly { readonly mm: number; readonly
   const steps = radiusMm > 0 ? Math.ceil(Math.PI / 2 / ROUND_STEP_RAD) : 0;
   return Array.from({ length: steps + 1 }, (_, step) => {
     const turnRad = (step * Math.PI) / 2 / Math.max(1, steps);
-    return { mm: radiusMm * (1 - Math.cos(turnRad)), turnRad };
+    return { mm: radiusMm * (1 - cos(turnRad)), turnRad };
   });
 }
 
@@ -82,7 +82,7 @@ export function along(chain: Chain<'body'>, chordMm: number, stepMm: number): Ri
   return points.flatMap((from, index) => {
     const to = points[index + 1] ?? (chain.closed ? points[0] : undefined);
     if (to === undefined) return [from];
-    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / stepMm));
+    const count = Math.max(1, Math.ceil(hypot(to.x - from.x, to.y - from.y) / stepMm));
     return Array.from({ length: count }, (_, step) => {
       const between = point<'body'>(
         from.x + ((to.x - from.x) * step) / count,

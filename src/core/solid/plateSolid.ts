@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../base/index.ts';
+import { accept, type Checked, type Point, point, refuse, sin, WELD_MM } from '../base/index.ts';
 import { type Chain, chainThrough, distanceToSpans, spansContain, spansOf } from '../curve/index.ts';
 import {
   type EdgeState,
@@ -122,7 +122,7 @@ export function plateSolid(plate: HollowPlate, outline: Chain<'body'>, plan: Pla
   );
   const lower = under.value.map(({ line, turnRad }) => ({
     places: ringOf(line),
-    heightAt: () => underRoundingMm * (1 - Math.sin(turnRad)),
+    heightAt: () => underRoundingMm * (1 - sin(turnRad)),
   }));
   const insideAt = plan.insideAt ?? ((x, y) => insideHeight(plate, x, y));
   const inside: HeightAt = hollowed ? insideAt : () => 0;

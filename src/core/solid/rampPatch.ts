@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../base/index.ts';
 import { arcOf, headingOn, nearestOnSpans, pointOn, type Segment, segmentLength } from '../curve/index.ts';
 import { fullDepthAt, type HollowPlate, insideHeight } from '../instrument/index.ts';
 import {
@@ -66,7 +66,7 @@ function placeInside(
 ): Point<'body'> {
   const { x, y } = pointOn(side, along);
   const headingRad = headingOn(side, along);
-  return point(x - share * rampMm * Math.sin(headingRad), y + share * rampMm * Math.cos(headingRad));
+  return point(x - share * rampMm * sin(headingRad), y + share * rampMm * cos(headingRad));
 }
 
 /** Half way between the places of knots: where a spline through these is farthest from what it was made from. */
@@ -94,7 +94,7 @@ export function rampEdgeOff({ lineSpans }: HollowPlate, floor: SplineSurface, pa
     const [footX, footY, footZ] = splinePatchAt(patch, 1, v);
     const offBorder = nearestOnSpans(lineSpans, point(borderX, borderY)).distanceMm;
     const offFloor = Math.abs(splineSurfaceAt(floor, footX, footY).zMm - footZ);
-    most = Math.max(most, Math.hypot(offBorder, borderZ), offFloor);
+    most = Math.max(most, hypot(offBorder, borderZ), offFloor);
   }
   return most;
 }

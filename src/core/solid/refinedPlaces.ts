@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { hypot, type Point, point, power } from '../base/index.ts';
 import type { Ring } from './plateRings.ts';
 import type { HeightAt } from './plateSkin.ts';
 import { ringedTriangles } from './ringedTriangles.ts';
@@ -20,7 +20,7 @@ const MOST_ROUNDS = 24;
 const LEAST_SIDE_MM = 0.1;
 
 /** More than there may be places: two indices in one number, and a third, stay below 2^53. */
-const KEY_BASE = 2 ** 17;
+const KEY_BASE = power(2, 17);
 
 /** A place with its height. */
 interface Raised {
@@ -90,7 +90,7 @@ function sideKey(a: number, b: number): number {
 }
 
 function apart(a: Raised, b: Raised): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+  return hypot(a.x - b.x, a.y - b.y);
 }
 
 function middleOf(corners: readonly Raised[]): Point<'body'> {

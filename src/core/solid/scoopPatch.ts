@@ -1,4 +1,4 @@
-import { type Point, point } from '../base/index.ts';
+import { cos, type Point, point, sin } from '../base/index.ts';
 import { nearestOnSpans, type Span } from '../curve/index.ts';
 import { type PlateArch, plateHeight } from '../instrument/index.ts';
 import {
@@ -59,7 +59,7 @@ export function scoopPatch(
 }
 
 function outwardOf(foot: Point<'body'> & { readonly headingRad: number }, mm: number): Point<'body'> {
-  return point(foot.x + mm * Math.sin(foot.headingRad), foot.y - mm * Math.cos(foot.headingRad));
+  return point(foot.x + mm * sin(foot.headingRad), foot.y - mm * cos(foot.headingRad));
 }
 
 /** Halvings of the way to the edge after which nothing is left of it. */

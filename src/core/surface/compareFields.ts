@@ -1,4 +1,4 @@
-import { Bug } from '../base/index.ts';
+import { Bug, hypot } from '../base/index.ts';
 import type { HeightField } from './heightField.ts';
 
 /** Where two fields differ most, and by how much altogether. */
@@ -74,7 +74,7 @@ function worstPlaces(
   const { columns, rows, fromXMm, fromYMm, stepMm, zMm } = field;
   const places: DifferencePlace[] = [];
   const isFree = (x: number, y: number): boolean =>
-    places.every((place) => Math.hypot(Math.abs(place.xMm) - Math.abs(x), place.yMm - y) >= apartMm);
+    places.every((place) => hypot(Math.abs(place.xMm) - Math.abs(x), place.yMm - y) >= apartMm);
   while (places.length < most) {
     let worst: DifferencePlace | null = null;
     for (let row = 0; row < rows; row++)

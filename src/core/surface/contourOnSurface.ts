@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import type { ContourLine } from './contourLine.ts';
 
 /** How a contour of a grid is brought on to the surface that the grid was taken from. */
@@ -67,7 +68,7 @@ function follow(
   const middle: Place = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const found = settle(middle, from, to, levelMm, task);
   if (found === null) return;
-  const off = Math.hypot(found[0] - middle[0], found[1] - middle[1]);
+  const off = hypot(found[0] - middle[0], found[1] - middle[1]);
   // Half of what is allowed: the rest is for what is left out again.
   if (off <= task.chordErrorMm / 2) return;
   follow(from, found, levelMm, task, halvings - 1, into);
@@ -93,7 +94,7 @@ function settle(
   levelMm: number,
   task: SurfaceContourTask,
 ): Place | null {
-  const length = Math.hypot(after[0] - before[0], after[1] - before[1]);
+  const length = hypot(after[0] - before[0], after[1] - before[1]);
   if (!(length > 0)) return null;
   const [nx, ny] = [(before[1] - after[1]) / length, (after[0] - before[0]) / length];
   const miss = (t: number): number => task.heightAt(place[0] + t * nx, place[1] + t * ny) - levelMm;
@@ -145,14 +146,12 @@ function thinned(places: readonly Place[], closed: boolean, errorMm: number): re
 function farthest(places: readonly Place[], from: number, to: number): { index: number; offMm: number } {
   const [ax, ay] = places[from] as Place;
   const [bx, by] = places[to] as Place;
-  const length = Math.hypot(bx - ax, by - ay);
+  const length = hypot(bx - ax, by - ay);
   const found = { index: from, offMm: -1 };
   for (let index = from + 1; index < to; index++) {
     const [x, y] = places[index] as Place;
     const off =
-      length > 0
-        ? Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / length
-        : Math.hypot(x - ax, y - ay);
+      length > 0 ? Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / length : hypot(x - ax, y - ay);
     if (off > found.offMm) Object.assign(found, { index, offMm: off });
   }
   return found;

@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../base/index.ts';
+import { accept, acos, type Checked, cos, hypot, power, refuse, sin } from '../base/index.ts';
 import { rollAngle } from './rollAngle.ts';
 
 /**
@@ -55,7 +55,7 @@ export function curtateCycloid(widthMm: number, riseMm: number, at = 'arch'): Ch
       need: `a rise below ${(2 * a).toFixed(2)} mm, which is the width divided by π`,
       remedy: 'lower the arch, or give this place a wider channel-to-channel width',
     });
-  const steepPsi = Math.acos(-b / a);
+  const steepPsi = acos(-b / a);
   return accept({
     widthMm,
     riseMm,
@@ -65,7 +65,7 @@ export function curtateCycloid(widthMm: number, riseMm: number, at = 'arch'): Ch
     channelRadiusMm: (a - b) ** 2 / b,
     areaMm2: b * widthMm + Math.PI * b * b,
     steepest: {
-      xMm: a * steepPsi + b * Math.sin(steepPsi),
+      xMm: a * steepPsi + b * sin(steepPsi),
       heightMm: b * (1 - b / a),
       slope: -b / Math.sqrt(a * a - b * b),
     },
@@ -75,30 +75,30 @@ export function curtateCycloid(widthMm: number, riseMm: number, at = 'arch'): Ch
 /** Height above the channel at x from the crest, mm; 0 beyond the channel. */
 export function cycloidHeight(cycloid: CurtateCycloid, xMm: number): number {
   const psi = psiAt(cycloid, xMm);
-  return cycloid.tracingRadiusMm * (1 + Math.cos(psi));
+  return cycloid.tracingRadiusMm * (1 + cos(psi));
 }
 
 /** Slope dz/dx at x from the crest; negative on the treble side, 0 beyond the channel. */
 export function cycloidSlope(cycloid: CurtateCycloid, xMm: number): number {
   const { rollingRadiusMm: a, tracingRadiusMm: b } = cycloid;
   const psi = psiAt(cycloid, xMm);
-  return (-b * Math.sin(psi)) / (a + b * Math.cos(psi)) || 0;
+  return (-b * sin(psi)) / (a + b * cos(psi)) || 0;
 }
 
 /** Second derivative d²z/dx² at x from the crest, 1/mm; 0 beyond the channel. */
 export function cycloidBend(cycloid: CurtateCycloid, xMm: number): number {
   if (2 * Math.abs(xMm) > cycloid.widthMm) return 0;
   const { rollingRadiusMm: a, tracingRadiusMm: b } = cycloid;
-  const cosine = Math.cos(psiAt(cycloid, xMm));
-  return (-b * (a * cosine + b)) / (a + b * cosine) ** 3;
+  const cosine = cos(psiAt(cycloid, xMm));
+  return (-b * (a * cosine + b)) / power(a + b * cosine, 3);
 }
 
 /** Signed curvature at x from the crest, 1/mm: negative where the arch is full, positive where it is hollow. */
 export function cycloidCurvature(cycloid: CurtateCycloid, xMm: number): number {
   const { rollingRadiusMm: a, tracingRadiusMm: b } = cycloid;
   const psi = psiAt(cycloid, xMm);
-  const speed = Math.hypot(a + b * Math.cos(psi), b * Math.sin(psi));
-  return (-b * (a * Math.cos(psi) + b)) / speed ** 3;
+  const speed = hypot(a + b * cos(psi), b * sin(psi));
+  return (-b * (a * cos(psi) + b)) / power(speed, 3);
 }
 
 /** ψ at x; odd in x, so that both sides of the arch are the same to the last bit. */

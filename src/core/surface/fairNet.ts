@@ -1,4 +1,4 @@
-import { Bug } from '../base/index.ts';
+import { Bug, power } from '../base/index.ts';
 import {
   type BandedFactor,
   type BandedMatrix,
@@ -142,7 +142,7 @@ function putDerivative(
   terms: Terms,
 ): void {
   const { spanX, spanY, tX, tY } = placeOf(unknowns.grid, x, y);
-  const scaled = scale / unknowns.grid.stepMm ** (byX + byY);
+  const scaled = scale / power(unknowns.grid.stepMm, byX + byY);
   putSpan(unknowns, spanX, spanY, cubicBasis(tX, byX), cubicBasis(tY, byY), scaled, terms);
 }
 

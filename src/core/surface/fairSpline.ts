@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../base/index.ts';
+import { accept, type Checked, power, refuse } from '../base/index.ts';
 import { solveSquare, zeroMatrix } from '../numeric/index.ts';
 import { cubicBasis } from './cubicBasis.ts';
 
@@ -105,7 +105,10 @@ function basisRow(
   const place = Math.max(0, Math.min(grid.spans, (at - grid.from) / width));
   const span = Math.min(grid.spans - 1, Math.floor(place));
   const factors = cubicBasis(place - span, derivative);
-  return factors.map((factor, index) => ({ column: span + index, factor: factor / width ** derivative }));
+  return factors.map((factor, index) => ({
+    column: span + index,
+    factor: factor / power(width, derivative),
+  }));
 }
 
 /** The second derivative is straight in each span, so two Gauss points a span integrate its square exactly. */

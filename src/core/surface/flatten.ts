@@ -1,4 +1,4 @@
-import { Bug } from '../base/index.ts';
+import { Bug, hypot } from '../base/index.ts';
 import { type BandedFactor, factorBanded, solveFactored, zeroBanded } from '../numeric/index.ts';
 import { besideEachOther, type Tie } from './flattenTies.ts';
 import type { HeightField } from './heightField.ts';
@@ -142,7 +142,7 @@ function setBack(at: Float64Array, plan: Float64Array, known: readonly number[])
     along += px * pu + py * pv;
     across += py * pu - px * pv;
   }
-  const far = Math.hypot(along, across);
+  const far = hypot(along, across);
   const [cos, sin] = [along / far, across / far];
   for (let place = 0; 2 * place < at.length; place++) {
     const [pu, pv] = [(at[2 * place] as number) - u, (at[2 * place + 1] as number) - v];
@@ -152,7 +152,7 @@ function setBack(at: Float64Array, plan: Float64Array, known: readonly number[])
 }
 
 function flatLength(at: Float64Array, from: number, to: number): number {
-  return Math.hypot(
+  return hypot(
     (at[2 * to] as number) - (at[2 * from] as number),
     (at[2 * to + 1] as number) - (at[2 * from + 1] as number),
   );

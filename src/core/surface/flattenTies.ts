@@ -1,3 +1,4 @@
+import { hypot } from '../base/index.ts';
 import type { HeightField } from './heightField.ts';
 
 /** Two neighbouring places of a field, by their index, and how far apart they are on the surface. */
@@ -15,7 +16,7 @@ export function besideEachOther({ columns, rows, stepMm, zMm }: HeightField): re
   const places = columns * rows;
   const tie = (from: number, to: number, planMm: number): void => {
     const key = from * places + to;
-    const lengthMm = Math.hypot(planMm, (zMm[to] as number) - (zMm[from] as number));
+    const lengthMm = hypot(planMm, (zMm[to] as number) - (zMm[from] as number));
     ties.set(key, { from, to, lengthMm, weight: (ties.get(key)?.weight ?? 0) + 1 });
   };
   for (let row = 0; row + 1 < rows; row++)

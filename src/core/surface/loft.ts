@@ -1,3 +1,4 @@
+import { cos, power, sin } from '../base/index.ts';
 import { type FairSpline, splineBend, splineSlope, splineValue } from './fairSpline.ts';
 import { fullnessGain, withFullness } from './fullness.ts';
 import { type LongArch, longArchBend, longArchHeight, longArchSlope } from './longArch.ts';
@@ -80,7 +81,7 @@ export function loftHeight(row: LoftRow, xMm: number): number {
   const u = Math.abs(xMm) / row.widthMm;
   if (!(row.riseMm > 0 && u < BRIM)) return 0;
   const { loopRatio: q } = row;
-  const zeta = u < 1 ? (1 + Math.cos(rollAngle(Math.PI * u, q))) / 2 : brimShape(u, q).value;
+  const zeta = u < 1 ? (1 + cos(rollAngle(Math.PI * u, q))) / 2 : brimShape(u, q).value;
   const beyond = row.beyond ? beyondShape(row.beyond, u).value : 0;
   return row.riseMm * (withFullness(zeta, row.fullness) + beyond);
 }
@@ -160,7 +161,7 @@ export function loftShape(loft: Loft, xMm: number, yMm: number): SurfaceShape {
 /** ζ(u; q) of a unit cycloid and its slopes: ψ + q sin ψ = π u differentiated once by u, once by q. */
 function unitSlopes(u: number, q: number) {
   const psi = rollAngle(Math.PI * u, q);
-  const [sine, cosine] = [Math.sin(psi), Math.cos(psi)];
+  const [sine, cosine] = [sin(psi), cos(psi)];
   const turn = 1 + q * cosine;
   return {
     value: (1 + cosine) / 2,
@@ -210,7 +211,7 @@ function brim(u: number, halfBend: number) {
   const [s, w] = [u - 1, BRIM - 1];
   const left = 1 - s / w;
   return {
-    value: halfBend * s ** 2 * left ** 3,
+    value: halfBend * s ** 2 * power(left, 3),
     byU: halfBend * s * left ** 2 * (2 * left - (3 * s) / w),
     byUU: halfBend * left * (2 * left ** 2 - (12 * s * left) / w + (6 * s ** 2) / w ** 2),
   };
@@ -219,7 +220,7 @@ function brim(u: number, halfBend: number) {
 /** ζ(u; q) of a unit cycloid and its derivatives: ψ + q sin ψ = π u differentiated once and twice. */
 function unitArch(u: number, q: number) {
   const psi = rollAngle(Math.PI * u, q);
-  const [sine, cosine] = [Math.sin(psi), Math.cos(psi)];
+  const [sine, cosine] = [sin(psi), cos(psi)];
   const turn = 1 + q * cosine;
   const [byU, byQ] = [Math.PI / turn, -sine / turn];
   const byUU = (q * sine * byU ** 2) / turn;

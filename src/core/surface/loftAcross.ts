@@ -1,3 +1,4 @@
+import { cos, sin } from '../base/index.ts';
 import { withFullness } from './fullness.ts';
 import { type LoftRow, loftHeight } from './loft.ts';
 import { rollAngle } from './rollAngle.ts';
@@ -27,8 +28,8 @@ export function loftAcross(row: LoftRow, stepMm: number, into: Float64Array): vo
       const rate = 1 / (1 + q * cosine);
       const guess = turnRad * rate * (1 + (turnRad * q * sine * rate * rate) / 2);
       const target = at * turnRad;
-      const turned = guess < SHORT_RAD ? shortSine(guess) : Math.sin(guess);
-      const stayed = guess < SHORT_RAD ? shortCosine(guess) : Math.cos(guess);
+      const turned = guess < SHORT_RAD ? shortSine(guess) : sin(guess);
+      const stayed = guess < SHORT_RAD ? shortCosine(guess) : cos(guess);
       const sineThere = sine * stayed + cosine * turned;
       const cosineThere = cosine * stayed - sine * turned;
       const slope = 1 + q * cosineThere;
@@ -36,8 +37,8 @@ export function loftAcross(row: LoftRow, stepMm: number, into: Float64Array): vo
       const rest = -miss / (slope + (miss * q * sineThere) / (2 * slope));
       if (Math.abs(rest) > NEAR_RAD) {
         psi = rollAngle(target, q);
-        sine = Math.sin(psi);
-        cosine = Math.cos(psi);
+        sine = sin(psi);
+        cosine = cos(psi);
       } else {
         psi += guess + rest;
         const restSine = rest * (1 - (rest * rest) / 6);

@@ -1,4 +1,4 @@
-import { accept, Bug, type Checked, type Point, point, refuse } from '../base/index.ts';
+import { accept, asin, Bug, type Checked, type Point, point, power, refuse, tan } from '../base/index.ts';
 import type { Chain, Vertex } from '../curve/index.ts';
 import {
   type CurtateCycloid,
@@ -136,7 +136,7 @@ export function longArchBend(arch: LongArch, yMm: number): number {
   const t = Math.abs(yMm - arch.crestMm);
   if (half.kind === 'cycloid') return cycloidBend(half.cycloid, t);
   const piece = pieceAt(half.half, t);
-  const bend = piece.radiusMm ** 2 / (piece.radiusMm ** 2 - (t - piece.centre.x) ** 2) ** 1.5;
+  const bend = piece.radiusMm ** 2 / power(piece.radiusMm ** 2 - (t - piece.centre.x) ** 2, 1.5);
   return piece.hollow ? bend : -bend;
 }
 
@@ -168,10 +168,10 @@ export function longArchChain(arch: LongArch): Chain<'section'> | null {
   const lower = sideVertices(arch.below.half, arch.crestMm, -1);
   const upper = sideVertices(arch.above.half, arch.crestMm, 1);
   if (isEven(arch)) {
-    const crest = Math.tan((2 * sweepTo(arch.below.half, 0)) / 4) * -1;
+    const crest = tan((2 * sweepTo(arch.below.half, 0)) / 4) * -1;
     return { closed: false, vertices: [...withLastBulge(lower, crest), ...upper] };
   }
-  const bulge = (half: readonly ArcPiece[]) => -Math.tan(sweepTo(half, 0) / 4);
+  const bulge = (half: readonly ArcPiece[]) => -tan(sweepTo(half, 0) / 4);
   const top = { x: arch.crestMm, y: arch.riseMm, bulge: bulge(arch.above.half) };
   return { closed: false, vertices: [...withLastBulge(lower, bulge(arch.below.half)), top, ...upper] };
 }
@@ -191,7 +191,7 @@ function sideVertices(
     // Going up from the lower end the arc that follows is the one toward the crest; beyond the crest the next one out.
     const follows = side < 0 ? index : index + 1;
     const arc = half[follows];
-    const bulge = arc && follows > 0 ? Math.tan(sweepTo(half, follows) / 4) * (arc.hollow ? 1 : -1) : 0;
+    const bulge = arc && follows > 0 ? tan(sweepTo(half, follows) / 4) * (arc.hollow ? 1 : -1) : 0;
     return { x: crestMm + side * at.x, y: at.y, bulge };
   });
   return side < 0 ? vertices.reverse() : vertices;
@@ -221,5 +221,5 @@ function pointOnPiece(piece: ArcPiece, t: number): Point<'section'> {
 
 /** Angle on the arc from its level place, counted with t. */
 function turnOf(piece: ArcPiece, t: number): number {
-  return Math.asin(Math.max(-1, Math.min(1, (t - piece.centre.x) / piece.radiusMm)));
+  return asin(Math.max(-1, Math.min(1, (t - piece.centre.x) / piece.radiusMm)));
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse } from '../base/index.ts';
+import { accept, type Checked, cos, hypot, type Point, point, refuse, sin } from '../base/index.ts';
 import {
   BASE,
   CENTRE,
@@ -114,7 +114,7 @@ function widened(
   const other = fitBetween(readings, wider, [...start, arch.tiltRad.value, FIRST_SCOOP], []);
   const more = ({ value, plusMinus }: Estimate, place: number): Estimate => ({
     value,
-    plusMinus: other ? Math.hypot(plusMinus, other.fit.numbers[place] - value) : plusMinus,
+    plusMinus: other ? hypot(plusMinus, other.fit.numbers[place] - value) : plusMinus,
   });
   return {
     ...arch,
@@ -232,8 +232,8 @@ function resultOf(
   });
   const low = (side: -1 | 1): Point<'section'> =>
     point(
-      numbers[CENTRE] + side * numbers[HALF_WIDTH] * Math.cos(numbers[TILT]),
-      numbers[BASE] + side * numbers[HALF_WIDTH] * Math.sin(numbers[TILT]),
+      numbers[CENTRE] + side * numbers[HALF_WIDTH] * cos(numbers[TILT]),
+      numbers[BASE] + side * numbers[HALF_WIDTH] * sin(numbers[TILT]),
     );
   const model = {
     residualsFrom: (tried: ArrayLike<number>) => residualsFrom(readings, tried),

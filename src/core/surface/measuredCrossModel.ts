@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { cos, type Point, sin } from '../base/index.ts';
 import { withFullness } from './fullness.ts';
 import { rollAngle } from './rollAngle.ts';
 
@@ -22,14 +22,14 @@ export function residualsFrom(
   const rise = numbers[RISE];
   const loop = (Math.PI * rise) / (2 * half);
   if (!(half > 0 && rise > 0 && loop < 1)) return null;
-  const [cosine, sine] = [Math.cos(numbers[TILT]), Math.sin(numbers[TILT])];
+  const [cosine, sine] = [cos(numbers[TILT]), sin(numbers[TILT])];
   return Float64Array.from(readings, ({ x, y }) => {
     const across = x - numbers[CENTRE];
     const along = across * cosine + (y - numbers[BASE]) * sine;
     const height = (y - numbers[BASE]) * cosine - across * sine;
     const u = Math.abs(along) / half;
     if (u > 1) return height - numbers[SCOOP] * (Math.abs(along) - half) ** 2;
-    const zeta = (1 + Math.cos(rollAngle(Math.PI * u, loop))) / 2;
+    const zeta = (1 + cos(rollAngle(Math.PI * u, loop))) / 2;
     return height - rise * withFullness(zeta, numbers[FULLNESS]);
   });
 }

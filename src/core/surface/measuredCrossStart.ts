@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { atan2, type Point } from '../base/index.ts';
 import { medianOf } from '../numeric/index.ts';
 
 /** Share of the width by which a crest must lie inside both channels. */
@@ -18,7 +18,7 @@ export function crossArchStart(
   const half = knowns.halfWidthMm ?? (knowns.centreXMm === undefined ? (right.x - left.x) / 2 : reach);
   const inside = Math.min(crest.x - left.x, right.x - crest.x);
   if (knowns.centreXMm === undefined && !(inside > 2 * LEAST_INSIDE * half)) return null;
-  const tilt = knowns.base === 'free' ? Math.atan2(right.y - left.y, right.x - left.x) : 0;
+  const tilt = knowns.base === 'free' ? atan2(right.y - left.y, right.x - left.x) : 0;
   const base = knowns.base === 'free' ? (left.y + right.y) / 2 : Math.min(left.y, right.y);
   const rise = crest.y - base;
   if (!(half > 0 && rise > 0 && Math.PI * rise < 2 * half)) return null;

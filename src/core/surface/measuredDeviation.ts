@@ -1,3 +1,4 @@
+import { cos } from '../base/index.ts';
 import { medianOf } from '../numeric/index.ts';
 import { beyondModel, type ModelFit } from './measuredFit.ts';
 
@@ -69,7 +70,7 @@ export function standingOut(
 const LEAST_LEFT = 0.05;
 
 function bumpAt(awayMm: number, halfMm: number): number {
-  return Math.abs(awayMm) < halfMm ? (1 + Math.cos((Math.PI * awayMm) / halfMm)) / 2 : 0;
+  return Math.abs(awayMm) < halfMm ? (1 + cos((Math.PI * awayMm) / halfMm)) / 2 : 0;
 }
 
 /** Standard deviation of one reading, from the differences of neighbours (median, so that a few do not matter). */

@@ -1,4 +1,4 @@
-import { accept, Bug, type Checked, type Point, refuse } from '../base/index.ts';
+import { accept, Bug, type Checked, hypot, log, type Point, refuse } from '../base/index.ts';
 import type { LongArchForm } from './longArch.ts';
 import { crossArchStart } from './measuredCrossStart.ts';
 import type { ArchDeviation } from './measuredDeviation.ts';
@@ -112,7 +112,7 @@ function fitForm(
       FIRST_SCOOP,
       filletShare * 2 * half,
       FIRST_PLATFORM_SHARE * half,
-      Math.log(radiusMm),
+      log(radiusMm),
     ],
     searchOf: (numbers) => {
       const chord = numbers[BELOW] + numbers[ABOVE];
@@ -129,7 +129,7 @@ function fitForm(
   const numbers = parted.without.fit.open.length + NUMBERS_OF_A_BUMP * parted.left.length;
   const least = Math.max(parted.without.fit.rms, Number.MIN_VALUE);
   const margin = kind === 'two-circles' ? FLAT_TOP_MARGIN : 0;
-  return [{ trial, kind, parted, cost: 2 * count * Math.log(least) + numbers * Math.log(count) + margin }];
+  return [{ trial, kind, parted, cost: 2 * count * log(least) + numbers * log(count) + margin }];
 }
 
 function fitBetween(
@@ -184,7 +184,7 @@ function resultOf(
     const shift = other ? places.reduce((sum, place) => sum + other[place], 0) - value : 0;
     return {
       value,
-      plusMinus: Math.hypot(plusMinusOf(fit, new Map(places.map((place) => [place, 1]))), shift),
+      plusMinus: hypot(plusMinusOf(fit, new Map(places.map((place) => [place, 1]))), shift),
     };
   };
   const model = {

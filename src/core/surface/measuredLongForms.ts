@@ -1,4 +1,4 @@
-import type { Point } from '../base/index.ts';
+import { cos, exp, type Point, sin } from '../base/index.ts';
 import { type LongArch, type LongArchForm, longArch, longArchHeight } from './longArch.ts';
 
 /** Places of a long arch's numbers in its fit; FILLET, then the platform's reach and the logarithm of its radius. */
@@ -45,7 +45,7 @@ export function formOf(kind: LongArchForm['kind'], numbers: ArrayLike<number>): 
     kind,
     filletMm,
     platformMm: numbers[PLATFORM],
-    platformRadiusMm: Math.exp(numbers[LOG_RADIUS]),
+    platformRadiusMm: exp(numbers[LOG_RADIUS]),
   };
 }
 
@@ -64,7 +64,7 @@ export function residualsFrom(
   });
   const [below, above] = halves;
   if (!below || !above) return null;
-  const [cosine, sine] = [Math.cos(numbers[TILT]), Math.sin(numbers[TILT])];
+  const [cosine, sine] = [cos(numbers[TILT]), sin(numbers[TILT])];
   return Float64Array.from(readings, ({ x, y }) => {
     const along = (x - numbers[CREST_AT]) * cosine + (y - numbers[BASE]) * sine;
     const height = (y - numbers[BASE]) * cosine - (x - numbers[CREST_AT]) * sine;

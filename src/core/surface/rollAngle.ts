@@ -1,4 +1,4 @@
-import { Bug, SETTLED } from '../base/index.ts';
+import { Bug, cos, SETTLED, sin } from '../base/index.ts';
 
 /** Newton steps inside a bracket that halves at worst; a double has no more than this many halvings in it. */
 const MOST_STEPS = 80;
@@ -18,10 +18,10 @@ export function rollAngle(target: number, ratio: number): number {
   let high = Math.PI;
   let psi = target / (1 + ratio);
   for (let step = 0; step < MOST_STEPS; step++) {
-    const miss = psi + ratio * Math.sin(psi) - target;
+    const miss = psi + ratio * sin(psi) - target;
     if (miss > 0) high = psi;
     else low = psi;
-    const newton = psi - miss / (1 + ratio * Math.cos(psi));
+    const newton = psi - miss / (1 + ratio * cos(psi));
     // Before the bracket is asked: rounding may put the answer itself a hair outside it.
     if (Math.abs(newton - psi) <= SETTLED * Math.PI) return newton;
     psi = newton > low && newton < high ? newton : (low + high) / 2;

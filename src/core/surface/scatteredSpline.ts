@@ -1,3 +1,4 @@
+import { exp, log, power } from '../base/index.ts';
 import { type FairSpline, type FairSplineTask, fairSpline, splineValue } from './fairSpline.ts';
 
 /** Stiffnesses between which the search runs, for abscissae of length 1, and its halvings. */
@@ -13,12 +14,12 @@ export function scatteredSpline(
   task: Omit<FairSplineTask, 'stiffness'> & Required<Pick<FairSplineTask, 'near'>>,
   sigma: number,
 ): FairSpline | null {
-  const scale = (task.to - task.from) ** 3;
+  const scale = power(task.to - task.from, 3);
   const made = (logarithm: number): FairSpline | null => {
-    const spline = fairSpline({ ...task, stiffness: scale * Math.exp(logarithm) }, 'readings');
+    const spline = fairSpline({ ...task, stiffness: scale * exp(logarithm) }, 'readings');
     return spline.ok ? spline.value : null;
   };
-  let [low, high] = [Math.log(STIFFNESS.least), Math.log(STIFFNESS.most)];
+  let [low, high] = [log(STIFFNESS.least), log(STIFFNESS.most)];
   let best = made(low);
   for (let halving = 0; best && halving < STIFFNESS.halvings; halving++) {
     const middle = (low + high) / 2;

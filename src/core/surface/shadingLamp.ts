@@ -1,3 +1,5 @@
+import { cos, sin } from '../base/index.ts';
+
 /**
  * One lamp in a dark room, over a plate seen from its outside with the neck end up. Its place is told as a maker sees
  * it: how high it stands as seen from the plate's middle, and where it comes from, clockwise from the neck end.
@@ -21,10 +23,10 @@ export interface LampPlace {
 }
 
 export function lampPlace(lamp: Lamp, middle: { readonly xMm: number; readonly yMm: number }): LampPlace {
-  const level = lamp.distanceMm * Math.cos(lamp.heightRad);
+  const level = lamp.distanceMm * cos(lamp.heightRad);
   return {
-    xMm: middle.xMm + level * Math.sin(lamp.fromRad),
-    yMm: middle.yMm + level * Math.cos(lamp.fromRad),
-    zMm: lamp.distanceMm * Math.sin(lamp.heightRad),
+    xMm: middle.xMm + level * sin(lamp.fromRad),
+    yMm: middle.yMm + level * cos(lamp.fromRad),
+    zMm: lamp.distanceMm * sin(lamp.heightRad),
   };
 }

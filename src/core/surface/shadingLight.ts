@@ -1,3 +1,4 @@
+import { hypot, sin } from '../base/index.ts';
 import type { HeightField } from './heightField.ts';
 import { type Lamp, lampPlace } from './shadingLamp.ts';
 import { lampShare } from './shadingShadow.ts';
@@ -26,16 +27,16 @@ export function lampLight(field: HeightField, lamp: Lamp): Float64Array {
       const x = place.xMm - (fromXMm + column * stepMm);
       const y = place.yMm - (fromYMm + row * stepMm);
       const up = place.zMm - z;
-      const far = Math.hypot(x, y, up);
+      const far = hypot(x, y, up);
       const slopeX = slope(zMm, at, column > 0 ? 1 : 0, column + 1 < columns ? 1 : 0, 1, stepMm);
       const slopeY = slope(zMm, at, row > 0 ? 1 : 0, row + 1 < rows ? 1 : 0, columns, stepMm);
-      const cosine = (up - slopeX * x - slopeY * y) / (far * Math.hypot(slopeX, slopeY, 1));
+      const cosine = (up - slopeX * x - slopeY * y) / (far * hypot(slopeX, slopeY, 1));
       if (cosine <= 0) {
         light[at] = 0;
         continue;
       }
       const seen = lampShare(field, { column, row }, { x, y, up }, highest, lamp.halfWidthRad);
-      light[at] = (cosine * seen * (lamp.distanceMm / far) ** 2) / Math.sin(lamp.heightRad);
+      light[at] = (cosine * seen * (lamp.distanceMm / far) ** 2) / sin(lamp.heightRad);
     }
   return light;
 }

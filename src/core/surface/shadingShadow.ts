@@ -1,3 +1,4 @@
+import { atan, atan2, hypot, tan } from '../base/index.ts';
 import type { HeightField } from './heightField.ts';
 
 /** A step of the march grows by this share of the way: far ridges are blunter as seen from the place. */
@@ -17,10 +18,10 @@ export function lampShare(
   halfWidthRad: number,
 ): number {
   const { columns, zMm, stepMm } = field;
-  const level = Math.hypot(towards.x, towards.y);
+  const level = hypot(towards.x, towards.y);
   if (level === 0) return 1;
-  const lampRad = Math.atan2(towards.up, level);
-  const lowest = Math.tan(Math.max(0, lampRad - halfWidthRad));
+  const lampRad = atan2(towards.up, level);
+  const lowest = tan(Math.max(0, lampRad - halfWidthRad));
   const z = zMm[place.row * columns + place.column] as number;
   const [dx, dy] = [towards.x / level, towards.y / level];
   // Beyond this way even the highest place lies under the lower rim of the lamp.
@@ -32,7 +33,7 @@ export function lampShare(
     const rise = (height - z) / (way * stepMm);
     if (rise > steepest) steepest = rise;
   }
-  const over = lampRad - Math.atan(steepest);
+  const over = lampRad - atan(steepest);
   if (over >= halfWidthRad) return 1;
   if (over <= -halfWidthRad) return 0;
   // The seen part of a round lamp, nearly: an even rise with soft ends.

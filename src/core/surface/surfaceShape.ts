@@ -1,3 +1,5 @@
+import { hypot, power } from '../base/index.ts';
+
 /** A surface z(x, y) at one place: height (mm), slopes (no unit) and second derivatives (1/mm). */
 export interface SurfaceShape {
   readonly zMm: number;
@@ -13,7 +15,7 @@ export function upwardNormal(
   shape: Pick<SurfaceShape, 'slopeX' | 'slopeY'>,
 ): readonly [number, number, number] {
   const { slopeX, slopeY } = shape;
-  const length = Math.hypot(slopeX, slopeY, 1);
+  const length = hypot(slopeX, slopeY, 1);
   return [-slopeX / length, -slopeY / length, 1 / length];
 }
 
@@ -24,7 +26,7 @@ export function principalCurvatures(shape: SurfaceShape): readonly [number, numb
   const gauss = (bendXX * bendYY - bendXY ** 2) / lengthSquared ** 2;
   const mean =
     ((1 + slopeY ** 2) * bendXX - 2 * slopeX * slopeY * bendXY + (1 + slopeX ** 2) * bendYY) /
-    (2 * lengthSquared ** 1.5);
+    (2 * power(lengthSquared, 1.5));
   const half = Math.sqrt(Math.max(0, mean ** 2 - gauss));
   return [mean + half, mean - half];
 }

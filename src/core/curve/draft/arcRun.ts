@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { cos, exp, type Point, sin } from '../../base/index.ts';
 
 /** A heading as a number of the shape: `base + factor · u[index]`, or the constant `base` when `factor` is 0. */
 export interface Heading {
@@ -66,7 +66,7 @@ export function headingRad(heading: Heading, u: Numbers): number {
 }
 
 function signedRadiusMm(run: ArcRun, u: Numbers, arc: number): number {
-  return run.turns[arc] * Math.exp(u[run.radiusIndex[arc]]);
+  return run.turns[arc] * exp(u[run.radiusIndex[arc]]);
 }
 
 /** The way from the run's start to the point of `arc` where the curve heads `atRad`. */
@@ -77,8 +77,8 @@ export function wayAlong(run: ArcRun, u: Numbers, arc: number, atRad: number): P
     const radius = signedRadiusMm(run, u, i);
     const a = headingRad(run.headings[i], u);
     const b = i === arc ? atRad : headingRad(run.headings[i + 1], u);
-    x += radius * (Math.sin(b) - Math.sin(a));
-    y += radius * (Math.cos(a) - Math.cos(b));
+    x += radius * (sin(b) - sin(a));
+    y += radius * (cos(a) - cos(b));
   }
   return { x, y };
 }
@@ -114,15 +114,15 @@ export function addGradient(
 ): void {
   const turn = (heading: Heading, radius: number, angle: number): void => {
     if (heading.factor === 0) return;
-    rows.x[heading.index] += factor.x * heading.factor * radius * Math.cos(angle);
-    rows.y[heading.index] += factor.y * heading.factor * radius * Math.sin(angle);
+    rows.x[heading.index] += factor.x * heading.factor * radius * cos(angle);
+    rows.y[heading.index] += factor.y * heading.factor * radius * sin(angle);
   };
   for (let i = 0; i <= arc; i += 1) {
     const radius = signedRadiusMm(run, u, i);
     const a = headingRad(run.headings[i], u);
     const b = i === arc ? atRad : headingRad(run.headings[i + 1], u);
-    rows.x[run.radiusIndex[i]] += factor.x * radius * (Math.sin(b) - Math.sin(a));
-    rows.y[run.radiusIndex[i]] += factor.y * radius * (Math.cos(a) - Math.cos(b));
+    rows.x[run.radiusIndex[i]] += factor.x * radius * (sin(b) - sin(a));
+    rows.y[run.radiusIndex[i]] += factor.y * radius * (cos(a) - cos(b));
     turn(run.headings[i], -radius, a);
     if (i < arc) turn(run.headings[i + 1], radius, b);
     else if (share !== undefined) {

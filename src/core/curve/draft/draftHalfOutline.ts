@@ -1,10 +1,12 @@
 import {
   accept,
   type Checked,
+  cos,
   DRAFT_MM,
   type Fault,
   type Finding,
   refuse,
+  sin,
   WELD_MM,
 } from '../../base/index.ts';
 import type { HalfOutline } from '../halfOutline.ts';
@@ -203,8 +205,8 @@ function startOfWaist(problem: DraftProblem, u: Float64Array): { x: number; y: n
   const lean = u[AT.lowerEndHeading];
   const end = problem.cornerEndsMm.lower;
   return {
-    x: u[DRAFT_AT.lowerCornerX] + end * Math.cos(lean),
-    y: u[DRAFT_AT.lowerCornerY] + end * Math.sin(lean),
+    x: u[DRAFT_AT.lowerCornerX] + end * cos(lean),
+    y: u[DRAFT_AT.lowerCornerY] + end * sin(lean),
   };
 }
 

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../base/index.ts';
 import { type Matrix, zeroMatrix } from '../../numeric/index.ts';
 import {
   type ArcRun,
@@ -190,8 +191,8 @@ function waistEquations(problem: DraftProblem, u: Numbers): Equation[] {
 }
 
 const cornerOffset = (headingRadians: number, widthMm: number) => ({
-  x: widthMm * Math.cos(headingRadians),
-  y: widthMm * Math.sin(headingRadians),
+  x: widthMm * cos(headingRadians),
+  y: widthMm * sin(headingRadians),
 });
 
 function startOfC(problem: DraftProblem, u: Numbers): { x: number; y: number } {

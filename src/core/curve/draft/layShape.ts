@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { cos, type Point, sin, tan } from '../../base/index.ts';
 import type { Chain, Vertex } from '../chain.ts';
 import type { HalfOutline } from '../halfOutline.ts';
 import {
@@ -26,8 +26,8 @@ export function layShape(u: Numbers, lengthMm: number, lowerCornerEndMm: number)
   const lowerTip = wayOver(LOWER_RUN, u);
   const lean = u[AT.lowerEndHeading];
   const cStart = {
-    x: lowerTip.x + lowerCornerEndMm * Math.cos(lean),
-    y: lowerTip.y + lowerCornerEndMm * Math.sin(lean),
+    x: lowerTip.x + lowerCornerEndMm * cos(lean),
+    y: lowerTip.y + lowerCornerEndMm * sin(lean),
   };
   const over = wayOver(C_RUN, u);
   const down = wayOver(UPPER_RUN, u);
@@ -54,7 +54,7 @@ function chainOf(run: ArcRun, u: Numbers, start: Point<'body'>): Chain<'body'> {
   for (let i = 0; i <= arcs; i += 1) {
     const way = i === 0 ? { x: 0, y: 0 } : wayAlong(run, u, i - 1, headingRad(run.headings[i], u));
     const sweep = i === arcs ? 0 : headingRad(run.headings[i + 1], u) - headingRad(run.headings[i], u);
-    vertices.push({ x: start.x + way.x, y: start.y + way.y, bulge: Math.tan(sweep / 4) });
+    vertices.push({ x: start.x + way.x, y: start.y + way.y, bulge: tan(sweep / 4) });
   }
   return { closed: false, vertices };
 }

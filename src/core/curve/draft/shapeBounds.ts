@@ -1,3 +1,4 @@
+import { log } from '../../base/index.ts';
 import type { LinearRow } from '../../numeric/index.ts';
 import { AT } from './arcRun.ts';
 
@@ -84,22 +85,18 @@ function keepBout(
         [radius + bigger, 1],
         [radius + smaller, -1],
       ],
-      Math.log(least),
+      log(least),
     );
   ratio(`end of the ${bout} rounder than its shoulder`, 0, 1, 1);
   ratio(`shoulder of the ${bout} tighter than its flank`, 1, 2, rules.shoulderToFlank);
-  keep(`flat end of the ${bout}`, [[radius, -1]], -Math.log(LONGEST_END * lengthMm));
-  keep(
-    `tight hollow before the corner of the ${bout}`,
-    [[radius + 4, 1]],
-    Math.log(rules.reverse * lengthMm),
-  );
+  keep(`flat end of the ${bout}`, [[radius, -1]], -log(LONGEST_END * lengthMm));
+  keep(`tight hollow before the corner of the ${bout}`, [[radius + 4, 1]], log(rules.reverse * lengthMm));
 }
 
 function keepWaist(keep: Keep, lengthMm: number, rules: BoundRules): void {
   const c = AT.cRadii;
   const h = AT.cHeadings;
-  const least = Math.log(rules.cSmall * lengthMm);
+  const least = log(rules.cSmall * lengthMm);
   keep('tight lower curve of the waist', [[c, 1]], least);
   keep('tight upper curve of the waist', [[c + 2, 1]], least);
   const flatter = (says: string, small: number): void =>

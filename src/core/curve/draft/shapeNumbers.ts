@@ -1,3 +1,4 @@
+import { log } from '../../base/index.ts';
 import { AT } from './arcRun.ts';
 import type { BodySizes, BoutArcs, OutlineHabit, Usual } from './outlineHabit.ts';
 
@@ -38,7 +39,7 @@ export function usualNumbers(habit: OutlineHabit, sizes: BodySizes, size: number
   const factor = enlargements(habit, sizes);
   const radii = (from: number, usual: readonly Usual[], enlarged: number): void =>
     usual.forEach((one, i) => {
-      value[from + i] = Math.log(one.value * enlarged);
+      value[from + i] = log(one.value * enlarged);
       spread[from + i] = one.spread;
     });
   const headings = (from: number, usual: readonly Usual[]): void =>

@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { cos, hypot, type Point, sin } from '../../base/index.ts';
 import {
   type ArcRun,
   AT,
@@ -61,8 +61,8 @@ export function shapePoint(stretch: HalfStretch, u: Numbers, arc: number, share:
   return {
     x: start.x + way.x,
     y: originY + up * way.y,
-    normalX: Math.sin(at),
-    normalY: -up * Math.cos(at),
+    normalX: sin(at),
+    normalY: -up * cos(at),
     gradient,
   };
 }
@@ -72,7 +72,7 @@ export function cornerEndPoint(which: 'lowerCorner' | 'upperCorner', u: Numbers,
   const from = which === 'lowerCorner' ? shapePoint('lowerBout', u, 4, 1) : shapePoint('cBout', u, 2, 1);
   const to = which === 'lowerCorner' ? shapePoint('cBout', u, 0, 0) : shapePoint('upperBout', u, 4, 1);
   const mix = (a: Float64Array, b: Float64Array) => a.map((value, i) => (1 - share) * value + share * b[i]);
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = hypot(to.x - from.x, to.y - from.y);
   return {
     x: (1 - share) * from.x + share * to.x,
     y: (1 - share) * from.y + share * to.y,
@@ -88,8 +88,8 @@ function addStartOfC(rows: Rows, u: Numbers): void {
   addGradient(rows, LOWER_RUN, u, last, headingRad(LOWER_RUN.headings[last + 1], u), { x: 1, y: 1 }, 1);
   const lean = u[AT.lowerEndHeading];
   const width = u[FIT_AT.lowerEndWidth];
-  rows.x[AT.lowerEndHeading] -= width * Math.sin(lean);
-  rows.y[AT.lowerEndHeading] += width * Math.cos(lean);
-  rows.x[FIT_AT.lowerEndWidth] += Math.cos(lean);
-  rows.y[FIT_AT.lowerEndWidth] += Math.sin(lean);
+  rows.x[AT.lowerEndHeading] -= width * sin(lean);
+  rows.y[AT.lowerEndHeading] += width * cos(lean);
+  rows.x[FIT_AT.lowerEndWidth] += cos(lean);
+  rows.y[FIT_AT.lowerEndWidth] += sin(lean);
 }

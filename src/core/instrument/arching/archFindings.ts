@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { atan, type Finding } from '../../base/index.ts';
 import { fullnessGain } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
 import { plateValueNames } from './archNumbers.ts';
@@ -39,7 +39,7 @@ function stationFindings(arch: Omit<PlateArch, 'findings'>, station: ArchStation
       need: `at most ${(100 * CAUTION_LOOP_RATIO).toFixed(0)} %`,
       remedy: 'lower the arch or widen the channel-to-channel width',
     });
-  const steepRad = Math.atan(Math.abs(cycloid.steepest.slope));
+  const steepRad = atan(Math.abs(cycloid.steepest.slope));
   if (steepRad > CAUTION_STEEP_RAD)
     findings.push({
       weight: 'caution',

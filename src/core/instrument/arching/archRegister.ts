@@ -1,3 +1,4 @@
+import { atan } from '../../base/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
 import { chordCircleRadius, longArchRadii } from '../../surface/index.ts';
 import type { ArchStation, PlateArch } from './archedPlate.ts';
@@ -102,7 +103,7 @@ function stationEntries(
     ),
     entry(
       of('steepest'),
-      (Math.atan(-cycloid.steepest.slope) * 180) / Math.PI,
+      (atan(-cycloid.steepest.slope) * 180) / Math.PI,
       'deg',
       shape,
       'steepest slope of the cycloid before fullness',

@@ -1,4 +1,14 @@
-import { accept, type Checked, type Fault, type Point, refuse, WELD_MM } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  type Checked,
+  cos,
+  type Fault,
+  type Point,
+  refuse,
+  sin,
+  WELD_MM,
+} from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
 import { type CornerMeeting, meetingInCorner } from './cornerMeeting.ts';
 import { type EdgeSection, edgeSection, insetPoint } from './edgeInset.ts';
@@ -115,7 +125,7 @@ function cornerOf(meeting: CornerMeeting, radiusMm: number): ChannelCorner {
     centre: meeting.at,
     radiusMm,
     fromRad: meeting.firstHeadingRad,
-    toRad: meeting.firstHeadingRad + Math.atan2(Math.sin(turn), Math.cos(turn)),
+    toRad: meeting.firstHeadingRad + atan2(sin(turn), cos(turn)),
   };
 }
 
@@ -136,8 +146,8 @@ function insetStretch(section: EdgeSection, fromMm: number, toMm: number): LineP
 /** The place of the rounding where travel has this heading: a quarter turn behind it, seen from the centre. */
 export function cornerPoint(corner: ChannelCorner, headingRad: number): LinePoint {
   return {
-    x: corner.centre.x + corner.radiusMm * Math.sin(headingRad),
-    y: corner.centre.y - corner.radiusMm * Math.cos(headingRad),
+    x: corner.centre.x + corner.radiusMm * sin(headingRad),
+    y: corner.centre.y - corner.radiusMm * cos(headingRad),
     headingRad,
   };
 }
@@ -153,9 +163,7 @@ function arcStretch(corner: ChannelCorner): LinePoint[] {
 function runsForward(points: readonly LinePoint[]): boolean {
   return points.every((from, index) => {
     const to = points[index + 1];
-    return (
-      !to || (to.x - from.x) * Math.cos(from.headingRad) + (to.y - from.y) * Math.sin(from.headingRad) > 0
-    );
+    return !to || (to.x - from.x) * cos(from.headingRad) + (to.y - from.y) * sin(from.headingRad) > 0;
   });
 }
 

@@ -1,3 +1,4 @@
+import { atan2, cos, sin } from '../../base/index.ts';
 import { type FairNet, type Loft, loftShape, netShape } from '../../surface/index.ts';
 import { type LinePoint, type SmoothLine, tangentLengthAt } from './smoothLine.ts';
 
@@ -59,7 +60,7 @@ export function channelMiss(line: SmoothLine, loft: Loft, correction: FairNet): 
 function missAt({ x, y, headingRad }: LinePoint, loft: Loft, correction: FairNet) {
   const body = loftShape(loft, x, y);
   const net = netShape(correction, x, y);
-  const [alongX, alongY] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const [alongX, alongY] = [cos(headingRad), sin(headingRad)];
   const [slopeX, slopeY] = [body.slopeX + net.slopeX, body.slopeY + net.slopeY];
   return {
     mm: body.zMm + net.zMm,
@@ -143,5 +144,5 @@ function curvature({ points, lengths }: SmoothLine, interval: number): number {
   const turn = b.headingRad - a.headingRad;
   const lengthMm = (lengths[interval + 1] as number) - (lengths[interval] as number);
   // Headings are only known to whole turns.
-  return Math.atan2(Math.sin(turn), Math.cos(turn)) / lengthMm;
+  return atan2(sin(turn), cos(turn)) / lengthMm;
 }

@@ -1,4 +1,4 @@
-import { DRAFT_MM, type Point, point, TANGENT_RAD } from '../../base/index.ts';
+import { DRAFT_MM, hypot, type Point, point, TANGENT_RAD } from '../../base/index.ts';
 import { type EdgeSection, insetPoint } from './edgeInset.ts';
 
 /** Where the insets of two neighbouring sections meet, and their headings there. */
@@ -28,7 +28,7 @@ export function meetingInCorner(
     const b = insetPoint(second, onSecond, extraMm);
     const missX = b.x - a.x;
     const missY = b.y - a.y;
-    if (Math.hypot(missX, missY) < DRAFT_MM)
+    if (hypot(missX, missY) < DRAFT_MM)
       return {
         at: point(a.x, a.y),
         onFirstMm: onFirst,

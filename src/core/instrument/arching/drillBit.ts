@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 
 /** A bit that drills to depth, mm. */
 export interface DrillBit {
@@ -30,7 +30,7 @@ export function lowestTip(
     const steps = Math.ceil((2 * Math.PI * reach) / BETWEEN_MM);
     for (let step = 0; step < steps; step++) {
       const angle = (2 * Math.PI * step) / steps;
-      const floor = floorAt(point(at.x + reach * Math.cos(angle), at.y + reach * Math.sin(angle)));
+      const floor = floorAt(point(at.x + reach * cos(angle), at.y + reach * sin(angle)));
       least = Math.max(least, floor - (ring / rings) * pointMm);
     }
   }

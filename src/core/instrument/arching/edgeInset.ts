@@ -1,4 +1,4 @@
-import { Bug } from '../../base/index.ts';
+import { asin, atan, atan2, Bug, cos, sin } from '../../base/index.ts';
 import { type Chain, headingOn, pointOn, type Segment, segmentLength, segments } from '../../curve/index.ts';
 import type { LinePoint } from './smoothLine.ts';
 
@@ -57,9 +57,9 @@ export function insetPoint(section: EdgeSection, atMm: number, extraMm: number):
   const edgeHeading = headingOn(piece.segment, fraction);
   const { distanceMm, growth } = distanceAt(section, atMm);
   // The disc's edge that the inset touches leans back by the growth of the distance.
-  const headingRad = edgeHeading + Math.asin(growth);
+  const headingRad = edgeHeading + asin(growth);
   const reach = distanceMm + extraMm;
-  return { x: x - reach * Math.sin(headingRad), y: y + reach * Math.cos(headingRad), headingRad };
+  return { x: x - reach * sin(headingRad), y: y + reach * cos(headingRad), headingRad };
 }
 
 function distanceAt(section: EdgeSection, atMm: number): { distanceMm: number; growth: number } {
@@ -92,10 +92,10 @@ function pieceAt(section: EdgeSection, atMm: number): EdgeSection['pieces'][numb
 
 /** Where travel on an arc points straight up, and the arc is full (widest) or hollow (narrowest); null when nowhere. */
 function uprightFraction(segment: Segment<'body'>, middle: 'widest' | 'narrowest'): number | null {
-  const sweep = 4 * Math.atan(segment.bulge);
+  const sweep = 4 * atan(segment.bulge);
   if (middle === 'widest' ? !(sweep > 0) : !(sweep < 0)) return null;
   const missing = Math.PI / 2 - headingOn(segment, 0);
-  const turn = Math.atan2(Math.sin(missing), Math.cos(missing));
+  const turn = atan2(sin(missing), cos(missing));
   const fraction = turn / sweep;
   return fraction >= 0 && fraction <= 1 ? fraction : null;
 }

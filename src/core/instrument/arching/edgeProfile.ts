@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Point, point, refuse, tan } from '../../base/index.ts';
 import { type Chain, chainThrough, fitArcs, joinChains } from '../../curve/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 
@@ -11,7 +11,7 @@ export interface EdgeProfile {
   readonly channelMm: number;
 }
 
-const QUARTER_BULGE = -Math.tan(Math.PI / 8);
+const QUARTER_BULGE = -tan(Math.PI / 8);
 
 /** Places along the scoop. */
 const SCOOP_PLACES = 40;

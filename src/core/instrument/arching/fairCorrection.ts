@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
+import { accept, type Checked, cos, power, refuse, sin } from '../../base/index.ts';
 import {
   type FairNet,
   fairNet,
@@ -93,7 +93,7 @@ export function fairCorrection({ net, channel }: CorrectionFrame, loft: Loft): F
   channel.line.points.forEach(({ x, y, headingRad }, index) => {
     const at = loftAt(loft, x, y);
     values[2 * index] = -at.zMm;
-    values[2 * index + 1] = at.slopeX * Math.sin(headingRad) - at.slopeY * Math.cos(headingRad);
+    values[2 * index + 1] = at.slopeX * sin(headingRad) - at.slopeY * cos(headingRad);
   });
   return solveNet(net, values);
 }
@@ -118,9 +118,9 @@ function bendingWeight(channel: ChannelLine): (x: number, y: number) => number {
 /** Height and slope across the channel become 0 there. Scaled so that greater bodies come out alike. */
 function channelPlaces(channel: ChannelLine, scale: number): readonly NetPlace[] {
   return channel.line.points.flatMap(({ x, y, headingRad }): readonly NetPlace[] => {
-    const inward = { x: -Math.sin(headingRad), y: Math.cos(headingRad) };
+    const inward = { x: -sin(headingRad), y: cos(headingRad) };
     return [
-      { x, y, weight: CHANNEL_WEIGHT / scale ** 3 },
+      { x, y, weight: CHANNEL_WEIGHT / power(scale, 3) },
       { x, y, along: inward, weight: CHANNEL_WEIGHT / scale },
     ];
   });

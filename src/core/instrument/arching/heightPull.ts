@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
+import { accept, type Checked, exp, log, refuse } from '../../base/index.ts';
 import type { MeasuredHeights } from '../../design/index.ts';
 import { type FairNet, loftAt, netAt, sumOfNets } from '../../surface/index.ts';
 import type { Plate } from './archNumbers.ts';
@@ -96,15 +96,15 @@ function asCloseAs(
   drawn: (weight: number) => FairNet,
   none: FairNet,
 ): FairNet {
-  const over = (net: FairNet): number => Math.log(rms(leftOf(net)) / sigmaMm);
+  const over = (net: FairNet): number => log(rms(leftOf(net)) / sigmaMm);
   if (over(none) <= 0) return none;
   let best = drawn(WEIGHTS.most);
-  let close = { weight: Math.log(WEIGHTS.most), over: over(best) };
+  let close = { weight: log(WEIGHTS.most), over: over(best) };
   if (!(close.over < 0)) return best;
-  let loose = { weight: Math.log(WEIGHTS.least), over: over(none) };
+  let loose = { weight: log(WEIGHTS.least), over: over(none) };
   for (let step = 0; step < STEPS; step++) {
     const weight = close.weight + ((loose.weight - close.weight) * close.over) / (close.over - loose.over);
-    const net = drawn(Math.exp(weight));
+    const net = drawn(exp(weight));
     const here = { weight, over: over(net) };
     if (here.over <= 0) {
       best = net;

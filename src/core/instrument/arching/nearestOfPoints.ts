@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 
 /** Which of many points may be nearest, by the cell of a grid that a place lies in. */
 export interface PointGrid {
@@ -42,7 +42,7 @@ export function pointGrid(points: readonly Point<'body'>[]): PointGrid {
   for (let at = 1; at < xs.length; at++)
     widestGapMm = Math.max(
       widestGapMm,
-      Math.hypot((xs[at] as number) - (xs[at - 1] as number), (ys[at] as number) - (ys[at - 1] as number)),
+      hypot((xs[at] as number) - (xs[at - 1] as number), (ys[at] as number) - (ys[at - 1] as number)),
     );
   const clearMm = new Float64Array(columns * rows);
   const starts = new Uint32Array(columns * rows + 1);

@@ -1,4 +1,4 @@
-import { point } from '../../base/index.ts';
+import { cos, point, sin } from '../../base/index.ts';
 import { loftAt, loftHeight, loftRow, netAt, type SurfacePoint } from '../../surface/index.ts';
 import type { PlateArch } from './archedPlate.ts';
 import { missInside } from './channelMiss.ts';
@@ -78,8 +78,8 @@ export function continuedArchHeight(arch: PlateArch, xMm: number, yMm: number): 
   if (foot.distanceMm >= 0) return heightAtFoot(arch, x, yMm, foot, 'finished');
   const insideMm = Math.min(-foot.distanceMm, MIRROR_SHARE * arch.bodyLengthMm);
   const mirrored = {
-    x: Math.abs(foot.x - insideMm * Math.sin(foot.headingRad)),
-    y: foot.y + insideMm * Math.cos(foot.headingRad),
+    x: Math.abs(foot.x - insideMm * sin(foot.headingRad)),
+    y: foot.y + insideMm * cos(foot.headingRad),
   };
   const over = footOn(arch.channel.line, mirrored.x, mirrored.y);
   if (over.distanceMm < 0) return arch.channelZMm;
@@ -179,7 +179,7 @@ function insideSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot): Surf
   const fadeMm = fadeReach(arch);
   const t = foot.distanceMm / fadeMm;
   if (t >= 1) return body;
-  const [alongX, alongY] = [Math.cos(foot.headingRad), Math.sin(foot.headingRad)];
+  const [alongX, alongY] = [cos(foot.headingRad), sin(foot.headingRad)];
   const here = fadedMiss(arch, foot);
   const beside = (step: number): number =>
     fadedMiss(arch, footOn(arch.channel.line, x + step * alongX, yMm + step * alongY)).fadedMm;
@@ -207,8 +207,8 @@ function edgeSlopes(arch: PlateArch, x: number, yMm: number, foot: Foot, withinM
   const fromEdge = edgeAway(arch.edge, point(x, yMm), withinMm);
   const outside = {
     distanceMm: -foot.distanceMm,
-    x: Math.sin(foot.headingRad),
-    y: -Math.cos(foot.headingRad),
+    x: sin(foot.headingRad),
+    y: -cos(foot.headingRad),
   };
   const distances = fromEdge.map(({ distanceMm }) => distanceMm);
   const [slopeX, slopeY] = finishedEdgeSlopes(arch.numbers, fromEdge, outside);

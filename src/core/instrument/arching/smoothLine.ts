@@ -1,4 +1,4 @@
-import { Bug, type Point } from '../../base/index.ts';
+import { atan2, Bug, cos, hypot, type Point, sin } from '../../base/index.ts';
 import { cellMiddle, cellOf, nearestInGrid, type PointGrid, pointGrid } from './nearestOfPoints.ts';
 
 /** A point of a line together with its heading. */
@@ -28,16 +28,14 @@ export interface SmoothLine {
 export function smoothLine(points: readonly LinePoint[]): SmoothLine {
   const widestGapMm = points.reduce((widest, to, index) => {
     const from = points[index - 1];
-    return from ? Math.max(widest, Math.hypot(to.x - from.x, to.y - from.y)) : widest;
+    return from ? Math.max(widest, hypot(to.x - from.x, to.y - from.y)) : widest;
   }, 0);
   const grid = pointGrid(points);
-  const headings = Float64Array.from(
-    points.flatMap(({ headingRad }) => [Math.cos(headingRad), Math.sin(headingRad)]),
-  );
+  const headings = Float64Array.from(points.flatMap(({ headingRad }) => [cos(headingRad), sin(headingRad)]));
   const lengths = new Float64Array(points.length);
   points.forEach(({ x, y }, at) => {
     const before = points[at - 1];
-    if (before) lengths[at] = (lengths[at - 1] as number) + Math.hypot(x - before.x, y - before.y);
+    if (before) lengths[at] = (lengths[at - 1] as number) + hypot(x - before.x, y - before.y);
   });
   const line = { points, headings, lengths, widestGapMm, grid, leftMm: grid.clearMm };
   return { ...line, leftMm: grid.clearMm.map((clearMm, cell) => leftOfCell(line, clearMm, cell)) };
@@ -126,7 +124,7 @@ function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number)
   let least = Number.POSITIVE_INFINITY;
   for (let index = 0; index < points.length; ) {
     const candidate = points[index] as LinePoint;
-    const distance = Math.hypot(candidate.x - x, candidate.y - y);
+    const distance = hypot(candidate.x - x, candidate.y - y);
     if (distance < least) {
       least = distance;
       best = index;
@@ -156,7 +154,7 @@ export function pointAt(line: SmoothLine, at: number): LinePoint {
   return {
     x: stay * a.x + (1 - stay) * b.x + leave * aX + arrive * bX,
     y: stay * a.y + (1 - stay) * b.y + leave * aY + arrive * bY,
-    headingRad: Math.atan2(chord * (b.y - a.y) + along(t, aY, bY), chord * (b.x - a.x) + along(t, aX, bX)),
+    headingRad: atan2(chord * (b.y - a.y) + along(t, aY, bY), chord * (b.x - a.x) + along(t, aX, bX)),
   };
 }
 

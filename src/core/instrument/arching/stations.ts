@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, cos, type Finding, refuse } from '../../base/index.ts';
 import { STATION_NAMES, type StationName } from './archNumbers.ts';
 import { type ChannelCorner, type ChannelLine, cornerPoint } from './channelLine.ts';
 import { type LinePoint, placesWhere } from './smoothLine.ts';
@@ -79,7 +79,7 @@ function outermostAt(channel: ChannelLine, yMm: number): LinePoint | undefined {
 }
 
 function extreme(channel: ChannelLine, first: number, last: number, kind: 'widest' | 'narrowest'): LinePoint {
-  const places = placesWhere(channel.line, ({ headingRad }) => Math.cos(headingRad), first, last);
+  const places = placesWhere(channel.line, ({ headingRad }) => cos(headingRad), first, last);
   const ends = [channel.line.points[first], channel.line.points[last]].filter((place) => place !== undefined);
   const candidates = places.length > 0 ? places : ends;
   return candidates.reduce((best, place) =>

@@ -1,4 +1,4 @@
-import type { Finding, Point } from '../../base/index.ts';
+import { atan2, cos, type Finding, hypot, type Point, sin } from '../../base/index.ts';
 import {
   arcOf,
   type Chain,
@@ -161,9 +161,9 @@ function endFace(
 function clampReach({ backAt, pressRad }: FormedPiece, holes: readonly ClampHole[]): ClampReach | undefined {
   let best: (ClampReach & { readonly cost: number }) | undefined;
   for (const { centre, radiusMm } of holes) {
-    const awayMm = Math.hypot(centre.x - backAt.x, centre.y - backAt.y);
-    const turn = Math.atan2(centre.y - backAt.y, centre.x - backAt.x) - pressRad;
-    const offSquareRad = Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)));
+    const awayMm = hypot(centre.x - backAt.x, centre.y - backAt.y);
+    const turn = atan2(centre.y - backAt.y, centre.x - backAt.x) - pressRad;
+    const offSquareRad = Math.abs(atan2(sin(turn), cos(turn)));
     const cost = awayMm * (1 + offSquareRad);
     if (!best || cost < best.cost) best = { openingMm: awayMm - radiusMm, offSquareRad, cost };
   }
@@ -174,7 +174,7 @@ function clampReach({ backAt, pressRad }: FormedPiece, holes: readonly ClampHole
 function waistRoom(cauls: readonly Caul[]): number {
   const at = (name: CaulName) => cauls.find((caul) => caul.name === name)?.piece.backAt;
   const [lower, upper] = [at('lower corner, waist side'), at('upper corner, waist side')];
-  return lower && upper ? Math.hypot(upper.x - lower.x, upper.y - lower.y) : 0;
+  return lower && upper ? hypot(upper.x - lower.x, upper.y - lower.y) : 0;
 }
 
 function pointAt(

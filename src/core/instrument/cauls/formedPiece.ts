@@ -1,4 +1,4 @@
-import { Bug, type Point } from '../../base/index.ts';
+import { atan2, Bug, cos, type Point, sin } from '../../base/index.ts';
 import { boundsOf, type Chain, placeChain, reverseChain } from '../../curve/index.ts';
 
 /** A flat piece whose one edge fits against a line and whose back is straight, in its own frame: face below, back level above. */
@@ -23,10 +23,10 @@ export interface FormedPiece {
 export function formedPiece(line: Chain<'body'>, depthMm: number): FormedPiece {
   const [start, end] = [line.vertices[0], line.vertices.at(-1)];
   if (!start || !end) throw new Bug('a line without vertices has no piece against it');
-  const chordRad = Math.atan2(end.y - start.y, end.x - start.x);
+  const chordRad = atan2(end.y - start.y, end.x - start.x);
   const turnRad = Math.PI - chordRad;
-  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
-  const shift = [-(cos * end.x - sin * end.y), -(sin * end.x + cos * end.y)] as const;
+  const [cosine, sine] = [cos(turnRad), sin(turnRad)];
+  const shift = [-(cosine * end.x - sine * end.y), -(sine * end.x + cosine * end.y)] as const;
   const face = reverseChain(placeChain<'section', 'body'>(line, { turnRad, shift }));
   const box = boundsOf(face);
   const backMm = box.max.y + depthMm;
@@ -34,8 +34,8 @@ export function formedPiece(line: Chain<'body'>, depthMm: number): FormedPiece {
   if (!left || !right) throw new Bug('a face has no ends');
   const middle = { x: (left.x + right.x) / 2, y: backMm };
   const back: Point<'body'> = {
-    x: cos * (middle.x - shift[0]) + sin * (middle.y - shift[1]),
-    y: -sin * (middle.x - shift[0]) + cos * (middle.y - shift[1]),
+    x: cosine * (middle.x - shift[0]) + sine * (middle.y - shift[1]),
+    y: -sine * (middle.x - shift[0]) + cosine * (middle.y - shift[1]),
   };
   return {
     outline: {

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, cos, type Fault, type Point, point, refuse, sin } from '../../base/index.ts';
 import { type Chain, joinChains, nearestOnSpans, spansContain, spansOf } from '../../curve/index.ts';
 import { addHold, addRow, emptyEquations, solveEquations } from '../../numeric/index.ts';
 import { type HeadProfile, headProfile } from './headProfile.ts';
@@ -158,14 +158,14 @@ function stateAt(
   const spans = spansOf(line);
   const closed = spansOf({ ...line, closed: true });
   const [dx = 0, dy = 0, turn = 0] = unknowns.slice(FITTED.length);
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const [cosine, sine] = [cos(turn), sin(turn)];
   const offMm = new Float64Array(places.length);
   const weights = new Float64Array(places.length);
   const feet: number[] = [];
   const moved: Point<'head'>[] = [];
   let used = 0;
   for (const [index, { x, y, sigmaMm }] of places.entries()) {
-    const at = point<'head'>(dx + x * cos - y * sin, dy + x * sin + y * cos);
+    const at = point<'head'>(dx + x * cosine - y * sine, dy + x * sine + y * cosine);
     const near = nearestOnSpans(spans, at, FOREIGN_MM);
     const isEnd =
       (near.segment === 0 && near.fraction === 0) ||

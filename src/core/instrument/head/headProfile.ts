@@ -1,4 +1,14 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  type Checked,
+  cos,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+  sin,
+} from '../../base/index.ts';
 import { biarc, bulgeOfSweep, type Chain, joinChains, reverseChain, type Vertex } from '../../curve/index.ts';
 import type { ProfileSizes } from './profileSizes.ts';
 import { arcStart, QUARTERS_TO_THROAT, type Volute, type VoluteArc, volute } from './volute.ts';
@@ -108,12 +118,12 @@ function backOf(
   const { depthMm, leaveRad, leanRad, hollowRadiusMm } = sizes;
   const [outer] = arcs as [VoluteArc];
   const leave = polar(outer.centre, outer.radiusMm, leaveRad);
-  const radiusMm = (depthMm - leave.x) / (1 - Math.cos(leaveRad));
+  const radiusMm = (depthMm - leave.x) / (1 - cos(leaveRad));
   if (!(radiusMm > 0)) return refuse(backFault(sizes, leave.x));
   const centre = polar(leave, -radiusMm, leaveRad);
   const straightFrom = polar(centre, radiusMm, -leanRad);
   const tip = chinTip(sizes);
-  const [alongX, alongY] = [-Math.sin(leanRad), -Math.cos(leanRad)];
+  const [alongX, alongY] = [-sin(leanRad), -cos(leanRad)];
   const [reachX, reachY] = [tip.x - straightFrom.x, tip.y - straightFrom.y];
   const along = reachX * alongX + reachY * alongY;
   const across = reachY * alongX - reachX * alongY;
@@ -124,7 +134,7 @@ function backOf(
     straightFrom.x + straightMm * alongX,
     straightFrom.y + straightMm * alongY,
   );
-  const hollowSweep = 2 * Math.atan2(across, short);
+  const hollowSweep = 2 * atan2(across, short);
   const vertices: Vertex<'head'>[] = [
     { ...tip, bulge: bulgeOfSweep(-hollowSweep) },
     { ...hollowFrom, bulge: 0 },
@@ -148,23 +158,23 @@ function frontOf(
 }> {
   const { frontRad, throatGapMm: gapMm, throatRadiusMm: roundMm } = sizes;
   const { centre: middle, radiusMm: turnMm } = arcs[QUARTERS_TO_THROAT] as VoluteArc;
-  const [sin, cos] = [Math.sin(frontRad), Math.cos(frontRad)];
-  const frontRadiusMm = (middle.y * sin - middle.x * cos - turnMm - gapMm) / (1 - cos);
+  const [sine, cosine] = [sin(frontRad), cos(frontRad)];
+  const frontRadiusMm = (middle.y * sine - middle.x * cosine - turnMm - gapMm) / (1 - cosine);
   if (!(frontRadiusMm > 0)) return refuse(frontFault(sizes));
   if (!(2 * roundMm >= gapMm)) return refuse(throatFault(sizes));
-  const arcEnd = point<'head'>(frontRadiusMm * (1 - cos), frontRadiusMm * sin);
-  const alongMm = (middle.x - arcEnd.x) * sin + (middle.y - arcEnd.y) * cos;
+  const arcEnd = point<'head'>(frontRadiusMm * (1 - cosine), frontRadiusMm * sine);
+  const alongMm = (middle.x - arcEnd.x) * sine + (middle.y - arcEnd.y) * cosine;
   const beyondMm = Math.sqrt((turnMm + roundMm) ** 2 - (turnMm + gapMm - roundMm) ** 2);
   const lineMm = alongMm + beyondMm;
   if (!(lineMm > 0)) return refuse(frontFault(sizes));
-  const lineEnd = point<'head'>(arcEnd.x + lineMm * sin, arcEnd.y + lineMm * cos);
-  const centre = point<'head'>(lineEnd.x - roundMm * cos, lineEnd.y + roundMm * sin);
-  const towardRad = Math.atan2(centre.y - middle.y, centre.x - middle.x);
+  const lineEnd = point<'head'>(arcEnd.x + lineMm * sine, arcEnd.y + lineMm * cosine);
+  const centre = point<'head'>(lineEnd.x - roundMm * cosine, lineEnd.y + roundMm * sine);
+  const towardRad = atan2(centre.y - middle.y, centre.x - middle.x);
   // From the bottom of the turn, which is a quarter turn before the back.
   const share = (towardRad + QUARTER) / QUARTER;
   if (!(share > 0 && share < 1)) return refuse(throatFault(sizes));
   const touch = polar(middle, turnMm, towardRad);
-  const lineSideRad = Math.atan2(-sin, cos);
+  const lineSideRad = atan2(-sine, cosine);
   const fromRad = towardRad + Math.PI;
   const sweep = -((((fromRad - lineSideRad) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI));
   const round: Vertex<'head'>[] = [
@@ -194,7 +204,7 @@ function undersideOf(sizes: ProfileSizes): Checked<Chain<'head'>> {
 }
 
 function polar(centre: Point<'head'>, radiusMm: number, rad: number): Point<'head'> {
-  return point(centre.x + radiusMm * Math.cos(rad), centre.y + radiusMm * Math.sin(rad));
+  return point(centre.x + radiusMm * cos(rad), centre.y + radiusMm * sin(rad));
 }
 
 const mm = (value: number): string => `${Number(value.toFixed(1))} mm`;

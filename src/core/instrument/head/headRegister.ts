@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { lengthOf } from '../../curve/index.ts';
 import type { ValueName } from '../../design/index.ts';
 import type { RegisterEntry, Unit } from '../../quantity/index.ts';
@@ -77,7 +78,7 @@ function sideEntries({ profile }: Head): readonly RegisterEntry[] {
     ),
     entry(
       'head.pegboxLength',
-      Math.hypot(throat.centre.x, throat.centre.y) + throat.radiusMm,
+      hypot(throat.centre.x, throat.centre.y) + throat.radiusMm,
       'mm',
       [...PLACED, 'pegboxFrontAngle', 'throatGap', 'throatRadius'],
       'nut to the end of the throat, straight',

@@ -5,7 +5,9 @@ import {
   type Finding,
   type Point,
   point,
+  power,
   refuse,
+  tan,
 } from '../../base/index.ts';
 import { pointOn, segmentLength, segments } from '../../curve/index.ts';
 import { levelCurve } from '../../numeric/index.ts';
@@ -148,12 +150,12 @@ function stepsBetween(
   const angleOf = (turn: number): number => {
     const [, second, third] = turnRad;
     const given = turnRad[turn];
-    return Math.min(WIDEST_TURN_RAD, given ?? third * (third / second) ** (turn - 2));
+    return Math.min(WIDEST_TURN_RAD, given ?? third * power(third / second, turn - 2));
   };
   const frontGain = (k: number): number => {
     const [from, to] = [placeAt(k), placeAt(k + 1)];
     if (!from || !to) return 0;
-    return 2 * (from.y - to.y) * Math.tan(angleOf(Math.floor((k - 1) / 4)) / 2);
+    return 2 * (from.y - to.y) * tan(angleOf(Math.floor((k - 1) / 4)) / 2);
   };
   /** Gain per mm over the front of a turn; one that is not there widens faster than the last. */
   const rateOf = (turn: number): number => {

@@ -1,4 +1,14 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  cos,
+  type Fault,
+  hypot,
+  type Point,
+  point,
+  refuse,
+  sin,
+} from '../../base/index.ts';
 import {
   type Chain,
   headingOn,
@@ -72,7 +82,7 @@ export function pegbox(profile: HeadProfile, widths: HeadWidths, sizes: PegboxSi
   const parallel = parallelChain(back, sizes.floorMm);
   if (!parallel.ok) return refuse(floorFault(sizes));
   const front = reverseChain(profile.front);
-  const lengthMm = Math.hypot(front.vertices.at(-1)?.x ?? 0, front.vertices.at(-1)?.y ?? 0);
+  const lengthMm = hypot(front.vertices.at(-1)?.x ?? 0, front.vertices.at(-1)?.y ?? 0);
   const seatMm = (NUT_SEAT_MM * profile.sizes.lengthMm) / SEAT_FOR_MM;
   const upperMm = profile.throat.centre.y - profile.throat.radiusMm - sizes.webMm;
   const opensAt = level(front, seatMm, profile.sizes.depthMm);
@@ -98,8 +108,8 @@ export function pegbox(profile: HeadProfile, widths: HeadWidths, sizes: PegboxSi
     floor,
     opening,
     ends: [endWall(opening.vertices[0], floor.vertices[0]), endWall(last, floor.vertices.at(-1))],
-    opensFromMm: Math.hypot(first?.x ?? 0, first?.y ?? 0),
-    opensToMm: Math.hypot(last?.x ?? 0, last?.y ?? 0),
+    opensFromMm: hypot(first?.x ?? 0, first?.y ?? 0),
+    opensToMm: hypot(last?.x ?? 0, last?.y ?? 0),
   };
   const narrowestMm = Math.min(insideWidth(made, 0, 1), insideWidth(made, lengthMm, 1));
   if (!(narrowestMm > 0)) return refuse(roomFault(sizes));
@@ -160,10 +170,10 @@ function thinnestWall(
       const at = pointOn(segment, share);
       const inward = headingOn(segment, share) + Math.PI / 2;
       const floor = point<'head'>(
-        at.x + box.sizes.floorMm * Math.cos(inward),
-        at.y + box.sizes.floorMm * Math.sin(inward),
+        at.x + box.sizes.floorMm * cos(inward),
+        at.y + box.sizes.floorMm * sin(inward),
       );
-      const fromNutMm = Math.hypot(floor.x, floor.y);
+      const fromNutMm = hypot(floor.x, floor.y);
       if (!onFloor(box, floor)) continue;
       const frontMm = frontAcross(box.opening, floor, inward);
       if (frontMm === null) continue;
@@ -189,12 +199,13 @@ function frontAcross(opening: Chain<'head'>, at: Point<'head'>, inwardRad: numbe
   const reachMm = 1000;
   const line: Chain<'head'> = {
     closed: false,
-    vertices: [at, { x: at.x + reachMm * Math.cos(inwardRad), y: at.y + reachMm * Math.sin(inwardRad) }].map(
-      (one) => ({ ...one, bulge: 0 }),
-    ),
+    vertices: [at, { x: at.x + reachMm * cos(inwardRad), y: at.y + reachMm * sin(inwardRad) }].map((one) => ({
+      ...one,
+      bulge: 0,
+    })),
   };
   const [hit] = intersections(line, opening);
-  return hit ? Math.hypot(hit.point.x - at.x, hit.point.y - at.y) : null;
+  return hit ? hypot(hit.point.x - at.x, hit.point.y - at.y) : null;
 }
 
 function endWall(front: Point<'head'> | undefined, floor: Point<'head'> | undefined): Chain<'head'> {

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, type Point, point, sin, tan } from '../../base/index.ts';
 import { type Chain, intersections, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
 import { insideWidth, outsideWidth, type Pegbox } from './pegbox.ts';
 
@@ -98,7 +98,7 @@ export function pegAt(room: PegRoom, { diameterMm, taper }: PegSizes, seat: PegS
 }
 
 function about(fromNutMm: number, rad: number): Point<'head'> {
-  return point(fromNutMm * Math.sin(rad), fromNutMm * Math.cos(rad));
+  return point(fromNutMm * sin(rad), fromNutMm * cos(rad));
 }
 
 /** Polar angles about the nut, from the gluing face toward the back, at which a circle enters the inside and leaves it. */
@@ -106,11 +106,11 @@ function spanInside(box: Pegbox, fromNutMm: number): [number, number] | null {
   const arc: Chain<'head'> = {
     closed: false,
     vertices: [
-      { x: 0, y: fromNutMm, bulge: -Math.tan(Math.PI / 8) },
+      { x: 0, y: fromNutMm, bulge: -tan(Math.PI / 8) },
       { x: fromNutMm, y: 0, bulge: 0 },
     ],
   };
-  const radOf = ({ x, y }: Point<'head'>): number => Math.atan2(x, y);
+  const radOf = ({ x, y }: Point<'head'>): number => atan2(x, y);
   const front = intersections(arc, box.opening)[0];
   if (!front) return null;
   const floor = intersections(arc, box.floor)[0];

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { acos, atan2, cos, hypot, type Point, point, sin } from '../../base/index.ts';
 import { sampleChain } from '../../curve/index.ts';
 import { insideWidth, type Pegbox } from './pegbox.ts';
 import { type Peg, type PegSizes, pegAt, pegRoom, pegSeats } from './pegs.ts';
@@ -179,12 +179,12 @@ function lineTo(
 function tangentPoint(from: Point<'head'>, { centre, largeMm }: Peg, stringMm: number): Point<'head'> {
   const radiusMm = (largeMm + stringMm) / 2;
   const [dx, dy] = [centre.x - from.x, centre.y - from.y];
-  const awayMm = Math.hypot(dx, dy);
-  const towardRad = Math.atan2(dy, dx);
+  const awayMm = hypot(dx, dy);
+  const towardRad = atan2(dy, dx);
   // Seen from the peg the touching place lies off the way back by this, toward the front.
-  const offRad = Math.acos(Math.min(1, radiusMm / awayMm));
+  const offRad = acos(Math.min(1, radiusMm / awayMm));
   const rad = towardRad + Math.PI - offRad;
-  return point(centre.x + radiusMm * Math.cos(rad), centre.y + radiusMm * Math.sin(rad));
+  return point(centre.x + radiusMm * cos(rad), centre.y + radiusMm * sin(rad));
 }
 
 /** Room between string and peg, mm; negative where they overlap. */
@@ -195,7 +195,7 @@ function roomBeside(
   stringMm: number,
 ): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const length = Math.hypot(dx, dy);
+  const length = hypot(dx, dy);
   // Positive where the peg lies behind the string.
   const behind = ((centre.x - from.x) * dy - (centre.y - from.y) * dx) / length;
   return behind - (largeMm + stringMm) / 2;
@@ -221,7 +221,7 @@ function wallRoom(
     if (at.x < behindAt(front, at.y)) continue;
     const across = Math.abs(acrossMm + share * (toAcrossMm - acrossMm)) + diameterMm / 2;
     // A string meets the front of its peg, which is never deeper than half way to the floor.
-    const inside = insideWidth(box, Math.hypot(at.x, at.y), share / 2);
+    const inside = insideWidth(box, hypot(at.x, at.y), share / 2);
     leastMm = Math.min(leastMm, inside / 2 - across);
   }
   return leastMm;

@@ -1,4 +1,13 @@
-import { accept, type Checked, type Fault, type Point, point, refuse, SETTLED } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  exp,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+  SETTLED,
+} from '../../base/index.ts';
 import type { ProfileSizes } from './profileSizes.ts';
 
 /** A quarter circle of the spiral, anticlockwise from its place. */
@@ -48,7 +57,7 @@ export function volute(sizes: VoluteSizes): Checked<Volute> {
     return refuse(turnsFault(quarterTurns));
   const last = QUARTERS_TO_THROAT + quarterTurns - 1;
   const radius = (k: number, closing: number): number =>
-    eyeRadiusMm * Math.exp(closing * (last - k) + quickening * (last * last - k * k));
+    eyeRadiusMm * exp(closing * (last - k) + quickening * (last * last - k * k));
   const tooHigh = (closing: number): boolean => radius(1, closing) + radius(2, closing) > scrollHeightMm;
   let [low, high]: [number, number] = [...CLOSING_LIMITS];
   if (!(eyeRadiusMm > 0) || tooHigh(low) || !tooHigh(high)) return refuse(spiralFault(sizes));

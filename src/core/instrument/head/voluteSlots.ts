@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, hypot, type Point, point, sin } from '../../base/index.ts';
 import {
   arcOf,
   type Chain,
@@ -101,12 +101,12 @@ function looked(line: Chain<'head'>, wholeMm: number, eye: Point<'head'>): reado
   const places = Array.from({ length: count + 1 }, (_, index) => {
     const atMm = (index / count) * wholeMm;
     const at = pointAlong(line, atMm);
-    return { atMm, at, toEyeMm: Math.hypot(at.x - eye.x, at.y - eye.y), rad: headingAbout(line, atMm) };
+    return { atMm, at, toEyeMm: hypot(at.x - eye.x, at.y - eye.y), rad: headingAbout(line, atMm) };
   });
   return places.map(({ atMm, at, toEyeMm, rad }) => {
     // Only what is cut already takes wood away: the turn outside.
     const outer = places.filter((other) => other.rad < rad - Math.PI);
-    const gapMm = Math.min(...outer.map((other) => Math.hypot(other.at.x - at.x, other.at.y - at.y)));
+    const gapMm = Math.min(...outer.map((other) => hypot(other.at.x - at.x, other.at.y - at.y)));
     return { atMm, toEyeMm, rad, landMm: gapMm - SLOT_MM };
   });
 }
@@ -130,7 +130,7 @@ function slotSpans(
   const bridges: { readonly rad: number; readonly turnedRad: number }[] = [];
   const bridgeAt = (mm: number) => {
     const at = pointAlong(line, mm);
-    return { rad: Math.atan2(at.y - eye.y, at.x - eye.x), turnedRad: headingAbout(line, mm) };
+    return { rad: atan2(at.y - eye.y, at.x - eye.x), turnedRad: headingAbout(line, mm) };
   };
   const wished = pitchMm - BRIDGE_MM;
   let from = startMm;
@@ -153,7 +153,7 @@ function inLine(
   { rad, turnedRad }: { readonly rad: number; readonly turnedRad: number },
 ): boolean {
   return bridges.some((other) => {
-    const apart = Math.abs(Math.atan2(Math.sin(rad - other.rad), Math.cos(rad - other.rad)));
+    const apart = Math.abs(atan2(sin(rad - other.rad), cos(rad - other.rad)));
     return apart < IN_LINE_RAD && turnedRad - other.turnedRad < 3 * Math.PI;
   });
 }
@@ -183,7 +183,7 @@ function pricksAfter(
     if (atMm < lastMm + stepMm || atMm > wholeMm) continue;
     if (toEyeMm < (EYE_PRICK_MM + PRICK_MM) / 2 + SLIVER_MM) continue;
     const at = pointAlong(line, atMm);
-    if (pricks.some((other) => Math.hypot(other.x - at.x, other.y - at.y) < SLIVER_MM + PRICK_MM)) continue;
+    if (pricks.some((other) => hypot(other.x - at.x, other.y - at.y) < SLIVER_MM + PRICK_MM)) continue;
     pricks.push(point(at.x, at.y));
     lastMm = atMm;
   }

@@ -1,3 +1,4 @@
+import { asin } from '../../base/index.ts';
 import { bulgeOfSweep, type Chain, intersections, subChain } from '../../curve/index.ts';
 
 /** The button of the back, over the upper end of the body. */
@@ -34,7 +35,7 @@ export function buttonOf(
   if (!foot) return null;
   const radiusMm = heightMm >= half ? half : (half ** 2 + heightMm ** 2) / (2 * heightMm);
   const shoulderMm = topMm - Math.min(half, heightMm);
-  const sweepRad = heightMm >= half ? Math.PI : 2 * Math.asin(half / radiusMm);
+  const sweepRad = heightMm >= half ? Math.PI : 2 * asin(half / radiusMm);
   const feet = shoulderMm > foot.y ? [{ x: foot.x, y: foot.y, bulge: 0 }] : [];
   const edge: Chain<'body'> = {
     closed: false,

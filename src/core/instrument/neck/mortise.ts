@@ -1,3 +1,5 @@
+import { tan } from '../../base/index.ts';
+
 /** How the root of a neck lies in the upper block. Angles in radians. */
 export interface MortiseSlope {
   /** Of the root's face out of the square to the edge's plane; deeper toward the back where positive. */
@@ -19,7 +21,7 @@ export function mortiseSlope(
   return {
     leanRad,
     depthAtTopMm,
-    depthAtBackMm: depthAtTopMm + bodyHeightMm * Math.tan(leanRad),
+    depthAtBackMm: depthAtTopMm + bodyHeightMm * tan(leanRad),
     evenRootAngleRad: Math.PI / 2 - neckAngleRad,
   };
 }

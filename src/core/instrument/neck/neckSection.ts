@@ -1,3 +1,4 @@
+import { atan2, cos, sin } from '../../base/index.ts';
 import { bulgeOfSweep, type Chain } from '../../curve/index.ts';
 
 /** A cut across the neck: x across, y over the gluing face of the board. */
@@ -39,10 +40,10 @@ export function neckRound(
   const inMm = widthMm / 2 - sideRadiusMm;
   const backRadiusMm = (depthMm ** 2 + inMm ** 2 - sideRadiusMm ** 2) / (2 * (depthMm - sideRadiusMm));
   // From the back's centre to the side's: both arcs meet on that line.
-  const meetRad = Math.atan2(backRadiusMm - depthMm, inMm);
+  const meetRad = atan2(backRadiusMm - depthMm, inMm);
   const meet = {
-    x: inMm + sideRadiusMm * Math.cos(meetRad),
-    y: -uprightMm - sideRadiusMm * Math.sin(meetRad),
+    x: inMm + sideRadiusMm * cos(meetRad),
+    y: -uprightMm - sideRadiusMm * sin(meetRad),
   };
   const half = widthMm / 2;
   const corner = (x: number) => (uprightMm > 0 ? [{ x, y: 0, bulge: 0 }] : []);

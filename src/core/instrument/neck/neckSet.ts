@@ -1,4 +1,16 @@
-import { accept, type Checked, type Fault, refuse, SETTLED } from '../../base/index.ts';
+import {
+  accept,
+  acos,
+  atan,
+  atan2,
+  type Checked,
+  cos,
+  type Fault,
+  hypot,
+  refuse,
+  SETTLED,
+  sin,
+} from '../../base/index.ts';
 import { type BoardSizes, boardThickness, boardWidth } from './boardSection.ts';
 
 /**
@@ -57,11 +69,11 @@ export function neckSet(sizes: NeckSetSizes): Checked<NeckSet> {
   let neckAngleRad = 0;
   let thicknessMm = Number.NaN;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const alongMm = (bodyStopMm + (thicknessMm || 0) * Math.sin(neckAngleRad)) / Math.cos(neckAngleRad);
+    const alongMm = (bodyStopMm + (thicknessMm || 0) * sin(neckAngleRad)) / cos(neckAngleRad);
     const nextMm = boardThickness(board, neckStopMm + alongMm);
     const settled = Math.abs(nextMm - thicknessMm) < SETTLED * bodyStopMm;
     thicknessMm = nextMm;
-    neckAngleRad = Math.acos(nextMm / Math.hypot(riseMm, bodyStopMm)) - Math.atan2(bodyStopMm, riseMm);
+    neckAngleRad = acos(nextMm / hypot(riseMm, bodyStopMm)) - atan2(bodyStopMm, riseMm);
     if (settled) return strung(sizes, neckAngleRad);
     if (!Number.isFinite(neckAngleRad)) break;
   }
@@ -78,10 +90,10 @@ export function neckPlace(
   alongMm: number,
   upMm: number,
 ): { readonly xMm: number; readonly zMm: number } {
-  const [sin, cos] = [Math.sin(neckAngleRad), Math.cos(neckAngleRad)];
+  const [sine, cosine] = [sin(neckAngleRad), cos(neckAngleRad)];
   return {
-    xMm: (alongMm - neckStopMm) * cos - upMm * sin,
-    zMm: overstandMm + (alongMm - neckStopMm) * sin + upMm * cos,
+    xMm: (alongMm - neckStopMm) * cosine - upMm * sine,
+    zMm: overstandMm + (alongMm - neckStopMm) * sine + upMm * cosine,
   };
 }
 
@@ -92,10 +104,10 @@ export function alongNeck(
   xMm: number,
   zMm: number,
 ): { readonly alongMm: number; readonly upMm: number } {
-  const [sin, cos] = [Math.sin(neckAngleRad), Math.cos(neckAngleRad)];
+  const [sine, cosine] = [sin(neckAngleRad), cos(neckAngleRad)];
   return {
-    alongMm: neckStopMm + xMm * cos + (zMm - overstandMm) * sin,
-    upMm: -xMm * sin + (zMm - overstandMm) * cos,
+    alongMm: neckStopMm + xMm * cosine + (zMm - overstandMm) * sine,
+    upMm: -xMm * sine + (zMm - overstandMm) * cosine,
   };
 }
 
@@ -118,8 +130,8 @@ function strung(sizes: NeckSetSizes, neckAngleRad: number): Checked<NeckSet> {
     boardEndFromTopEndMm: boardEnd.xMm,
     bridgeHeightMm: bridgeOverEdgeMm - archAtBridgeMm,
     bridgeOverEdgeMm,
-    stringLengthMm: Math.hypot(bodyStopMm - nut.xMm, bridgeOverEdgeMm - nut.zMm),
-    frontAngleRad: Math.atan(slope),
+    stringLengthMm: hypot(bodyStopMm - nut.xMm, bridgeOverEdgeMm - nut.zMm),
+    frontAngleRad: atan(slope),
   });
 }
 

@@ -1,4 +1,14 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  type Checked,
+  cos,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+  tan,
+} from '../../base/index.ts';
 import { type Chain, joinChains } from '../../curve/index.ts';
 import { boardThickness, boardWidth } from './boardSection.ts';
 import { type HeelCurve, heelCurve } from './heelCurve.ts';
@@ -77,23 +87,22 @@ export function neckShape(neck: SetNeck, sizes: NeckThicknesses): Checked<NeckSh
   const heel = heelCurve(
     {
       at: point(heelMm, -woodAt(heelMm)),
-      headingRad: Math.atan2(woodAt(0) - woodAt(heelMm), heelMm),
+      headingRad: atan2(woodAt(0) - woodAt(heelMm), heelMm),
     },
     { at: tip, headingRad: HEEL_END_RAD - angleRad },
   );
   if (!heel.ok) return heel;
   // The face of the root meets the gluing face where x = depth − z tan(lean) and z = overstand + x tan(angle).
-  const rootX =
-    (depthAtTopMm - overstandMm * Math.tan(leanRad)) / (1 + Math.tan(leanRad) * Math.tan(angleRad));
-  const rootZ = overstandMm + rootX * Math.tan(angleRad);
+  const rootX = (depthAtTopMm - overstandMm * tan(leanRad)) / (1 + tan(leanRad) * tan(angleRad));
+  const rootZ = overstandMm + rootX * tan(angleRad);
   const rootTop = on(rootX, rootZ);
   const side = joinChains<'section'>(
     straight(point(0, -woodAt(0)), point(heelMm, -woodAt(heelMm))),
     heel.value.chain,
     straight(tip, on(depthAtBackMm, backZ), point(rootTop.x, 0), point(0, 0)),
   );
-  const heightMm = (rootZ - backZ) / Math.cos(leanRad);
-  const edgeFromTopMm = rootZ / Math.cos(leanRad);
+  const heightMm = (rootZ - backZ) / cos(leanRad);
+  const edgeFromTopMm = rootZ / cos(leanRad);
   const topWidthMm = sizes.rootWidthTopMm ?? boardWidth(board, rootTop.x);
   const backWidthMm = sizes.rootWidthBackMm ?? sizes.buttonWidthMm;
   const edgeWidthMm = topWidthMm + ((backWidthMm - topWidthMm) * edgeFromTopMm) / heightMm;

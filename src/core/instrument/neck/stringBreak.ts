@@ -1,4 +1,4 @@
-import { accept, type Checked, refuse } from '../../base/index.ts';
+import { accept, atan, type Checked, refuse } from '../../base/index.ts';
 import type { NeckSet } from './neckSet.ts';
 
 /** How the strings break over the bridge. Angles in radians. */
@@ -31,7 +31,7 @@ export function stringBreak(
       need: 'strings that come down from the bridge to the saddle',
       remedy: 'check the height of the saddle, the projection and the body stop',
     });
-  const rearAngleRad = Math.atan((bridgeOverEdgeMm - overEdgeMm) / fromBridgeMm);
+  const rearAngleRad = atan((bridgeOverEdgeMm - overEdgeMm) / fromBridgeMm);
   return accept({
     rearAngleRad,
     breakAngleRad: Math.PI - frontAngleRad - rearAngleRad,

@@ -1,4 +1,4 @@
-import { Bug, type Point, point, WELD_MM } from '../../base/index.ts';
+import { atan2, Bug, cos, hypot, type Point, point, sin, WELD_MM } from '../../base/index.ts';
 import {
   bulgeOfSweep,
   type Chain,
@@ -92,9 +92,9 @@ function cornerFrame(
   const from = arriving.vertices.at(-1);
   const to = leaving.vertices[0];
   if (!from || !to) throw new Bug('a section has no vertex');
-  const widthMm = Math.hypot(to.x - from.x, to.y - from.y);
+  const widthMm = hypot(to.x - from.x, to.y - from.y);
   if (widthMm > WELD_MM) return { from, inward: point((from.y - to.y) / widthMm, (to.x - from.x) / widthMm) };
-  const deepMm = Math.max(WELD_MM, Math.hypot(at.x - from.x, at.y - from.y));
+  const deepMm = Math.max(WELD_MM, hypot(at.x - from.x, at.y - from.y));
   return { from, inward: point((at.x - from.x) / deepMm, (at.y - from.y) / deepMm) };
 }
 
@@ -104,12 +104,12 @@ function endingAt(line: Chain<'body'>, end: Point<'body'>, overMm: number): Chai
   const segment = segments(line)[place.segment];
   if (!segment) throw new Bug('a line without a segment');
   const at = pointOn(segment, place.fraction);
-  const chord = Math.atan2(end.y - at.y, end.x - at.x);
+  const chord = atan2(end.y - at.y, end.x - at.x);
   const turn = chord - headingOn(segment, place.fraction);
   const arc: Chain<'body'> = {
     closed: false,
     vertices: [
-      { x: at.x, y: at.y, bulge: bulgeOfSweep(2 * Math.atan2(Math.sin(turn), Math.cos(turn))) },
+      { x: at.x, y: at.y, bulge: bulgeOfSweep(2 * atan2(sin(turn), cos(turn))) },
       { x: end.x, y: end.y, bulge: 0 },
     ],
   };

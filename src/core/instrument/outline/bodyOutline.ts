@@ -1,4 +1,14 @@
-import { accept, Bug, type Checked, type Fault, type Point, refuse, WELD_MM } from '../../base/index.ts';
+import {
+  accept,
+  Bug,
+  type Checked,
+  type Fault,
+  hypot,
+  type Point,
+  refuse,
+  sin,
+  WELD_MM,
+} from '../../base/index.ts';
 import {
   areaOf,
   type Chain,
@@ -116,7 +126,7 @@ function tiltAt(chain: Chain<'body'>, end: 'start' | 'end'): number {
   const all = segments(chain);
   const segment = all.at(end === 'start' ? 0 : -1);
   if (segment === undefined) throw new Bug('a section has no segment');
-  return Math.abs(Math.sin(headingOn(segment, end === 'start' ? 0 : 1)));
+  return Math.abs(sin(headingOn(segment, end === 'start' ? 0 : 1)));
 }
 
 function extremePlace(chain: Chain<'body'>, which: 'widest' | 'narrowest'): WidthPlace | undefined {
@@ -133,7 +143,7 @@ function plateCorner(boutTip: Point<'body'>, waistTip: Point<'body'>): PlateCorn
   return {
     boutTip,
     waistTip,
-    endWidthMm: Math.hypot(waistTip.x - boutTip.x, waistTip.y - boutTip.y),
+    endWidthMm: hypot(waistTip.x - boutTip.x, waistTip.y - boutTip.y),
     overCornersMm: 2 * outermost.x,
     stationMm: outermost.y,
   };

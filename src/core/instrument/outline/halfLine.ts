@@ -1,4 +1,4 @@
-import { Bug, type Point } from '../../base/index.ts';
+import { atan, Bug, type Point, tan } from '../../base/index.ts';
 import type { Chain, Vertex } from '../../curve/index.ts';
 
 /**
@@ -54,5 +54,5 @@ export function notchedEdge(pins: readonly Pin[]): readonly Vertex<'body'>[] {
 
 /** The bulge of an arc of twice the sweep. */
 function twice(bulge: number): number {
-  return Math.tan(2 * Math.atan(bulge));
+  return tan(2 * atan(bulge));
 }

@@ -1,4 +1,4 @@
-import { type Fault, type Point, point } from '../../base/index.ts';
+import { atan2, cos, type Fault, type Point, point, sin } from '../../base/index.ts';
 import {
   bulgeOfSweep,
   type Chain,
@@ -85,7 +85,7 @@ export function purflingCorner(task: StingTask): PurflingCorner {
   const apex = pointAlong(task.arriving, lengthOf(task.arriving));
   const inRad = endHeading(task.arriving);
   const outRad = startHeading(task.leaving);
-  const outwardRad = Math.atan2(Math.sin(inRad) - Math.sin(outRad), Math.cos(inRad) - Math.cos(outRad));
+  const outwardRad = atan2(sin(inRad) - sin(outRad), cos(inRad) - cos(outRad));
   const share = shareWithRoom(task, apex, outwardRad);
   if (share < LEAST_SHARE) return { apex, outwardRad, sting: { lengthMm: 0, asideMm: 0 } };
   const sting = {
@@ -133,8 +133,8 @@ function tipAt(
 ): Point<'body'> {
   const left = waistOnLeft ? asideMm : -asideMm;
   return point(
-    apex.x + lengthMm * Math.cos(outwardRad) - left * Math.sin(outwardRad),
-    apex.y + lengthMm * Math.sin(outwardRad) + left * Math.cos(outwardRad),
+    apex.x + lengthMm * cos(outwardRad) - left * sin(outwardRad),
+    apex.y + lengthMm * sin(outwardRad) + left * cos(outwardRad),
   );
 }
 
@@ -146,16 +146,16 @@ function stingShape(
   sting: StingSizes,
 ): Chain<'body'> {
   const tip = tipAt(task, apex, outwardRad, sting);
-  const chord = Math.atan2(tip.y - apex.y, tip.x - apex.x);
+  const chord = atan2(tip.y - apex.y, tip.x - apex.x);
   // The middle leaves along the mitre: it ends as far beyond the chord as the chord is beyond the mitre.
   const tipRad = 2 * chord - outwardRad;
-  const opening = Math.sin(turnBetween(outwardRad, endHeading(task.arriving)));
+  const opening = sin(turnBetween(outwardRad, endHeading(task.arriving)));
   const rootMm = Math.min(ROOT_SHARE * task.purflingWidthMm, sting.lengthMm / 2);
   const backMm = rootMm / 2 / Math.max(Math.abs(opening), ROOT_SHARE);
   const right = pointAlong(task.arriving, lengthOf(task.arriving) - backMm);
   const left = pointAlong(task.leaving, backMm);
   const intoTip = (from: Point<'body'>): number =>
-    bulgeOfSweep(2 * turnBetween(Math.atan2(tip.y - from.y, tip.x - from.x), tipRad));
+    bulgeOfSweep(2 * turnBetween(atan2(tip.y - from.y, tip.x - from.x), tipRad));
   return {
     closed: true,
     vertices: [
@@ -177,5 +177,5 @@ function startHeading(chain: Chain<'body'>): number {
 }
 
 function turnBetween(fromRad: number, toRad: number): number {
-  return Math.atan2(Math.sin(toRad - fromRad), Math.cos(toRad - fromRad));
+  return atan2(sin(toRad - fromRad), cos(toRad - fromRad));
 }

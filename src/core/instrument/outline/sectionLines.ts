@@ -1,4 +1,16 @@
-import { accept, Bug, type Checked, distanceBetween, type Point, refuse, WELD_MM } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  Bug,
+  type Checked,
+  cos,
+  distanceBetween,
+  hypot,
+  type Point,
+  refuse,
+  sin,
+  WELD_MM,
+} from '../../base/index.ts';
 import {
   type Chain,
   chainThrough,
@@ -114,10 +126,10 @@ function cornerEnd(arriving: Chain<'body'>, leaving: Chain<'body'>): CornerEnd {
   const from = endOf(arriving);
   const to = startOf(leaving);
   const widthMm = distanceBetween(from, to);
-  if (widthMm > WELD_MM) return { from, to, widthMm, headingRad: Math.atan2(to.y - from.y, to.x - from.x) };
+  if (widthMm > WELD_MM) return { from, to, widthMm, headingRad: atan2(to.y - from.y, to.x - from.x) };
   const inRad = headingOn(firstAndLast(arriving).last, 1);
   const outRad = headingOn(firstAndLast(leaving).first, 0);
-  const inwardRad = Math.atan2(Math.sin(outRad) - Math.sin(inRad), Math.cos(outRad) - Math.cos(inRad));
+  const inwardRad = atan2(sin(outRad) - sin(inRad), cos(outRad) - cos(inRad));
   return { from, to, widthMm: 0, headingRad: inwardRad - Math.PI / 2 };
 }
 
@@ -168,7 +180,7 @@ function nearestHit<H extends { readonly point: Point<'body'> }>(
   let best: H | undefined;
   let bestMm = Number.POSITIVE_INFINITY;
   for (const hit of hits) {
-    const away = Math.hypot(hit.point.x - to.x, hit.point.y - to.y);
+    const away = hypot(hit.point.x - to.x, hit.point.y - to.y);
     if (away < bestMm) {
       best = hit;
       bestMm = away;
@@ -179,12 +191,12 @@ function nearestHit<H extends { readonly point: Point<'body'> }>(
 
 /** Depth inside the plate, square to its corner end. */
 function depthBelow(end: CornerEnd, at: Point<'body'>): number {
-  return Math.cos(end.headingRad) * (at.y - end.from.y) - Math.sin(end.headingRad) * (at.x - end.from.x);
+  return cos(end.headingRad) * (at.y - end.from.y) - sin(end.headingRad) * (at.x - end.from.x);
 }
 
 /** The straight line at a depth below the corner end, prolonged both ways. */
 function endLine(end: CornerEnd, depthMm: number, reachMm: number): Chain<'body'> {
-  const [ux, uy] = [Math.cos(end.headingRad), Math.sin(end.headingRad)];
+  const [ux, uy] = [cos(end.headingRad), sin(end.headingRad)];
   const at = (alongMm: number): Vertex<'body'> => ({
     x: end.from.x + alongMm * ux - depthMm * uy,
     y: end.from.y + alongMm * uy + depthMm * ux,
@@ -200,16 +212,16 @@ function prolonged(chain: Chain<'body'>, beforeMm: number, afterMm: number): Cha
   if (beforeMm > 0) {
     const heading = headingOn(first, 0);
     vertices.unshift({
-      x: first.start.x - beforeMm * Math.cos(heading),
-      y: first.start.y - beforeMm * Math.sin(heading),
+      x: first.start.x - beforeMm * cos(heading),
+      y: first.start.y - beforeMm * sin(heading),
       bulge: 0,
     });
   }
   if (afterMm > 0) {
     const heading = headingOn(last, 1);
     vertices.push({
-      x: last.end.x + afterMm * Math.cos(heading),
-      y: last.end.y + afterMm * Math.sin(heading),
+      x: last.end.x + afterMm * cos(heading),
+      y: last.end.y + afterMm * sin(heading),
       bulge: 0,
     });
   }

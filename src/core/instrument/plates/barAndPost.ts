@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Fault, point, power, refuse, sin } from '../../base/index.ts';
 import { type Chain, containsPoint } from '../../curve/index.ts';
 import { type Design, highStringSide, VALUES, type ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
@@ -133,7 +133,7 @@ export function barHeightAt(
   { barHeightMm, barEndHeightMm }: Pick<BarAndPost, 'barHeightMm' | 'barEndHeightMm'>,
   shareToBridge: number,
 ): number {
-  const rise = Math.sin((Math.PI / 2) * Math.min(1, Math.max(0, shareToBridge))) ** BAR_FALL.power;
+  const rise = power(sin((Math.PI / 2) * Math.min(1, Math.max(0, shareToBridge))), BAR_FALL.power);
   return barEndHeightMm + (barHeightMm - barEndHeightMm) * rise;
 }
 

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse, WELD_MM } from '../../base/index.ts';
+import { accept, type Checked, hypot, type Point, point, refuse, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
   distanceToSpans,
@@ -114,8 +114,8 @@ function depthUnder(
     const [normalX, normalY, normalZ] = upwardNormal(shape);
     const t = thicknessAt(thickness, x, y);
     const [missX, missY] = [xMm - (x - t * normalX), yMm - (y - t * normalY)];
-    if (Math.hypot(missX, missY) < WELD_MM || round === MOST_ROUNDS - 1) {
-      const found = Math.hypot(missX, missY) < FOOT_MM;
+    if (hypot(missX, missY) < WELD_MM || round === MOST_ROUNDS - 1) {
+      const found = hypot(missX, missY) < FOOT_MM;
       return { zMm: found ? shape.zMm - t * normalZ : Number.NaN, outside: point(x, y) };
     }
     x += missX;

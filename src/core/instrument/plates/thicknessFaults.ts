@@ -1,4 +1,4 @@
-import { type Fault, type Point, WELD_MM } from '../../base/index.ts';
+import { type Fault, hypot, type Point, WELD_MM } from '../../base/index.ts';
 import type { PlateArch } from '../arching/index.ts';
 import type { ThickArea } from './plateArea.ts';
 import { thicknessNames } from './thicknessNames.ts';
@@ -76,7 +76,7 @@ export function pointFaults(
 }
 
 function sameOnHalf(a: Point<'body'>, b: Point<'body'>): boolean {
-  return Math.hypot(Math.abs(a.x) - Math.abs(b.x), a.y - b.y) < WELD_MM;
+  return hypot(Math.abs(a.x) - Math.abs(b.x), a.y - b.y) < WELD_MM;
 }
 
 function twice(arch: PlateArch, point: Point<'body'>): Fault {

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, hypot, type Point, point, power, refuse } from '../../base/index.ts';
 import { levelCurve } from '../../numeric/index.ts';
 import { bodyHalfWidth } from '../../surface/index.ts';
 import type { PlateArch } from '../arching/index.ts';
@@ -153,8 +153,8 @@ function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
  * its mirror image the nearer counts. From Wendland's function (1995), felt as 1 on the point and 0 beyond.
  */
 function weightOf(at: Point<'body'>, x: number, y: number, reachMm: number): number {
-  const r = Math.hypot(x - Math.abs(at.x), y - at.y) / reachMm;
+  const r = hypot(x - Math.abs(at.x), y - at.y) / reachMm;
   if (r >= 1) return 0;
-  const felt = (1 - r) ** 4 * (4 * r + 1);
+  const felt = power(1 - r, 4) * (4 * r + 1);
   return felt / (1 - felt);
 }

@@ -1,4 +1,4 @@
-import { point } from '../../base/index.ts';
+import { hypot, point } from '../../base/index.ts';
 import { containsPoint, nearestOn } from '../../curve/index.ts';
 import { THICKNESS_ZONES, type ThicknessZone } from '../../knowledge/index.ts';
 import { fullDepthAt, type HollowPlate } from './hollow.ts';
@@ -81,7 +81,7 @@ export function surveyThickness(plate: HollowPlate): ThicknessSurvey {
 function zoneOf({ arch, thickness }: HollowPlate, x: number, y: number, insideMm: number): Zone {
   const length = arch.bodyLengthMm;
   if (insideMm < CHANNEL_SHARE * length) return 'channel';
-  if (Math.hypot(x, y - thickness.middleYMm) < MIDDLE_SHARE * length) return 'middle';
+  if (hypot(x, y - thickness.middleYMm) < MIDDLE_SHARE * length) return 'middle';
   const corner = (name: string): number => arch.stations.find((station) => station.name === name)?.yMm ?? 0;
   if (y < corner('lowerCorner')) return 'lowerBout';
   return y < corner('upperCorner') ? 'waist' : 'upperBout';

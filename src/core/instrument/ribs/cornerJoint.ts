@@ -1,4 +1,4 @@
-import { Bug, distanceBetween, type Point } from '../../base/index.ts';
+import { atan2, Bug, cos, distanceBetween, type Point, sin } from '../../base/index.ts';
 import {
   type Chain,
   chainThrough,
@@ -170,7 +170,7 @@ function sectionsAt({ sections }: SectionLines, which: 'lower' | 'upper'): [Chai
 
 function openingOf(arriving: Chain<'body'>, leaving: Chain<'body'>): number {
   const turn = outwardAt(arriving, 'end') - outwardAt(leaving, 'start');
-  return Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)));
+  return Math.abs(atan2(sin(turn), cos(turn)));
 }
 
 /** The heading out of the corner along a line at its corner end. */
@@ -186,8 +186,8 @@ function reachOf(tip: CornerTip, at: Point<'body'>): number {
 
 function straightFrom(at: Point<'body'>, headingRad: number, lengthMm: number): Chain<'body'> {
   return through(at, {
-    x: at.x + lengthMm * Math.cos(headingRad),
-    y: at.y + lengthMm * Math.sin(headingRad),
+    x: at.x + lengthMm * cos(headingRad),
+    y: at.y + lengthMm * sin(headingRad),
   });
 }
 

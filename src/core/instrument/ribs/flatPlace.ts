@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { cos, type Point, sin } from '../../base/index.ts';
 import {
   arcOf,
   bulgeOfSweep,
@@ -65,11 +65,11 @@ function beyond(segment: Segment<'body'>, outward: 1 | -1): Vertex<'body'> {
   const from = outward === 1 ? segment.end : segment.start;
   const headingRad = headingOn(segment, outward === 1 ? 1 : 0);
   const sweepRad = arc ? Math.sign(arc.sweepRad) * Math.min(MOST_BEYOND_RAD, BEYOND_MM / arc.radiusMm) : 0;
-  const chordMm = arc ? 2 * arc.radiusMm * Math.sin(Math.abs(sweepRad) / 2) : BEYOND_MM;
+  const chordMm = arc ? 2 * arc.radiusMm * sin(Math.abs(sweepRad) / 2) : BEYOND_MM;
   const chordRad = headingRad + (outward * sweepRad) / 2;
   return {
-    x: from.x + outward * chordMm * Math.cos(chordRad),
-    y: from.y + outward * chordMm * Math.sin(chordRad),
+    x: from.x + outward * chordMm * cos(chordRad),
+    y: from.y + outward * chordMm * sin(chordRad),
     bulge: bulgeOfSweep(sweepRad),
   };
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { cos, type Finding } from '../../base/index.ts';
 import { arcOf, type Chain, segments } from '../../curve/index.ts';
 import type { CornerTip } from '../outline/sectionLines.ts';
 import type { CornerJoint } from './cornerJoint.ts';
@@ -98,7 +98,7 @@ export function overhangToMeet({
   blockShowsMm,
   openingRad,
 }: Pick<CornerJoint, 'blockShowsMm' | 'openingRad'>): number {
-  return (blockShowsMm / 2) * Math.cos(openingRad / 2);
+  return (blockShowsMm / 2) * cos(openingRad / 2);
 }
 
 /** The tightest bend of a rib and what the wood has to bear there. */

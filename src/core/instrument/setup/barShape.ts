@@ -1,3 +1,4 @@
+import { atan, hypot } from '../../base/index.ts';
 import { type BarAndPost, barHeightAt, type HollowPlate, insideHeight } from '../plates/index.ts';
 
 /** A place along the middle of the bar, from its lower end. Heights over the gluing face of the top, mm. */
@@ -46,7 +47,7 @@ export function barShape(
   const half = bar.halfWidthMm;
   const [fromY, toY] = [bar.from.y - half, bar.to.y + half];
   const slant = (bar.to.x - bar.from.x) / (bar.to.y - bar.from.y);
-  const perY = Math.hypot(1, slant);
+  const perY = hypot(1, slant);
   const side = Math.sign(bar.from.x);
   const lengthMm = (toY - fromY) * perY;
   const at = (yMm: number): number => bar.from.x + slant * (yMm - bar.from.y);
@@ -85,5 +86,5 @@ export function bevelRad({ places, thicknessMm }: BarShape, alongMm: number): nu
   const near = places.reduce((best, place) =>
     Math.abs(place.alongMm - alongMm) < Math.abs(best.alongMm - alongMm) ? place : best,
   );
-  return Math.atan(near.fallMm / thicknessMm);
+  return atan(near.fallMm / thicknessMm);
 }

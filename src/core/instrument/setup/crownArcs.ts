@@ -1,4 +1,4 @@
-import { type Frame, type Point, point } from '../../base/index.ts';
+import { asin, atan2, type Frame, hypot, type Point, point, sin, tan } from '../../base/index.ts';
 import { bulgeLeaving, type Chain, type Vertex } from '../../curve/index.ts';
 
 /** Rounds in which the lengths of the arcs, and with them the best start, settle; each leaves a hundredth of what was off. */
@@ -19,8 +19,8 @@ export function crownArcs<F extends Frame>(
   const chords = places.slice(1).map((to, index): Chord => {
     const from = places[index] as Point<F>;
     return {
-      lengthMm: Math.hypot(to.x - from.x, to.y - from.y),
-      rad: Math.atan2(to.y - from.y, to.x - from.x),
+      lengthMm: hypot(to.x - from.x, to.y - from.y),
+      rad: atan2(to.y - from.y, to.x - from.x),
     };
   });
   let lengths = chords.map(({ lengthMm }) => lengthMm);
@@ -30,7 +30,7 @@ export function crownArcs<F extends Frame>(
     lengths = headingsFrom(start, chords).map((heading, index) => {
       const { lengthMm, rad } = chords[index] as Chord;
       const half = rad - heading;
-      return half === 0 ? lengthMm : (lengthMm * half) / Math.sin(half);
+      return half === 0 ? lengthMm : (lengthMm * half) / sin(half);
     });
   }
   const headings = headingsFrom(start, chords);
@@ -92,13 +92,12 @@ function reached<F extends Frame>(
   through: Point<F>,
   x: number,
 ): { readonly at: Point<F>; readonly headingRad: number } {
-  const chordRad = Math.atan2(through.y - from.y, through.x - from.x);
+  const chordRad = atan2(through.y - from.y, through.x - from.x);
   // Positive to the left, as bulges are.
-  const curvature =
-    (2 * Math.sin(chordRad - headingRad)) / Math.hypot(through.x - from.x, through.y - from.y);
-  const sine = Math.sin(headingRad) + curvature * (x - from.x);
-  const heading = Math.asin(sine);
+  const curvature = (2 * sin(chordRad - headingRad)) / hypot(through.x - from.x, through.y - from.y);
+  const sine = sin(headingRad) + curvature * (x - from.x);
+  const heading = asin(sine);
   // A chord of a circle lies in the mean of the headings at its ends.
-  const y = from.y + (x - from.x) * Math.tan((headingRad + heading) / 2);
+  const y = from.y + (x - from.x) * tan((headingRad + heading) / 2);
   return { at: point(x, y), headingRad: heading };
 }

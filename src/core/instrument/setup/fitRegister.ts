@@ -1,3 +1,4 @@
+import { atan } from '../../base/index.ts';
 import type { RegisterEntry } from '../../quantity/index.ts';
 import { type BarShape, bevelRad } from './barShape.ts';
 import type { PostEnd, PostShape } from './postShape.ts';
@@ -12,14 +13,14 @@ export function fitEntries(bar: BarShape, post: PostShape): readonly RegisterEnt
   const ends = (plate: 'top' | 'back', { outward, toNeck }: PostEnd, from: readonly string[]) => [
     entry(
       `post.${plate}EndOutward`,
-      degrees(Math.atan(outward)),
+      degrees(atan(outward)),
       'deg',
       [...POST, ...from],
       `end ${plate === 'top' ? 'under the top' : 'on the back'}: how it rises outward from the centre line`,
     ),
     entry(
       `post.${plate}EndToNeck`,
-      degrees(Math.atan(toNeck)),
+      degrees(atan(toNeck)),
       'deg',
       [...POST, ...from, ...(plate === 'top' ? ['ribHeightTail', 'ribHeightNeck'] : [])],
       `end ${plate === 'top' ? 'under the top' : 'on the back'}: how it rises toward the neck`,

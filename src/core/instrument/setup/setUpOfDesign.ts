@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Fault, hypot, point, refuse } from '../../base/index.ts';
 import { type Design, VALUES, type ValueName } from '../../design/index.ts';
 import { STRING_HEIGHT_SHARES } from '../../knowledge/index.ts';
 import { fitCircle } from '../../numeric/index.ts';
@@ -78,7 +78,7 @@ export function setUpOfDesign(design: Design, neck: SetNeck, top: PlateArch): Ch
   const angles = stringBreak(neck.set, saddle);
   if (!angles.ok) return angles;
   const afterLengthMm = given('afterLength') ?? AFTER_LENGTH_SHARE * neck.set.stringLengthMm;
-  const bridgeToSaddleMm = Math.hypot(saddle.fromBridgeMm, neck.set.bridgeOverEdgeMm - saddle.overEdgeMm);
+  const bridgeToSaddleMm = hypot(saddle.fromBridgeMm, neck.set.bridgeOverEdgeMm - saddle.overEdgeMm);
   const parts = {
     strings: strings.value,
     places,

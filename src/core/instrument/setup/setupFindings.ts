@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { type Finding, log } from '../../base/index.ts';
 import type { Design, ValueName } from '../../design/index.ts';
 import {
   LEAST_STRING_CROWN_MM,
@@ -86,7 +86,7 @@ function untuned({ values }: Design): Finding {
     code: 'strings.tuning',
     weight: 'contradiction',
     at: 'tuningA',
-    found: `an A of ${hz} Hz, ${Math.abs(12 * Math.log2(hz / 440)).toFixed(0)} half steps from the usual one`,
+    found: `an A of ${hz} Hz, ${Math.abs((12 * log(hz / 440)) / Math.LN2).toFixed(0)} half steps from the usual one`,
     need: `the A that the instrument is tuned to, ${TUNINGS_HZ[0]} to ${TUNINGS_HZ[1]} Hz (415 to 443 in use)`,
     remedy: 'correct it; until then every pull of a string is wrong',
   };

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import type { StringSpread } from '../../design/index.ts';
 import { boardThickness } from '../neck/boardSection.ts';
 import { type NeckSetSizes, neckPlace } from '../neck/neckSet.ts';
@@ -84,7 +85,7 @@ export function bowingRoomsMm(strings: readonly StringPlace[]): readonly number[
     const [before, after] = [tops[index], tops[index + 2]];
     if (!before || !after) return Number.NaN;
     const slope = (after.y - before.y) / (after.x - before.x);
-    return (y - before.y - slope * (x - before.x)) / Math.hypot(1, slope);
+    return (y - before.y - slope * (x - before.x)) / hypot(1, slope);
   });
 }
 

@@ -1,3 +1,5 @@
+import { hypot } from '../../base/index.ts';
+
 /** Where published rules set the eyes, from the length of the body. Middles of eyes, mm. */
 export interface DividerRule {
   readonly pinsApartMm: number;
@@ -37,7 +39,7 @@ export function dividerRule(bodyLengthMm: number, upperEyeXMm: number): DividerR
   const third = pinsApartMm / 3;
   const lowerFromTopMm = pinMm + third * (1 + Math.sqrt(3) / 2);
   const lowerXMm = third / 2;
-  const eyesApartMm = Math.hypot(third / 2, (third * Math.sqrt(3)) / 8);
+  const eyesApartMm = hypot(third / 2, (third * Math.sqrt(3)) / 8);
   const square = eyesApartMm ** 2 - (lowerXMm - upperEyeXMm) ** 2;
   return {
     pinsApartMm,

@@ -1,7 +1,18 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
-import { areaOf, type Chain, lengthOf, nearestOn, selfCrossings, type Vertex } from '../../curve/index.ts';
+import {
+  accept,
+  type Checked,
+  cos,
+  type Fault,
+  hypot,
+  type Point,
+  point,
+  refuse,
+  sin,
+} from '../../base/index.ts';
+import { areaOf, type Chain, lengthOf, nearestOn, selfCrossings } from '../../curve/index.ts';
 import { HOLE_SHAPE, type HoleEndShape, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { type HoleEnd, type HoleEndSizes, type HoleEndTrouble, holeEnd } from './holeEnd.ts';
+import { type Nick, nickAt } from './nick.ts';
 
 /** What every hole is drawn from, mm; x counts from the centre line, y from the inner nick. */
 interface EyesAndTips {
@@ -28,12 +39,6 @@ export interface DrawnSizes extends EyesAndTips {
 export interface Eye {
   readonly centre: Point<'section'>;
   readonly radiusMm: number;
-}
-
-/** A nick: its foot on the edge of the stem, where that edge ran on, and its point. */
-export interface Nick {
-  readonly foot: Point<'section'>;
-  readonly apex: Point<'section'>;
 }
 
 /** One end's openings and joints, mm, in the place where the hole lies. */
@@ -119,8 +124,8 @@ export function drawHole(sizes: DrawnSizes, shape: HoleShapeHabit = HOLE_SHAPE):
   const outwardRad = shape.slantDeg * RAD;
   const edgePlace = (across: number, up: number): Point<'section'> =>
     point(
-      stem.x + across * Math.cos(outwardRad) + up * Math.cos(alongRad),
-      stem.y + across * Math.sin(outwardRad) + up * Math.sin(alongRad),
+      stem.x + across * cos(outwardRad) + up * cos(alongRad),
+      stem.y + across * sin(outwardRad) + up * sin(alongRad),
     );
   const outerTurn = edgePlace(sizes.turnsApartMm / 2, -shape.upper.turnsOver * lengthMm);
   const innerTurn = edgePlace(-sizes.turnsApartMm / 2, shape.lower.turnsOver * lengthMm);
@@ -171,7 +176,7 @@ export function drawHole(sizes: DrawnSizes, shape: HoleShapeHabit = HOLE_SHAPE):
     outerNick: outerNick.nick,
     areaMm2: areaOf(plain),
     perimeterMm: lengthOf(plain),
-    eyesApartMm: Math.hypot(lowerEye - upperEye, (shape.upper.eye + shape.lower.eye) * lengthMm),
+    eyesApartMm: hypot(lowerEye - upperEye, (shape.upper.eye + shape.lower.eye) * lengthMm),
   });
 }
 
@@ -259,46 +264,6 @@ function draftedEnd(
 
 /** Arcs and lines of one end: stem, shoulder, hook, eye, wing end, two of the wing's edge. */
 const END_SEGMENTS = 7;
-
-/** The stem's arc with a V cut into the wood beside it, at this level; nothing where the arc has no room for it. */
-function nickAt(
-  plain: Chain<'section'>,
-  segment: number,
-  end: HoleEnd,
-  levelMm: number,
-  mm: { readonly width: number; readonly depth: number },
-  way: 1 | -1,
-): { readonly vertices: readonly Vertex<'section'>[]; readonly nick: Nick } | undefined {
-  const start = plain.vertices[segment];
-  if (!start) return undefined;
-  const { stemRadiusMm: radius } = end;
-  const centre = point<'section'>(way * end.stemCentre.x, way * end.stemCentre.y);
-  const angleOf = Math.asin((levelMm - centre.y) / radius);
-  const footRad = way === 1 ? angleOf : Math.PI - angleOf;
-  const startRad =
-    way === 1 ? Math.asin((start.y - centre.y) / radius) : Math.PI - Math.asin((start.y - centre.y) / radius);
-  const sweepRad = 4 * Math.atan(start.bulge);
-  const halfRad = mm.width / 2 / radius;
-  const before = footRad - halfRad - startRad;
-  const after = startRad + sweepRad - (footRad + halfRad);
-  const leastRad = (NICK_MARGIN * mm.width) / radius;
-  if (!(before > leastRad && after > leastRad)) return undefined;
-  const on = (rad: number, out = 0): Point<'section'> =>
-    point(centre.x + (radius + out) * Math.cos(rad), centre.y + (radius + out) * Math.sin(rad));
-  const [from, apex, to] = [on(footRad - halfRad), on(footRad, mm.depth), on(footRad + halfRad)];
-  return {
-    vertices: [
-      { x: start.x, y: start.y, bulge: Math.tan(before / 4) },
-      { ...from, bulge: 0 },
-      { ...apex, bulge: 0 },
-      { ...to, bulge: Math.tan(after / 4) },
-    ],
-    nick: { foot: on(footRad), apex },
-  };
-}
-
-/** No unit. A nick keeps this share of its width of the stem's arc to either side: about 0.2 mm on a violin, however flat the arc. */
-const NICK_MARGIN = 0.1;
 
 function troubles(
   { upperEyeMm, lowerEyeMm, lengthMm }: DrawnSizes,

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../../base/index.ts';
 import { headingOn, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
 import { HOLE_SHAPE, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { addHold, addRow, clearEquations, emptyEquations, solveEquations } from '../../numeric/index.ts';
@@ -173,7 +173,7 @@ function evenPlaces({ contour, innerNick, outerNick }: TracedHole, start: DrawnF
     innerNick?.y ?? Math.max(...contour.map(({ y }) => y)) - start.shape.upper.reach * start.sizes.lengthMm;
   const lengths = contour.map((a, index) => {
     const b = contour[(index + 1) % contour.length] as Point<'body'>;
-    return Math.hypot(b.x - a.x, b.y - a.y);
+    return hypot(b.x - a.x, b.y - a.y);
   });
   const stepMm = lengths.reduce((sum, each) => sum + each, 0) / PLACES;
   const places: Place[] = [];
@@ -186,7 +186,7 @@ function evenPlaces({ contour, innerNick, outerNick }: TracedHole, start: DrawnF
       const at = point<'body'>(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y));
       const weight = Math.min(a.weight, b.weight);
       const spoilt = [innerNick, outerNick].some(
-        (nick) => nick && Math.hypot(nick.x - at.x, nick.y - at.y) < nearMm,
+        (nick) => nick && hypot(nick.x - at.x, nick.y - at.y) < nearMm,
       );
       if (weight > 0 && !spoilt) places.push({ x: at.x, y: at.y - nickLineMm, weight });
     }
@@ -287,7 +287,7 @@ function missOf(
   if (!span) return { offMm: distanceMm, segment };
   // Inside lies to the left of the travel.
   const headingRad = headingOn(span.segment, fraction);
-  const left = Math.cos(headingRad) * (y - foot.y) - Math.sin(headingRad) * (x - foot.x);
+  const left = cos(headingRad) * (y - foot.y) - sin(headingRad) * (x - foot.x);
   return { offMm: left > 0 ? -distanceMm : distanceMm, segment };
 }
 

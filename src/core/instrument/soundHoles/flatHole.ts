@@ -1,4 +1,4 @@
-import { distanceBetween, type Point, point } from '../../base/index.ts';
+import { atan, atan2, distanceBetween, hypot, type Point, point } from '../../base/index.ts';
 import {
   areaOf,
   bulgeLeaving,
@@ -131,7 +131,7 @@ function slopeAt(arch: PlateArch, { x, y }: Point<'body'>): number {
   const height = (dx: number, dy: number): number => plateHeight(arch, x + dx, y + dy, 'finished');
   const across = (height(SLOPE_MM, 0) - height(-SLOPE_MM, 0)) / (2 * SLOPE_MM);
   const along = (height(0, SLOPE_MM) - height(0, -SLOPE_MM)) / (2 * SLOPE_MM);
-  return Math.atan(Math.hypot(across, along));
+  return atan(hypot(across, along));
 }
 
 /** From the outer edge of the stem to where the bridge line goes on, clear of the outer nick, and how far it goes: 2.5 and 4 mm on an ordinary violin. */
@@ -211,14 +211,14 @@ function throughPieces(places: readonly Point<'section'>[], closed: boolean): Ch
 /** The bulge of the arc through a place between two others: half the tangent-chord angle's tangent. */
 function bulgeThrough(from: Point<'section'>, middle: Point<'section'>, to: Point<'section'>): number {
   // The angle at the middle between both ends is that at the circle: the arc turns by twice what it lacks of half a turn.
-  const first = Math.atan2(middle.y - from.y, middle.x - from.x);
-  const chord = Math.atan2(to.y - from.y, to.x - from.x);
-  const second = Math.atan2(to.y - middle.y, to.x - middle.x);
+  const first = atan2(middle.y - from.y, middle.x - from.x);
+  const chord = atan2(to.y - from.y, to.x - from.x);
+  const second = atan2(to.y - middle.y, to.x - middle.x);
   return bulgeLeaving(from, chord - (second - first), to);
 }
 
 function between(a?: Point<'section'>, b?: Point<'section'>): number {
-  return a && b ? Math.hypot(b.x - a.x, b.y - a.y) : Number.NaN;
+  return a && b ? hypot(b.x - a.x, b.y - a.y) : Number.NaN;
 }
 
 /** The farthest distance left between two rows of places once the second is turned and shifted onto the first as well as can be. */
@@ -235,13 +235,13 @@ function offPlan(plan: readonly Point<'section'>[], flat: readonly Point<'sectio
     along += (x - p.x) * (at.x - f.x) + (y - p.y) * (at.y - f.y);
     across += (y - p.y) * (at.x - f.x) - (x - p.x) * (at.y - f.y);
   }
-  const far = Math.hypot(along, across);
+  const far = hypot(along, across);
   const [cos, sin] = [along / far, across / far];
   return Math.max(
     ...plan.map(({ x, y }, index) => {
       const at = flat[index] as Point<'section'>;
       const [dx, dy] = [at.x - f.x, at.y - f.y];
-      return Math.hypot(p.x + cos * dx - sin * dy - x, p.y + sin * dx + cos * dy - y);
+      return hypot(p.x + cos * dx - sin * dy - x, p.y + sin * dx + cos * dy - y);
     }),
   );
 }

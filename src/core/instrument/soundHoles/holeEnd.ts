@@ -1,4 +1,4 @@
-import { type Point, point, TANGENT_RAD } from '../../base/index.ts';
+import { atan2, cos, hypot, type Point, point, sin, TANGENT_RAD, tan } from '../../base/index.ts';
 import { biarc, type Chain, type Vertex } from '../../curve/index.ts';
 
 /**
@@ -47,7 +47,7 @@ export interface HoleEnd {
 export type HoleEndTrouble = 'stem' | 'hook' | 'directions' | 'eye';
 
 const along = (angleRad: number, mm: number, from: Point<'section'> = ORIGIN): Point<'section'> =>
-  point(from.x + mm * Math.cos(angleRad), from.y + mm * Math.sin(angleRad));
+  point(from.x + mm * cos(angleRad), from.y + mm * sin(angleRad));
 const ORIGIN = point<'section'>(0, 0);
 const FULL_TURN_RAD = 2 * Math.PI;
 
@@ -60,20 +60,20 @@ const FULL_TURN_RAD = 2 * Math.PI;
 export function holeEnd(sizes: HoleEndSizes): HoleEnd | HoleEndTrouble {
   const { eye, eyeRadiusMm, topMm, shoulderRadiusMm, hookFromRad, eyeFromRad, outer, inner } = sizes;
   if (!(hookFromRad < Math.PI / 2 && eyeFromRad > Math.PI / 2)) return 'directions';
-  const sine = Math.sin(eyeFromRad);
+  const sine = sin(eyeFromRad);
   const hookRadiusMm = (topMm - eye.y - eyeRadiusMm * sine) / (1 - sine);
   if (!(hookRadiusMm > eyeRadiusMm)) return 'eye';
   if (!(shoulderRadiusMm > hookRadiusMm)) return 'hook';
   const hookCentre = along(eyeFromRad, -(hookRadiusMm - eyeRadiusMm), eye);
   const shoulderCentre = along(hookFromRad, -(shoulderRadiusMm - hookRadiusMm), hookCentre);
-  const [nx, ny] = [-Math.sin(outer.headingRad), Math.cos(outer.headingRad)];
+  const [nx, ny] = [-sin(outer.headingRad), cos(outer.headingRad)];
   const [mx, my] = [outer.at.x - shoulderCentre.x, outer.at.y - shoulderCentre.y];
   const stemRadiusMm =
     (shoulderRadiusMm ** 2 - mx * mx - my * my) / (2 * (nx * mx + ny * my + shoulderRadiusMm));
   if (!(stemRadiusMm > shoulderRadiusMm)) return 'stem';
   const stemCentre = point<'section'>(outer.at.x + stemRadiusMm * nx, outer.at.y + stemRadiusMm * ny);
-  const startRad = Math.atan2(outer.at.y - stemCentre.y, outer.at.x - stemCentre.x);
-  const shoulderRad = Math.atan2(shoulderCentre.y - stemCentre.y, shoulderCentre.x - stemCentre.x);
+  const startRad = atan2(outer.at.y - stemCentre.y, outer.at.x - stemCentre.x);
+  const shoulderRad = atan2(shoulderCentre.y - stemCentre.y, shoulderCentre.x - stemCentre.x);
   // The shoulder must lie ahead on the stem's edge, and before the hook.
   if (!(shoulderRad - startRad > TANGENT_RAD && hookFromRad - shoulderRad > TANGENT_RAD)) return 'stem';
   const eyeCorner = along(sizes.wingAtEyeRad, eyeRadiusMm, eye);
@@ -82,7 +82,7 @@ export function holeEnd(sizes: HoleEndSizes): HoleEnd | HoleEndTrouble {
   const arc = (at: Point<'section'>, sweepRad: number): Vertex<'section'> => ({
     x: at.x,
     y: at.y,
-    bulge: Math.tan(sweepRad / 4),
+    bulge: tan(sweepRad / 4),
   });
   const edge = biarc(
     inner.at,
@@ -113,6 +113,6 @@ export function holeEnd(sizes: HoleEndSizes): HoleEnd | HoleEndTrouble {
     hookCentre,
     tip,
     eyeCorner,
-    wingEndMm: Math.hypot(tip.x - eyeCorner.x, tip.y - eyeCorner.y),
+    wingEndMm: hypot(tip.x - eyeCorner.x, tip.y - eyeCorner.y),
   };
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, point, WELD_MM } from '../../base/index.ts';
+import { accept, type Checked, cos, type Point, point, sin, WELD_MM } from '../../base/index.ts';
 import {
   boundsOf,
   nearestOnSpans,
@@ -61,9 +61,9 @@ export function layHole(wishes: HoleWishes, edge: readonly Span<'body'>[]): Chec
 }
 
 function lay(hole: DraftedHole, { sizes, nickLineMm }: HoleWishes, turnRad: number): LaidHole {
-  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
+  const [cosine, sine] = [cos(turnRad), sin(turnRad)];
   const turned = ({ x, y }: Point<'section'>): Point<'section'> =>
-    point(x * cos - y * sin, x * sin + y * cos);
+    point(x * cosine - y * sine, x * sine + y * cosine);
   const acrossMm = (sizes.upperEyesApartMm + sizes.upperEyeMm) / 2 - turned(hole.upper.eye.centre).x;
   const upMm = nickLineMm - turned(hole.innerNick.foot).y;
   return {

@@ -1,3 +1,5 @@
+import { cos, sin } from '../../base/index.ts';
+
 /** What the strings do to the bridge. Newtons. */
 export interface BridgeLoad {
   /** Along the bridge, down on the top. */
@@ -12,7 +14,7 @@ export interface BridgeLoad {
  */
 export function bridgeLoad(tensionN: number, frontRad: number, behindRad: number): BridgeLoad {
   return {
-    downN: tensionN * (Math.cos(frontRad) + Math.cos(behindRad)),
-    towardBoardN: tensionN * (Math.sin(frontRad) - Math.sin(behindRad)),
+    downN: tensionN * (cos(frontRad) + cos(behindRad)),
+    towardBoardN: tensionN * (sin(frontRad) - sin(behindRad)),
   };
 }

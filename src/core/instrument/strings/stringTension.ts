@@ -1,3 +1,5 @@
+import { power } from '../../base/index.ts';
+
 /** Standard gravity, m/s²: what a kilogram pulls with (ISO 80000-3 value). */
 const GRAVITY = 9.80665;
 
@@ -8,7 +10,7 @@ export function kilograms(newtons: number): number {
 
 /** Frequency of a pitch, Hz: equal steps, `stepsFromA` semitones from the tuning's A. */
 export function pitchHz(tuningHz: number, stepsFromA: number): number {
-  return tuningHz * 2 ** (stepsFromA / 12);
+  return tuningHz * power(2, stepsFromA / 12);
 }
 
 /** Pull of a string, N, that sounds at a pitch: Mersenne's law, T = μ (2 L f)². Mass in grams a metre, length in mm. */

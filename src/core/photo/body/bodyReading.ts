@@ -1,3 +1,4 @@
+import { exp } from '../../base/index.ts';
 import { AT_LN_SCALE, type BodyFit, rescaleFit } from './bodySeat.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import { type FitScore, scoreFit } from './fitScore.ts';
@@ -65,7 +66,7 @@ export function bodyReader(coarse: KnownLevel, fine: KnownLevel): Reader {
     if (fit === null) return [];
     const score = scoreFit(level, fit, known, bench);
     return [
-      { fit, score: withHints(score, closedOutline(bench.placed), Math.exp(fit[AT_LN_SCALE]), known), pose },
+      { fit, score: withHints(score, closedOutline(bench.placed), exp(fit[AT_LN_SCALE]), known), pose },
     ];
   };
   const finish = (start: BodyFit, setting: FitSetting, from: number, pose: number) =>

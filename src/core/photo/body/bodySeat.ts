@@ -1,3 +1,4 @@
+import { cos, exp, hypot, log, sin } from '../../base/index.ts';
 import { SHAPE_NUMBERS, TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 
 /**
@@ -22,8 +23,8 @@ export interface Seat {
   readonly x: number;
   readonly y: number;
   readonly pxPerMm: number;
-  readonly cos: number;
-  readonly sin: number;
+  readonly cosine: number;
+  readonly sine: number;
   readonly skew: number;
   readonly keystone: number;
 }
@@ -33,9 +34,9 @@ export function seatOf(fit: BodyFit): Seat {
   return {
     x: fit[AT_X] as number,
     y: fit[AT_Y] as number,
-    pxPerMm: Math.exp(fit[AT_LN_SCALE] as number),
-    cos: Math.cos(angle),
-    sin: Math.sin(angle),
+    pxPerMm: exp(fit[AT_LN_SCALE] as number),
+    cosine: cos(angle),
+    sine: sin(angle),
     skew: fit[AT_SKEW] as number,
     keystone: fit[AT_KEYSTONE] as number,
   };
@@ -45,8 +46,8 @@ export function seatOf(fit: BodyFit): Seat {
 export function bodyToPhoto(seat: Seat, x: number, y: number, into: Float64Array, to: number): void {
   const up = y - HALF_LENGTH_MM;
   const across = x * (1 + seat.keystone * x) + seat.skew * up;
-  into[to] = seat.x + seat.pxPerMm * (across * seat.cos + up * seat.sin);
-  into[to + 1] = seat.y + seat.pxPerMm * (across * seat.sin - up * seat.cos);
+  into[to] = seat.x + seat.pxPerMm * (across * seat.cosine + up * seat.sine);
+  into[to + 1] = seat.y + seat.pxPerMm * (across * seat.sine - up * seat.cosine);
 }
 
 /** The unit outward normal in photo px of a place whose normal in the body frame is (nx, ny). */
@@ -59,9 +60,9 @@ export function normalToPhoto(
   to: number,
 ): void {
   const along = -ny * (1 + 2 * seat.keystone * x) + seat.skew * nx;
-  const tangentX = along * seat.cos + nx * seat.sin;
-  const tangentY = along * seat.sin - nx * seat.cos;
-  const length = Math.hypot(tangentX, tangentY) || 1;
+  const tangentX = along * seat.cosine + nx * seat.sine;
+  const tangentY = along * seat.sine - nx * seat.cosine;
+  const length = hypot(tangentX, tangentY) || 1;
   into[to] = -tangentY / length;
   into[to + 1] = tangentX / length;
 }
@@ -76,11 +77,11 @@ export interface BodyAffine {
   readonly yy: number;
 }
 
-export function bodyAffine({ x, y, pxPerMm, cos, sin, skew }: Seat): BodyAffine {
-  const yx = sin / pxPerMm;
-  const yy = -cos / pxPerMm;
-  const xx = cos / pxPerMm - skew * yx;
-  const xy = sin / pxPerMm - skew * yy;
+export function bodyAffine({ x, y, pxPerMm, cosine, sine, skew }: Seat): BodyAffine {
+  const yx = sine / pxPerMm;
+  const yy = -cosine / pxPerMm;
+  const xx = cosine / pxPerMm - skew * yx;
+  const xy = sine / pxPerMm - skew * yy;
   return { xx, xy, x0: -xx * x - xy * y, yx, yy, y0: HALF_LENGTH_MM - yx * x - yy * y };
 }
 
@@ -89,6 +90,6 @@ export function rescaleFit(fit: BodyFit, factor: number): BodyFit {
   const out = Float64Array.from(fit);
   out[AT_X] = ((fit[AT_X] as number) + 0.5) * factor - 0.5;
   out[AT_Y] = ((fit[AT_Y] as number) + 0.5) * factor - 0.5;
-  out[AT_LN_SCALE] = (fit[AT_LN_SCALE] as number) + Math.log(factor);
+  out[AT_LN_SCALE] = (fit[AT_LN_SCALE] as number) + log(factor);
   return out;
 }

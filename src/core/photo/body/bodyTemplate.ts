@@ -1,3 +1,4 @@
+import { atan2, cos, exp, hypot, sin } from '../../base/index.ts';
 import type { BoutArcs, Usual } from '../../curve/index.ts';
 import { outlineHabit } from '../../knowledge/index.ts';
 
@@ -85,7 +86,7 @@ export function layTemplate(shape: ArrayLike<number>, laid: LaidTemplate): void 
 }
 
 function radius(shape: ArrayLike<number>, arc: number): number {
-  return (RADII_MM[arc] as number) * Math.exp((shape[arc] as number) * (RADII_SPREAD[arc] as number));
+  return (RADII_MM[arc] as number) * exp((shape[arc] as number) * (RADII_SPREAD[arc] as number));
 }
 
 function heading(shape: ArrayLike<number>, index: number): number {
@@ -105,8 +106,8 @@ function layBout(shape: ArrayLike<number>, laid: LaidTemplate, firstArc: number,
     const out = heading(shape, firstHeading + step);
     const signed = step === 4 ? -radius(shape, arc) : radius(shape, arc);
     put(pieces, arc, x, y, signed, into, out);
-    x += signed * (Math.sin(out) - Math.sin(into));
-    y += signed * (Math.cos(into) - Math.cos(out));
+    x += signed * (sin(out) - sin(into));
+    y += signed * (cos(into) - cos(out));
     into = out;
   }
 }
@@ -119,20 +120,20 @@ function layWaist(shape: ArrayLike<number>, laid: LaidTemplate): void {
   let x = pieceEndX(pieces, 4);
   let y = pieceEndY(pieces, 4);
   put(pieces, 13, x, y, 0, direction, width);
-  x += width * Math.cos(direction);
-  y += width * Math.sin(direction);
+  x += width * cos(direction);
+  y += width * sin(direction);
   let into = Math.PI + heading(shape, 18);
   for (let step = 0; step < 3; step++) {
     const out = step === 2 ? -heading(shape, 21) : heading(shape, 19 + step);
     const signed = -radius(shape, 5 + step);
     put(pieces, 5 + step, x, y, signed, into, out);
-    x += signed * (Math.sin(out) - Math.sin(into));
-    y += signed * (Math.cos(into) - Math.cos(out));
+    x += signed * (sin(out) - sin(into));
+    y += signed * (cos(into) - cos(out));
     into = out;
   }
   const endX = pieceEndX(pieces, 12);
   const endY = TEMPLATE_LENGTH_MM - pieceEndY(pieces, 12);
-  put(pieces, 14, x, y, 0, Math.atan2(endY - y, endX - x), Math.hypot(endX - x, endY - y));
+  put(pieces, 14, x, y, 0, atan2(endY - y, endX - x), hypot(endX - x, endY - y));
 }
 
 function put(
@@ -156,14 +157,14 @@ function pieceEndX(pieces: Float64Array, arc: number): number {
   const at = arc * 5;
   const into = pieces[at + 3] as number;
   const out = pieces[at + 4] as number;
-  return (pieces[at] as number) + (pieces[at + 2] as number) * (Math.sin(out) - Math.sin(into));
+  return (pieces[at] as number) + (pieces[at + 2] as number) * (sin(out) - sin(into));
 }
 
 function pieceEndY(pieces: Float64Array, arc: number): number {
   const at = arc * 5;
   const into = pieces[at + 3] as number;
   const out = pieces[at + 4] as number;
-  return (pieces[at + 1] as number) + (pieces[at + 2] as number) * (Math.cos(into) - Math.cos(out));
+  return (pieces[at + 1] as number) + (pieces[at + 2] as number) * (cos(into) - cos(out));
 }
 
 /** Widths stand where the heading is square to the centre line, so they are read off the flank and middle arcs. */
@@ -190,11 +191,11 @@ function measureOutcomes(laid: LaidTemplate): void {
 /** x where the arc that starts at `at` has the heading `turn`. */
 export function xAt(pieces: Float64Array, at: number, turn: number): number {
   const into = pieces[at + 3] as number;
-  return (pieces[at] as number) + (pieces[at + 2] as number) * (Math.sin(turn) - Math.sin(into));
+  return (pieces[at] as number) + (pieces[at + 2] as number) * (sin(turn) - sin(into));
 }
 
 /** y where the arc that starts at `at` has the heading `turn`. */
 export function yAt(pieces: Float64Array, at: number, turn: number): number {
   const into = pieces[at + 3] as number;
-  return (pieces[at + 1] as number) + (pieces[at + 2] as number) * (Math.cos(into) - Math.cos(turn));
+  return (pieces[at + 1] as number) + (pieces[at + 2] as number) * (cos(into) - cos(turn));
 }

@@ -1,4 +1,4 @@
-import { Bug, letGo } from '../../base/index.ts';
+import { Bug, exp, letGo } from '../../base/index.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 
 /**
@@ -182,7 +182,7 @@ function gaussianKernel(sigmaPx: number): Float64Array {
   const kernel = new Float64Array(reach + 1);
   let total = 0;
   for (let k = 0; k <= reach; k++) {
-    kernel[k] = Math.exp((-k * k) / (2 * sigmaPx * sigmaPx));
+    kernel[k] = exp((-k * k) / (2 * sigmaPx * sigmaPx));
     total += (k === 0 ? 1 : 2) * kernel[k];
   }
   for (let k = 0; k <= reach; k++) kernel[k] /= total;

@@ -1,4 +1,4 @@
-import { point } from '../../base/index.ts';
+import { norm, point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint, EdgeState, NamedStretch } from './bodyTrace.ts';
 import { crossedAt, type LocalEdge } from './localEdge.ts';
@@ -65,7 +65,7 @@ function reasonsOf(edge: LocalEdge, places: readonly MeasuredPlace[]): Reason[] 
   const reasons = places.map((place, i): Reason => {
     if (crossedAt(edge, i)) return 'crossed';
     if (!edge.bench.evidence.visible[i]) return 'not shown';
-    const strange = Math.hypot(...place.inside.map((value, c) => value - (colours[c] as number)));
+    const strange = norm(place.inside.map((value, c) => value - (colours[c] as number)));
     if (strange > OTHER_COLOUR) return 'covered';
     const strength = edge.strength[i] as number;
     if (strength < LEAST_STRENGTH || Math.abs(place.offsetMm) > FARTHEST_MM) return 'off';

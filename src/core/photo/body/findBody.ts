@@ -1,4 +1,4 @@
-import type { Keeper } from '../../base/index.ts';
+import { type Keeper, log } from '../../base/index.ts';
 import { alongAxis, lieApart, positionGapMm } from './axisPlaces.ts';
 import { bodyReader, type Candidate, type KnownLevel, type Reader } from './bodyReading.ts';
 import { AT_ANGLE, AT_LN_SCALE, AT_X, AT_Y, type BodyFit, FIT_NUMBERS, rescaleFit } from './bodySeat.ts';
@@ -167,7 +167,7 @@ function startOf(pose: Pose, factor: number): BodyFit {
   const fit = new Float64Array(FIT_NUMBERS);
   fit[AT_X] = pose.x;
   fit[AT_Y] = pose.y;
-  fit[AT_LN_SCALE] = Math.log(pose.lengthPx / TEMPLATE_LENGTH_MM);
+  fit[AT_LN_SCALE] = log(pose.lengthPx / TEMPLATE_LENGTH_MM);
   fit[AT_ANGLE] = pose.angleRad;
   return rescaleFit(fit, factor);
 }
@@ -187,7 +187,7 @@ function otherLengths(leader: Candidate, reader: Reader): Candidate[] {
   return OTHER_LENGTHS.flatMap((factor) =>
     [-0.5, 0.5].flatMap((held) => {
       const fit = Float64Array.from(leader.fit);
-      fit[AT_LN_SCALE] += Math.log(factor);
+      fit[AT_LN_SCALE] += log(factor);
       const before = alongAxis(leader.fit, held);
       const after = alongAxis(fit, held);
       fit[AT_X] += before.x - after.x;

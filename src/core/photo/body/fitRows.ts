@@ -1,3 +1,4 @@
+import { hypot, log } from '../../base/index.ts';
 import { addHold, addRow } from '../../numeric/index.ts';
 import {
   AT_ANGLE,
@@ -64,7 +65,7 @@ export function addFrame(fit: BodyFit, seat: Seat, known: FitKnowledge, bench: F
   addHold(equations, AT_KEYSTONE, -(fit[AT_KEYSTONE] as number), FRAME_WEIGHT / KEYSTONE_SPREAD_PER_MM ** 2);
   if (known.lengthPx) {
     const { value, sigma } = known.lengthPx;
-    const target = Math.log(value / TEMPLATE_LENGTH_MM) - (fit[AT_LN_SCALE] as number);
+    const target = log(value / TEMPLATE_LENGTH_MM) - (fit[AT_LN_SCALE] as number);
     addHold(equations, AT_LN_SCALE, target, FRAME_WEIGHT / (sigma / value) ** 2);
   }
 }
@@ -77,7 +78,7 @@ export function addHandPlaces(seat: Seat, known: FitKnowledge, bench: FitBench):
     let nearest = 0;
     let least = Number.POSITIVE_INFINITY;
     for (let i = 0; i < bench.weight.length; i++) {
-      const away = Math.hypot(
+      const away = hypot(
         hand.x - (photo[i * STATION_STRIDE] as number),
         hand.y - (photo[i * STATION_STRIDE + 1] as number),
       );

@@ -1,3 +1,4 @@
+import { exp, hypot } from '../../base/index.ts';
 import { AT_LN_SCALE, type BodyFit } from './bodySeat.ts';
 import { OUTCOME, SHAPE_NUMBERS } from './bodyTemplate.ts';
 import { SAMPLES } from './edgeEvidence.ts';
@@ -33,7 +34,7 @@ const UNDETERMINED = new Set([14, 23]);
 
 export function scoreFit(level: PictureLevel, fit: BodyFit, known: FitKnowledge, bench: FitBench): FitScore {
   lookAlongNormals(level, fit, NEUTRAL, NEUTRAL_PASS, known, bench);
-  const pxPerMm = Math.exp(fit[AT_LN_SCALE]);
+  const pxPerMm = exp(fit[AT_LN_SCALE]);
   const { placed, evidence } = bench;
   const { count } = placed.stations;
   const seen = new Float64Array(6);
@@ -96,7 +97,7 @@ export const HAND_TELLS_MM = 25;
 function isNearHand({ onEdge }: FitKnowledge, places: Float64Array, i: number, pxPerMm: number): boolean {
   const reachPx = HAND_TELLS_MM * pxPerMm;
   const at = i * STATION_STRIDE;
-  return onEdge.some(({ x, y }) => Math.hypot(x - places[at], y - places[at + 1]) < reachPx);
+  return onEdge.some(({ x, y }) => hypot(x - places[at], y - places[at + 1]) < reachPx);
 }
 
 function heightOf(section: string): number {

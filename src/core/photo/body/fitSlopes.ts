@@ -53,8 +53,8 @@ export function slopeRow(seat: Seat, bench: FitBench, i: number, row: Float64Arr
   const mirror = i < count ? 1 : -1;
   const nx = placed.photo[i * STATION_STRIDE + 2] as number;
   const ny = placed.photo[i * STATION_STRIDE + 3] as number;
-  const alongX = nx * seat.cos + ny * seat.sin;
-  const alongY = nx * seat.sin - ny * seat.cos;
+  const alongX = nx * seat.cosine + ny * seat.sine;
+  const alongY = nx * seat.sine - ny * seat.cosine;
   const x = mirror * (placed.half[station * STATION_STRIDE] as number);
   const up = (placed.half[station * STATION_STRIDE + 1] as number) - TEMPLATE_LENGTH_MM / 2;
   const stretch = 1 + 2 * seat.keystone * x;
@@ -68,7 +68,8 @@ export function slopeRow(seat: Seat, bench: FitBench, i: number, row: Float64Arr
   row[AT_X] = nx / seat.pxPerMm;
   row[AT_Y] = ny / seat.pxPerMm;
   row[AT_LN_SCALE] = alongX * across + alongY * up;
-  row[AT_ANGLE] = nx * (-across * seat.sin + up * seat.cos) + ny * (across * seat.cos + up * seat.sin);
+  row[AT_ANGLE] =
+    nx * (-across * seat.sine + up * seat.cosine) + ny * (across * seat.cosine + up * seat.sine);
   row[AT_SKEW] = alongX * up;
   row[AT_KEYSTONE] = alongX * x * x;
 }

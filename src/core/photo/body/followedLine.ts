@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 import type { EdgePoint, TraceHints } from './bodyTrace.ts';
 import { valueAt } from './edgeMap.ts';
@@ -37,7 +38,7 @@ export function followedLine(
   const isAsked = ({ state, section, point }: EdgePoint): boolean =>
     state !== 'bridged' &&
     !isCornerEnd(section) &&
-    onEdge.every(({ x, y }) => Math.hypot(x - point.x, y - point.y) >= handPx);
+    onEdge.every(({ x, y }) => hypot(x - point.x, y - point.y) >= handPx);
   const share = (side: EdgePoint['side']): number => {
     const own = edge.filter((place) => place.side === side);
     const colours = own.map((place) => stripColours(lab, place, factor, pxPerMm));

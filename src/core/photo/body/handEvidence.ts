@@ -1,3 +1,4 @@
+import { exp } from '../../base/index.ts';
 import { type Evidence, type PhotoPlaces, SAMPLES } from './edgeEvidence.ts';
 import type { FitKnowledge } from './fitRows.ts';
 
@@ -54,7 +55,7 @@ export function obeyHand(
     for (let j = 0; j < SAMPLES; j++) {
       const at = i * SAMPLES + j;
       const away = (offset(j) - outPx) / (HAND_MM * pxPerMm);
-      strength[at] = Math.max(BESIDE_SET * strength[at], Math.exp(-0.5 * away * away));
+      strength[at] = Math.max(BESIDE_SET * strength[at], exp(-0.5 * away * away));
     }
   });
 }

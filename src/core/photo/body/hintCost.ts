@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import type { FitKnowledge } from './fitRows.ts';
 import type { FitScore } from './fitScore.ts';
 
@@ -37,7 +38,7 @@ function farFrom(
   px: number,
 ): boolean {
   for (let i = 0; i < outline.length; i += 2)
-    if (Math.hypot(outline[i] - place.x, outline[i + 1] - place.y) < px) return false;
+    if (hypot(outline[i] - place.x, outline[i + 1] - place.y) < px) return false;
   return true;
 }
 

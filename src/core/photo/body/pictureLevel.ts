@@ -1,3 +1,4 @@
+import { log, power } from '../../base/index.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import type { LabPicture } from '../picture/labPicture.ts';
 import { labOf } from '../picture/labPicture.ts';
@@ -52,8 +53,8 @@ export function levelOf(
     masked: mask,
     colours: (kind) => kept(colours, kind, () => ({ ...room, cells: colourCells(lab, kind) })),
     edges: (sigmaPx) => {
-      const step = Math.round(4 * Math.log2(sigmaPx));
-      return kept(edges, step, () => edgeMapOf(lab, 2 ** (step / 4), mask));
+      const step = Math.round((4 * log(sigmaPx)) / Math.LN2);
+      return kept(edges, step, () => edgeMapOf(lab, power(2, step / 4), mask));
     },
     forgetBodies: () => {
       room.posterior.fill(0);

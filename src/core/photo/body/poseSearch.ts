@@ -1,4 +1,4 @@
-import { letGo } from '../../base/index.ts';
+import { atan2, cos, hypot, letGo, power, sin } from '../../base/index.ts';
 import { emptyTemplate, layTemplate, SHAPE_NUMBERS, TEMPLATE_LENGTH_MM } from './bodyTemplate.ts';
 import type { EdgeMap } from './edgeMap.ts';
 import { placeStations, STATION_STRIDE, stationsOfTemplate } from './templateStations.ts';
@@ -55,14 +55,14 @@ function orientedEdges(map: EdgeMap): OrientedEdges {
   const stride = widthPx + 2 * pad;
   const planeSize = stride * (heightPx + 2 * pad);
   const raw = new Float32Array(planeSize * BINS);
-  const sizes = Float32Array.from(map.gx, (gx, i) => Math.hypot(gx, map.gy[i] as number));
+  const sizes = Float32Array.from(map.gx, (gx, i) => hypot(gx, map.gy[i] as number));
   const reference = 0.6 * percentile(sizes, 0.85) + 0.3;
   for (let y = 0; y < heightPx; y++)
     for (let x = 0; x < widthPx; x++) {
       const i = y * widthPx + x;
       const size = sizes[i] as number;
       if (size === 0) continue;
-      const turn = Math.atan2(map.gy[i] as number, map.gx[i] as number) / Math.PI;
+      const turn = atan2(map.gy[i] as number, map.gx[i] as number) / Math.PI;
       const at = (turn - Math.floor(turn)) * BINS;
       const low = Math.floor(at) % BINS;
       const share = at - Math.floor(at);
@@ -115,8 +115,8 @@ function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe
   const places = new Float64Array(stations.count * STATION_STRIDE);
   placeStations(laid, stations, places);
   const scale = lengthPx / TEMPLATE_LENGTH_MM;
-  const cos = Math.cos(angleRad);
-  const sin = Math.sin(angleRad);
+  const cosine = cos(angleRad);
+  const sine = sin(angleRad);
   const halves: [number[], number[]] = [[], []];
   const xs: number[] = [];
   const ys: number[] = [];
@@ -127,11 +127,11 @@ function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe
     for (const side of [0, 1] as const) {
       const mirror = side === 0 ? -1 : 1;
       const up = y - TEMPLATE_LENGTH_MM / 2;
-      const px = Math.round(scale * (mirror * x * cos + up * sin));
-      const py = Math.round(scale * (mirror * x * sin - up * cos));
+      const px = Math.round(scale * (mirror * x * cosine + up * sine));
+      const py = Math.round(scale * (mirror * x * sine - up * cosine));
       const nx = mirror * (places[i * STATION_STRIDE + 2] as number);
       const ny = places[i * STATION_STRIDE + 3] as number;
-      const turn = Math.atan2(nx * sin - ny * cos, nx * cos + ny * sin) / Math.PI;
+      const turn = atan2(nx * sine - ny * cosine, nx * cosine + ny * sine) / Math.PI;
       const bin = Math.round((turn - Math.floor(turn)) * BINS) % BINS;
       halves[side].push(bin * bins.planeSize + py * bins.stride + px);
       xs.push(px);
@@ -165,7 +165,7 @@ function scanPlaces(bins: OrientedEdges, probe: Probe, found: Pose[], only?: Pla
   const fromY = Math.max(0, -out - probe.minY, only?.fromY ?? 0);
   const toY = Math.min(bins.heightPx - 1, bins.heightPx - 1 + out - probe.maxY, only?.toY ?? bins.heightPx);
   const stepPx = only ? 1 : GRID_PX;
-  const size = probe.lengthPx ** 0.15;
+  const size = power(probe.lengthPx, 0.15);
   const { left, right } = probe;
   const count = left.length;
   let best = 0;
@@ -221,9 +221,9 @@ function keepApart(found: Pose[]): readonly Pose[] {
 /** Two poses are one when within 30 template mm, 20 % of length and 17 degrees of each other. */
 function near(a: Pose, b: Pose): boolean {
   const mm = TEMPLATE_LENGTH_MM / b.lengthPx;
-  const turn = Math.abs(Math.atan2(Math.sin(a.angleRad - b.angleRad), Math.cos(a.angleRad - b.angleRad)));
+  const turn = Math.abs(atan2(sin(a.angleRad - b.angleRad), cos(a.angleRad - b.angleRad)));
   return (
-    Math.hypot(a.x - b.x, a.y - b.y) * mm < 30 &&
+    hypot(a.x - b.x, a.y - b.y) * mm < 30 &&
     Math.abs(a.lengthPx / b.lengthPx - 1) < 0.2 &&
     turn < (17 * Math.PI) / 180
   );

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint } from './bodyTrace.ts';
 import { valueAt } from './edgeMap.ts';
@@ -66,7 +66,7 @@ export function ribsShown(
   let best: RibsShown | null = null;
   for (let step = 0; step < DIRECTIONS; step++) {
     const turn = (2 * Math.PI * step) / DIRECTIONS;
-    const towards = point<'photo'>(Math.cos(turn), Math.sin(turn));
+    const towards = point<'photo'>(cos(turn), sin(turn));
     const facing = (sign: 1 | -1): number[] =>
       rims
         .filter(({ normal }) => sign * (normal.x * towards.x + normal.y * towards.y) > FACING)

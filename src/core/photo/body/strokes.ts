@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 
 /** Places along a stroke that are asked: enough to tell on which side of an outline it lies all along. */
 const PLACES_A_STROKE = 24;
@@ -13,7 +13,7 @@ export function alongStrokes(
 function alongStroke(stroke: readonly Point<'photo'>[]): readonly Point<'photo'>[] {
   const steps = stroke.map((at, i) => {
     const before = stroke[Math.max(0, i - 1)];
-    return Math.hypot(at.x - before.x, at.y - before.y);
+    return hypot(at.x - before.x, at.y - before.y);
   });
   const length = steps.reduce((sum, step) => sum + step, 0);
   if (length === 0) return stroke.slice(0, 1);

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../base/index.ts';
 import {
   emptyTemplate,
   type LaidTemplate,
@@ -98,10 +99,10 @@ export function placeStations(laid: LaidTemplate, stations: TemplateStations, in
     const heading1 = pieces[at + 4] as number;
     const to = i * STATION_STRIDE;
     if (index >= 13) {
-      into[to] = (pieces[at] as number) + heading1 * share * Math.cos(heading0);
-      into[to + 1] = (pieces[at + 1] as number) + heading1 * share * Math.sin(heading0);
-      into[to + 2] = Math.sin(heading0);
-      into[to + 3] = -Math.cos(heading0);
+      into[to] = (pieces[at] as number) + heading1 * share * cos(heading0);
+      into[to + 1] = (pieces[at + 1] as number) + heading1 * share * sin(heading0);
+      into[to + 2] = sin(heading0);
+      into[to + 3] = -cos(heading0);
       continue;
     }
     const heading = heading0 + (heading1 - heading0) * share;
@@ -109,8 +110,8 @@ export function placeStations(laid: LaidTemplate, stations: TemplateStations, in
     into[to] = xAt(pieces, at, heading);
     const y = yAt(pieces, at, heading);
     into[to + 1] = fromTop ? TEMPLATE_LENGTH_MM - y : y;
-    into[to + 2] = Math.sin(heading);
-    into[to + 3] = fromTop ? Math.cos(heading) : -Math.cos(heading);
+    into[to + 2] = sin(heading);
+    into[to + 3] = fromTop ? cos(heading) : -cos(heading);
   }
 }
 

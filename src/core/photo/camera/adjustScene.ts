@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { log, type Point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import {
   type Adjusted,
@@ -73,7 +73,7 @@ function isClear({ settled, cost, state }: Adjusted, { sightings, unknowns, pict
   const count = sightings.reduce((sum, { pairs }) => sum + 2 * pairs.length, 0);
   const isUsual = pictures.every(({ diagonalPx, notedFocalPx }, lens) => {
     const { focalPx } = lensAt(state, lensSlot(unknowns, lens));
-    const away = Math.log(focalPx / (notedFocalPx ?? UNKNOWN_FOCAL_SHARE * diagonalPx));
+    const away = log(focalPx / (notedFocalPx ?? UNKNOWN_FOCAL_SHARE * diagonalPx));
     return Math.abs(away) < UNKNOWN_FOCAL_SIGMA;
   });
   return settled && isUsual && cost < (CLEAR * count) / 2;

@@ -1,3 +1,4 @@
+import { cos, log, sin } from '../../base/index.ts';
 import {
   backwardSolve,
   dot,
@@ -135,8 +136,8 @@ function dampedMove({ strides }: Adjustment, { matrix, right }: Stand, damping: 
 export function evidenceAt(adjustment: Adjustment, { state, cost }: Adjusted): number | null {
   const factor = lowerFactor(assess(adjustment, state).matrix);
   if (!factor) return null;
-  const narrowed = factor.reduce((sum, row, place) => sum + Math.log(row[place]), 0);
-  const believed = adjustment.beliefs.reduce((sum, { sigma }) => sum + Math.log(sigma), 0);
+  const narrowed = factor.reduce((sum, row, place) => sum + log(row[place]), 0);
+  const believed = adjustment.beliefs.reduce((sum, { sigma }) => sum + log(sigma), 0);
   return -cost - narrowed - believed;
 }
 
@@ -229,8 +230,8 @@ function frameOf(unknowns: SceneUnknowns, state: SceneState, { shot, item }: Sig
     slots: [...cameraSlots(unknowns, shot), print, print + 1, place, place + 1, place + 2, ...liftSlots],
     print: [values[print], values[print + 1]],
     at: [values[place], values[place + 1]],
-    cosine: Math.cos(turn),
-    sine: Math.sin(turn),
+    cosine: cos(turn),
+    sine: sin(turn),
     lifts: isCard ? [values[lift], 0, 0] : [values[lift], values[lift + 1], values[lift + 2]],
     box: isCard ? null : unknowns.planBoxes[item.index],
   };

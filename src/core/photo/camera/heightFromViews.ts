@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, cos, type Fault, hypot, type Point, refuse, sin } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { type Slopes, slopesOnPlane } from './planeSlopes.ts';
 import type { ScenePlane } from './scenePlane.ts';
@@ -62,7 +62,7 @@ export function heightFromViews(
   });
   const together = scene.covariance.map((row) => row.reduce((sum, one, slot) => sum + one * slopes[slot], 0));
   const variance = together.reduce((sum, one, slot) => sum + one * slopes[slot], 0);
-  const plusMinusMm = 2 * Math.hypot(noiseMm, Math.sqrt(Math.max(0, variance)));
+  const plusMinusMm = 2 * hypot(noiseMm, Math.sqrt(Math.max(0, variance)));
   if (!(plusMinusMm < WIDEST_MM)) return refuse(viewsFault());
   const planeIn = (shot: 0 | 1): ScenePlane => ({
     heightMm,
@@ -97,13 +97,13 @@ function gapsOf(
     const b = slopesOnPlane(second, otherPhoto, heightMm);
     const along = acrossRad === undefined ? [0, Math.PI / 2] : [acrossRad];
     return along.map((angle): Gap => {
-      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      const [c, s] = [cos(angle), sin(angle)];
       const slopesOf = ({ xBy, yBy }: Slopes, sign: 1 | -1) =>
         xBy.map((one, place) => sign * (c * one + s * yBy[place]));
-      const noise = ({ byPhoto: [xx, xy, yx, yy] }: Slopes) => Math.hypot(c * xx + s * yx, c * xy + s * yy);
+      const noise = ({ byPhoto: [xx, xy, yx, yy] }: Slopes) => hypot(c * xx + s * yx, c * xy + s * yy);
       return {
         mm: c * (a.at.x - b.at.x) + s * (a.at.y - b.at.y),
-        sigmaMm: sigmaPx * Math.hypot(noise(a), noise(b)),
+        sigmaMm: sigmaPx * hypot(noise(a), noise(b)),
         byFirst: slopesOf(a, 1),
         bySecond: slopesOf(b, -1),
       };

@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { type Finding, hypot } from '../../base/index.ts';
 import type { ScenePlane } from './scenePlane.ts';
 
 /**
@@ -11,7 +11,7 @@ export function heightFindings(
   by: 'height card' | 'two photographs',
 ): readonly Finding[] {
   const apartMm = given.heightMm - seen.heightMm;
-  if (Math.abs(apartMm) <= Math.hypot(given.plusMinusMm, seen.plusMinusMm)) return [];
+  if (Math.abs(apartMm) <= hypot(given.plusMinusMm, seen.plusMinusMm)) return [];
   return [
     {
       weight: 'caution',

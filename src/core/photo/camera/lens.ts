@@ -1,4 +1,4 @@
-import { type Point, SETTLED } from '../../base/index.ts';
+import { hypot, type Point, SETTLED } from '../../base/index.ts';
 
 /**
  * How a lens draws: square pixels, bending along the radius in up to three terms and across it in two.
@@ -63,7 +63,7 @@ export function undistortedRadius(
 
 /** The direction that the lens bends to (bentU, bentV); null where the model folds back. Method: Newton. */
 export function unbend(bending: Bending, bentU: number, bentV: number): readonly [number, number] | null {
-  const seen = Math.hypot(bentU, bentV);
+  const seen = hypot(bentU, bentV);
   const radius = undistortedRadius(seen, bending);
   if (radius === null) return null;
   const share = seen > 0 ? radius / seen : 1;
@@ -71,7 +71,7 @@ export function unbend(bending: Bending, bentU: number, bentV: number): readonly
   for (let step = 0; step < MOST_STEPS; step++) {
     const bent = bend(bending, u, v);
     const [du, dv] = [bentU - bent.u, bentV - bent.v];
-    if (Math.hypot(du, dv) <= SETTLED * (1 + seen)) return [u, v];
+    if (hypot(du, dv) <= SETTLED * (1 + seen)) return [u, v];
     const determinant = bent.uByU * bent.vByV - bent.uByV * bent.uByV;
     if (!(determinant > 0)) return null;
     u += (bent.vByV * du - bent.uByV * dv) / determinant;

@@ -1,4 +1,4 @@
-import { type Box, letGo, type Point, point } from '../../base/index.ts';
+import { type Box, hypot, letGo, type Point, point } from '../../base/index.ts';
 import type { Picture } from '../picture/picture.ts';
 import { type View, type ViewMap, viewMap } from './view.ts';
 
@@ -98,7 +98,7 @@ function wayGrid(
     }
   const middle = 2 * (Math.floor(rows / 2) * columns + Math.floor(columns / 2));
   const step = (by: number) =>
-    Math.hypot(places[middle + by] - places[middle], places[middle + by + 1] - places[middle + 1]);
+    hypot(places[middle + by] - places[middle], places[middle + by + 1] - places[middle + 1]);
   return { columns, places, photoPxPerPixel: Math.max(step(-2), step(-2 * columns)) / GRID_PX };
 }
 

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { missesOf, type Sighting } from './adjustment.ts';
 import type { SceneState, SceneUnknowns } from './sceneUnknowns.ts';
@@ -32,7 +33,7 @@ export function withoutStrays(
     const misses = missesOf(unknowns, state, sighting);
     const most = STRAY * scales[sighting.shot];
     const pairs = sighting.pairs.filter(
-      ({ sigmaPx }, place) => Math.hypot(misses[2 * place], misses[2 * place + 1]) < most * sigmaPx,
+      ({ sigmaPx }, place) => hypot(misses[2 * place], misses[2 * place + 1]) < most * sigmaPx,
     );
     return { ...sighting, pairs };
   });
@@ -130,7 +131,7 @@ function spacingOf(points: readonly { readonly x: number; readonly y: number }[]
   return medianOf(
     points.map((a) =>
       points.reduce(
-        (least, b) => (a === b ? least : Math.min(least, Math.hypot(a.x - b.x, a.y - b.y))),
+        (least, b) => (a === b ? least : Math.min(least, hypot(a.x - b.x, a.y - b.y))),
         Number.POSITIVE_INFINITY,
       ),
     ),

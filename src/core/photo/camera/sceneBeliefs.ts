@@ -1,3 +1,4 @@
+import { log, power } from '../../base/index.ts';
 import type { PrintBelief } from '../sheet/printScale.ts';
 import type { Belief } from './adjustment.ts';
 import {
@@ -59,14 +60,14 @@ export function lensBeliefs(
   return [
     one(
       UNKNOWN.logFocal,
-      Math.log(noted ?? UNKNOWN_FOCAL_SHARE * hint.diagonalPx),
+      log(noted ?? UNKNOWN_FOCAL_SHARE * hint.diagonalPx),
       wide * (noted === undefined ? UNKNOWN_FOCAL_SIGMA : NOTED_FOCAL_SIGMA),
     ),
     one(UNKNOWN.centreX, hint.centre.x, wide * CENTRE_SIGMA * hint.diagonalPx),
     one(UNKNOWN.centreY, hint.centre.y, wide * CENTRE_SIGMA * hint.diagonalPx),
     one(UNKNOWN.k1, 0, (wide * CORNER_BEND.k1) / corner ** 2),
-    one(UNKNOWN.k2, 0, (wide * CORNER_BEND.k2) / corner ** 4),
-    one(UNKNOWN.k3, 0, withThirdTerm ? (wide * CORNER_BEND.k3) / corner ** 6 : HELD),
+    one(UNKNOWN.k2, 0, (wide * CORNER_BEND.k2) / power(corner, 4)),
+    one(UNKNOWN.k3, 0, withThirdTerm ? (wide * CORNER_BEND.k3) / power(corner, 6) : HELD),
     one(UNKNOWN.p1, 0, across),
     one(UNKNOWN.p2, 0, across),
   ];

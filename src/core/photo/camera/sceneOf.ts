@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Finding, hypot, point, refuse } from '../../base/index.ts';
 import type { Sighting } from './adjustment.ts';
 import type { SceneSolution, SceneTask } from './adjustScene.ts';
 import type { Camera } from './camera.ts';
@@ -45,7 +45,7 @@ export function printingsApart(unknowns: SceneUnknowns, { state, covariance }: S
     const slot = printSlot(unknowns, sheet);
     const share = state.values[slot] / state.values[first] - 1;
     const variance = covariance[slot][slot] + covariance[first][first] - 2 * covariance[slot][first];
-    const allowed = APART * Math.hypot(ONE_PRINTING_SIGMA, Math.sqrt(Math.max(0, variance)));
+    const allowed = APART * hypot(ONE_PRINTING_SIGMA, Math.sqrt(Math.max(0, variance)));
     return Math.abs(share) > allowed ? [{ number, share }] : [];
   });
 }

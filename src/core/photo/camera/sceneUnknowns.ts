@@ -1,4 +1,4 @@
-import { Bug, point } from '../../base/index.ts';
+import { Bug, exp, point } from '../../base/index.ts';
 import type { Matrix3 } from '../../numeric/index.ts';
 import type { Camera } from './camera.ts';
 import type { Lens } from './lens.ts';
@@ -115,7 +115,7 @@ export function cameraSlots(unknowns: SceneUnknowns, shot: number): readonly num
 
 export function lensAt({ values }: SceneState, slot: number): Lens {
   return {
-    focalPx: Math.exp(values[slot + UNKNOWN.logFocal]),
+    focalPx: exp(values[slot + UNKNOWN.logFocal]),
     centre: point(values[slot + UNKNOWN.centreX], values[slot + UNKNOWN.centreY]),
     k1: values[slot + UNKNOWN.k1],
     k2: values[slot + UNKNOWN.k2],
@@ -149,7 +149,7 @@ export function moved(unknowns: SceneUnknowns, state: SceneState, step: ArrayLik
     const further = turnMatrix(step[slot], step[slot + 1], step[slot + 2]);
     values.fill(0, slot, shift);
     const depth = state.values[shift + 2];
-    values[shift + 2] = depth * Math.exp(step[shift + 2] / depth);
+    values[shift + 2] = depth * exp(step[shift + 2] / depth);
     values.set(turned(further, [values[shift], values[shift + 1], values[shift + 2]]), shift);
     return turnTwice(further, turn);
   });

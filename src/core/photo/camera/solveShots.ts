@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding, point, refuse } from '../../base/index.ts';
+import { accept, type Checked, exp, type Finding, hypot, log, point, refuse } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { printOf } from '../sheet/printScale.ts';
 import type { Sighting } from './adjustment.ts';
@@ -120,7 +120,7 @@ function printsOf(
   return accept({ prints, findings: first.value.findings });
 }
 
-const DIAGONAL_OF_35_MM = Math.hypot(36, 24);
+const DIAGONAL_OF_35_MM = hypot(36, 24);
 
 function taskOf(
   shots: readonly Shot[],
@@ -131,7 +131,7 @@ function taskOf(
   const unknowns = unknownsOf(shots, lensOfShot);
   const pictures = Array.from({ length: unknowns.lensCount }, (_, lens) => {
     const { widthPx, heightPx, focal35Mm } = shots[lensOfShot.indexOf(lens)].picture;
-    const diagonalPx = Math.hypot(widthPx, heightPx);
+    const diagonalPx = hypot(widthPx, heightPx);
     const notedFocalPx =
       focal35Mm === undefined || !(focal35Mm > 0) ? undefined : (focal35Mm / DIAGONAL_OF_35_MM) * diagonalPx;
     return { centre: point<'photo'>((widthPx - 1) / 2, (heightPx - 1) / 2), diagonalPx, notedFocalPx };
@@ -176,13 +176,13 @@ function solveTask(task: SceneTask): Checked<Solved> {
 }
 
 function focalOf(unknowns: SceneUnknowns, { state }: SceneSolution, lens: number): number {
-  return Math.exp(state.values[lensSlot(unknowns, lens) + UNKNOWN.logFocal]);
+  return exp(state.values[lensSlot(unknowns, lens) + UNKNOWN.logFocal]);
 }
 
 function strayingFocals({ unknowns, pictures }: SceneTask, solution: SceneSolution): Map<number, number> {
   const strays = pictures.flatMap(({ notedFocalPx }, lens) => {
     if (notedFocalPx === undefined) return [];
-    const away = Math.log(focalOf(unknowns, solution, lens) / notedFocalPx);
+    const away = log(focalOf(unknowns, solution, lens) / notedFocalPx);
     return Math.abs(away) > 3 * NOTED_FOCAL_SIGMA ? [[lens, notedFocalPx] as const] : [];
   });
   return new Map(strays);

@@ -1,4 +1,4 @@
-import { Bug, type Finding, type Point, point } from '../../base/index.ts';
+import { atan2, Bug, cos, type Finding, hypot, type Point, point, sin } from '../../base/index.ts';
 import type { PrintScale } from '../sheet/printScale.ts';
 import { type Camera, projection } from './camera.ts';
 import type { ScenePlane } from './scenePlane.ts';
@@ -56,7 +56,7 @@ export function sheetPlace(
   { at, turnRad, printScale }: PlacedSheet,
   { x, y }: Point<'sheet'>,
 ): Point<'scene'> {
-  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+  const [c, s] = [cos(turnRad), sin(turnRad)];
   const [a, b] = [x * printScale.x, y * printScale.y];
   return point(at.x + c * a - s * b, at.y + s * a + c * b);
 }
@@ -82,7 +82,7 @@ export function covarianceOf(covariance: readonly Float64Array[], slots: readonl
 /** Between the lens's axis and straight down. */
 export function tiltOf(camera: Camera): number {
   const turn = turnMatrix(...camera.turnRad);
-  return Math.atan2(Math.hypot(turn[6], turn[7]), turn[8]);
+  return atan2(hypot(turn[6], turn[7]), turn[8]);
 }
 
 /** mm. How high the projection centre stands over the paper. */

@@ -1,4 +1,4 @@
-import { type Box, point } from '../../base/index.ts';
+import { type Box, hypot, point } from '../../base/index.ts';
 import type { Picture } from '../picture/picture.ts';
 import { type Rectified, rectify, sceneBounds } from './rectify.ts';
 import { toPhoto, type View } from './view.ts';
@@ -25,6 +25,6 @@ export function squareOn(
   };
   const middle = point<'scene'>((min.x + max.x) / 2, (min.y + max.y) / 2);
   const [a, b] = [toPhoto(view, middle), toPhoto(view, point(middle.x + MEASURED_MM, middle.y))];
-  const ownMm = MEASURED_MM / Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
+  const ownMm = MEASURED_MM / Math.max(1, hypot(b.x - a.x, b.y - a.y));
   return rectify(picture, view, { mmPerPixel: Math.max(FINEST_PIXEL_MM, ownMm), box });
 }

@@ -1,3 +1,4 @@
+import { log } from '../../base/index.ts';
 import { poseSlot, type SceneState, type SceneUnknowns } from './sceneUnknowns.ts';
 import { POSE_UNKNOWNS } from './sight.ts';
 
@@ -24,7 +25,7 @@ export function addStandBeliefs(
     const shift = turn + POSE_UNKNOWNS / 2;
     const [x, y, depth] = [values[shift], values[shift + 1], values[shift + 2]];
     if (!(depth > 0)) return Number.POSITIVE_INFINITY;
-    const off = Math.log(depth / USUAL_STAND.mm);
+    const off = log(depth / USUAL_STAND.mm);
     const slopes = [
       [turn, y / depth],
       [turn + 1, -x / depth],

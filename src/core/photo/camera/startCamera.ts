@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { norm, type Point } from '../../base/index.ts';
 import type { Matrix3 } from '../../numeric/index.ts';
 import type { Pose } from './sight.ts';
 
@@ -7,7 +7,7 @@ export function poseFromHomography(h: Matrix3, focalPx: number, centre: Point<'p
   const column = (i: 0 | 1 | 2) =>
     [(h[i] - centre.x * h[6 + i]) / focalPx, (h[3 + i] - centre.y * h[6 + i]) / focalPx, h[6 + i]] as const;
   const [first, second, third] = [column(0), column(1), column(2)];
-  const size = (Math.hypot(...first) + Math.hypot(...second)) / 2;
+  const size = (norm(first) + norm(second)) / 2;
   const scale = (third[2] < 0 ? -1 : 1) / size;
   const x = unit(first.map((one) => one * scale));
   const ySkew = second.map((one) => one * scale);
@@ -42,6 +42,6 @@ export function focalFromHomographies(
 }
 
 function unit(v: readonly number[]): number[] {
-  const length = Math.hypot(...v);
+  const length = norm(v);
   return v.map((one) => one / length);
 }

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, hypot, log, type Point, point, sin } from '../../base/index.ts';
 import type { Matrix3 } from '../../numeric/index.ts';
 import { fitHomography, type SheetPair } from '../sheet/homography.ts';
 import type { Sighting } from './adjustment.ts';
@@ -71,7 +71,7 @@ export function startScene(
   if (apart.length > 0 || poses.size < unknowns.lensOfShot.length) return { apart };
   const values = new Float64Array(unknowns.size);
   lenses.forEach(({ focalPx, centre }, lens) => {
-    values.set([Math.log(focalPx), centre.x, centre.y], lensSlot(unknowns, lens) + UNKNOWN.logFocal);
+    values.set([log(focalPx), centre.x, centre.y], lensSlot(unknowns, lens) + UNKNOWN.logFocal);
   });
   const turns = unknowns.lensOfShot.map((_, shot) => {
     const { turn, shift } = poses.get(shot) as Pose;
@@ -128,7 +128,7 @@ function placeIn(scene: Pose, sheet: Pose): Place {
     sheet.shift[2] - scene.shift[2],
   ]);
   const [along, up] = turnedBack(scene.turn, [sheet.turn[0], sheet.turn[3], sheet.turn[6]]);
-  return { x, y, turnRad: Math.atan2(up, along) };
+  return { x, y, turnRad: atan2(up, along) };
 }
 
 interface CardStart {
@@ -180,8 +180,8 @@ function likeness(pairs: readonly SheetPair[], toScene: (photo: Point<'photo'>) 
     across += a * y - b * x;
     square += a * a + b * b;
   });
-  const turnRad = Math.atan2(across, along);
-  const size = Math.hypot(along, across) / square;
-  const [c, s] = [size * Math.cos(turnRad), size * Math.sin(turnRad)];
+  const turnRad = atan2(across, along);
+  const size = hypot(along, across) / square;
+  const [c, s] = [size * cos(turnRad), size * sin(turnRad)];
   return { size, turnRad, x: sceneX - c * planX + s * planY, y: sceneY - s * planX - c * planY };
 }

@@ -1,12 +1,13 @@
+import { atan2, cos, hypot, norm, sin } from '../../base/index.ts';
 import type { Matrix3 } from '../../numeric/index.ts';
 
 /** Rotation about the vector (rx, ry, rz) by its length in radians (Rodrigues' formula). */
 export function turnMatrix(rx: number, ry: number, rz: number): Matrix3 {
-  const angle = Math.hypot(rx, ry, rz);
-  const sine = angle > 0 ? Math.sin(angle) / angle : 1;
-  const half = angle > 0 ? Math.sin(angle / 2) / angle : 1 / 2;
+  const angle = hypot(rx, ry, rz);
+  const sine = angle > 0 ? sin(angle) / angle : 1;
+  const half = angle > 0 ? sin(angle / 2) / angle : 1 / 2;
   const versine = 2 * half * half;
-  const c = Math.cos(angle);
+  const c = cos(angle);
   return [
     c + versine * rx * rx,
     versine * rx * ry - sine * rz,
@@ -23,9 +24,9 @@ export function turnMatrix(rx: number, ry: number, rz: number): Matrix3 {
 /** The rotation vector of a rotation matrix; length at most π. */
 export function turnVector(m: Matrix3): [number, number, number] {
   const w = [m[7] - m[5], m[2] - m[6], m[3] - m[1]] as const;
-  const sine = Math.hypot(...w) / 2;
+  const sine = norm(w) / 2;
   const cosine = (m[0] + m[4] + m[8] - 1) / 2;
-  const angle = Math.atan2(sine, cosine);
+  const angle = atan2(sine, cosine);
   if (cosine > -1 / 2) {
     const scale = sine > 0 ? angle / (2 * sine) : 1 / 2;
     return [w[0] * scale, w[1] * scale, w[2] * scale];
@@ -35,7 +36,7 @@ export function turnVector(m: Matrix3): [number, number, number] {
 
 /** Near a half turn the axis is read from the diagonal, and its sign from the small skew part. */
 function nearHalfTurn(m: Matrix3, angle: number, w: readonly number[]): [number, number, number] {
-  const cosine = Math.cos(angle);
+  const cosine = cos(angle);
   const square = [m[0], m[4], m[8]].map((one) => Math.max(0, (one - cosine) / (1 - cosine)));
   const largest = square.indexOf(Math.max(...square));
   const lead = Math.sqrt(square[largest] ?? 0);

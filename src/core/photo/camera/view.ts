@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 import type { PrintScale } from '../sheet/printScale.ts';
 import { type Camera, projection } from './camera.ts';
 
@@ -105,7 +105,7 @@ interface StretchMap {
 function stretchMap(stretch: Stretch | undefined): StretchMap {
   if (!stretch) return { forth: (x, y) => point(x, y), back: (scene) => scene };
   const apply = (along: number, across: number) => {
-    const [c, s] = [Math.cos(stretch.alongRad), Math.sin(stretch.alongRad)];
+    const [c, s] = [cos(stretch.alongRad), sin(stretch.alongRad)];
     const xx = along * c * c + across * s * s;
     const xy = (along - across) * c * s;
     const yy = along * s * s + across * c * c;

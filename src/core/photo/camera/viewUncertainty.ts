@@ -1,4 +1,4 @@
-import { distanceBetween, type Point } from '../../base/index.ts';
+import { atan2, cos, distanceBetween, hypot, norm, type Point, sin } from '../../base/index.ts';
 import { type Slopes, slopesOnPlane } from './planeSlopes.ts';
 import { CAMERA_UNKNOWNS } from './sight.ts';
 import { type CameraView, type Stretch, toPhoto, toScene, type View } from './view.ts';
@@ -31,15 +31,15 @@ export function lengthBetween(
   const mm = distanceBetween(a, b);
   if (view.kind === 'scale') {
     const share = view.stretch ? stretchPlusMinus(view.stretch, a, b) : view.plusMinus;
-    return { mm, plusMinusMm: Math.hypot(mm * share, 2 * Math.SQRT2 * sigmaPx * view.mmPerPixel) };
+    return { mm, plusMinusMm: hypot(mm * share, 2 * Math.SQRT2 * sigmaPx * view.mmPerPixel) };
   }
   const along = mm > 0 ? { x: (b.x - a.x) / mm, y: (b.y - a.y) / mm } : { x: 1, y: 0 };
   const ends = [from, to].map((photo) => slopesOnPlane(view.camera, photo, view.planeHeightMm));
-  const points = 2 * sigmaPx * Math.hypot(...ends.map((end) => noiseAlong(end, along)));
+  const points = 2 * sigmaPx * norm(ends.map((end) => noiseAlong(end, along)));
   const rest = view.stretch
     ? mm * stretchPlusMinus(view.stretch, a, b)
     : 2 * spreadOf(difference(slopesAlong(ends[1], along), slopesAlong(ends[0], along)), trustOf(view));
-  return { mm, plusMinusMm: Math.hypot(rest, points) };
+  return { mm, plusMinusMm: hypot(rest, points) };
 }
 
 /** The place in the scene at a photo point, with ± from camera, print, height and the point's own spread in px. */
@@ -48,12 +48,12 @@ export function placeInScene(view: View, photo: Point<'photo'>, sigmaPx = 0): Pl
   if (view.kind === 'scale') {
     const noise = 2 * sigmaPx * view.mmPerPixel;
     const [x, y] = [at.x * view.plusMinus, at.y * view.plusMinus];
-    return { at, xPlusMinusMm: Math.hypot(x, noise), yPlusMinusMm: Math.hypot(y, noise) };
+    return { at, xPlusMinusMm: hypot(x, noise), yPlusMinusMm: hypot(y, noise) };
   }
   const slopes = slopesOnPlane(view.camera, photo, view.planeHeightMm);
   const trust = trustOf(view);
   const plusMinus = (along: Along) =>
-    2 * Math.hypot(spreadOf(slopesAlong(slopes, along), trust), sigmaPx * noiseAlong(slopes, along));
+    2 * hypot(spreadOf(slopesAlong(slopes, along), trust), sigmaPx * noiseAlong(slopes, along));
   return { at, xPlusMinusMm: plusMinus({ x: 1, y: 0 }), yPlusMinusMm: plusMinus({ x: 0, y: 1 }) };
 }
 
@@ -66,7 +66,7 @@ export function cameraPlusMinus(view: CameraView, from: Point<'scene'>, to: Poin
   const shareAt = (heightMm: number): readonly number[] => {
     const ends = photos.map((photo) => slopesOnPlane(view.camera, photo, heightMm));
     const [x, y] = [ends[1].at.x - ends[0].at.x, ends[1].at.y - ends[0].at.y];
-    const mm = Math.hypot(x, y);
+    const mm = hypot(x, y);
     const along = { x: x / mm, y: y / mm };
     const slopes = difference(slopesAlong(ends[1], along), slopesAlong(ends[0], along));
     return slopes.map((one) => one / mm);
@@ -88,7 +88,7 @@ function slopesAlong({ xBy, yBy }: Slopes, { x, y }: Along): readonly number[] {
 }
 
 function noiseAlong({ byPhoto: [xx, xy, yx, yy] }: Slopes, { x, y }: Along): number {
-  return Math.hypot(x * xx + y * yx, x * xy + y * yy);
+  return hypot(x * xx + y * yx, x * xy + y * yy);
 }
 
 function difference(a: readonly number[], b: readonly number[]): readonly number[] {
@@ -118,9 +118,6 @@ function spreadOf(slopes: readonly number[], trust: Trust): number {
 }
 
 function stretchPlusMinus(stretch: Stretch, a: Point<'scene'>, b: Point<'scene'>): number {
-  const turn = Math.atan2(b.y - a.y, b.x - a.x) - stretch.alongRad;
-  return Math.hypot(
-    stretch.alongPlusMinus * Math.cos(turn) ** 2,
-    stretch.acrossPlusMinus * Math.sin(turn) ** 2,
-  );
+  const turn = atan2(b.y - a.y, b.x - a.x) - stretch.alongRad;
+  return hypot(stretch.alongPlusMinus * cos(turn) ** 2, stretch.acrossPlusMinus * sin(turn) ** 2);
 }

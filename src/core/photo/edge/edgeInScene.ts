@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, type Point, point } from '../../base/index.ts';
 import type { BodyTrace } from '../body/bodyTrace.ts';
 import type { EdgeSpot, FoundEdge } from './foundEdge.ts';
 
@@ -40,6 +40,6 @@ export function edgeInScene(
       face === 'top'
         ? { left: spots('bass'), right: spots('treble') }
         : { left: spots('treble'), right: spots('bass') },
-    start: { through: lower, headingRad: Math.atan2(upper.y - lower.y, upper.x - lower.x) },
+    start: { through: lower, headingRad: atan2(upper.y - lower.y, upper.x - lower.x) },
   };
 }

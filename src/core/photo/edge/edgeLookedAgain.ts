@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { hypot, type Point } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 
 /** mm by which a worn edge may lie inside the expected outline, and by which a good one may lie outside it. */
@@ -25,7 +25,7 @@ export function standsAsExpected(
       ((place.point.x - opposite.point.x) * opposite.normal.x +
         (place.point.y - opposite.point.y) * opposite.normal.y) /
       pxPerMm;
-    const awayMm = Math.hypot(place.point.x - opposite.point.x, place.point.y - opposite.point.y) / pxPerMm;
+    const awayMm = hypot(place.point.x - opposite.point.x, place.point.y - opposite.point.y) / pxPerMm;
     return outMm > -NEAR_MM.inside && outMm < NEAR_MM.outside && awayMm < NEAR_MM.inside;
   });
 }

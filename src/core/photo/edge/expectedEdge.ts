@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { OutlineSection } from '../body/templateStations.ts';
 
@@ -31,7 +31,7 @@ export function expectedEdge(
     const before = placeOf(side, section, Math.max(0, share - BESIDE));
     const after = placeOf(side, section, Math.min(1, share + BESIDE));
     const [dx, dy] = [after.x - before.x, after.y - before.y];
-    const long = Math.hypot(dx, dy) || 1;
+    const long = hypot(dx, dy) || 1;
     return { place, at: placeOf(side, section, share), nx: dy / long, ny: -dx / long };
   });
   // Outward lies on one hand of the way up along a side: on the same as on the traced edge by and large.

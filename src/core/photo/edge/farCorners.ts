@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 
 /** mm along the edge from a corner end within which an arm belongs to the corner. */
@@ -27,7 +27,7 @@ export function onFarCorners(
     .filter((place) => overlookPx(place.point, place.normal) > STANDS_OUT_MM * pxPerMm)
     .map((place) => ({
       place,
-      shiftPx: Math.hypot(overlookPx(place.point, point(1, 0)), overlookPx(place.point, point(0, 1))),
+      shiftPx: hypot(overlookPx(place.point, point(1, 0)), overlookPx(place.point, point(0, 1))),
     }));
   const isOverlooked = (place: EdgePoint) => overlooked.some(({ place: other }) => other === place);
   const far = edge.map(
@@ -38,8 +38,7 @@ export function onFarCorners(
         ({ place, shiftPx }) =>
           place.side === own.side &&
           place.section !== own.section &&
-          Math.hypot(place.point.x - own.point.x, place.point.y - own.point.y) <
-            shiftPx + BESIDE_MM * pxPerMm,
+          hypot(place.point.x - own.point.x, place.point.y - own.point.y) < shiftPx + BESIDE_MM * pxPerMm,
       ),
   );
   // Where the same arm stands so on both sides, setting both aside would leave nothing but the usual shape.

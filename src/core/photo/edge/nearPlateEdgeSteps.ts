@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { hypot, norm, type Point } from '../../base/index.ts';
 import type { Picture } from '../picture/picture.ts';
 
 /** A plain change of colour across an edge. */
@@ -39,7 +39,7 @@ export function colourSteps(
   const profile = colourProfile(picture, place, count, Math.round(ALONG_MM * pxPerMm));
   const size = new Float64Array(count);
   for (let i = STEP; i < count - STEP; i++)
-    size[i] = Math.hypot(
+    size[i] = hypot(
       profile[3 * (i + STEP)] - profile[3 * (i - STEP)],
       profile[3 * (i + STEP) + 1] - profile[3 * (i - STEP) + 1],
       profile[3 * (i + STEP) + 2] - profile[3 * (i - STEP) + 2],
@@ -81,7 +81,7 @@ function staysChanged(profile: Float64Array, at: number, size: number, width: nu
     (colour) =>
       mean(at + BESIDE, at + BESIDE + width, colour) - mean(at - BESIDE - width, at - BESIDE, colour),
   );
-  return Math.hypot(...change) > STAYS_SHARE * size;
+  return norm(change) > STAYS_SHARE * size;
 }
 
 function colourProfile(

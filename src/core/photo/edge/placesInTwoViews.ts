@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, hypot, type Point, point } from '../../base/index.ts';
 import { isCornerEnd } from '../body/templateStations.ts';
 import type { PlaceInTwoViews } from '../camera/heightFromViews.ts';
 import { toPhoto, type View } from '../camera/view.ts';
@@ -54,8 +54,8 @@ function pairedSide(
       {
         first: toPhoto(first.view, point(spot.x, spot.y)),
         second: toPhoto(second.view, foot),
-        sigmaPx: (alike * Math.hypot(VIEW_SPREAD_MM, spot.sigmaMm)) / first.mmPerPixel,
-        acrossRad: Math.atan2(link.normalY, link.normalX),
+        sigmaPx: (alike * hypot(VIEW_SPREAD_MM, spot.sigmaMm)) / first.mmPerPixel,
+        acrossRad: atan2(link.normalY, link.normalX),
       },
     ];
   });

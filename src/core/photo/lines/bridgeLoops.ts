@@ -1,3 +1,5 @@
+import { hypot } from '../../base/index.ts';
+
 /** A place of a hole's edge in a frame's units; bridged where something crosses the hole there. */
 export interface LoopPoint {
   readonly x: number;
@@ -43,7 +45,7 @@ export function widenBridges(loop: readonly LoopPoint[]): readonly LoopPoint[] {
       let gone = 0;
       for (let step = 1; step < loop.length && gone < BESIDE; step++) {
         const at = (i + way * step + loop.length) % loop.length;
-        gone += Math.hypot(loop[at].x - last.x, loop[at].y - last.y);
+        gone += hypot(loop[at].x - last.x, loop[at].y - last.y);
         last = loop[at];
         if (loop[at].bridged) break;
         bridged[at] = true;
@@ -105,7 +107,7 @@ function opened(
 }
 
 function bridge(from: LoopPoint, to: LoopPoint): readonly LoopPoint[] {
-  const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / BRIDGE_STEP));
+  const count = Math.max(1, Math.ceil(hypot(to.x - from.x, to.y - from.y) / BRIDGE_STEP));
   return Array.from({ length: count - 1 }, (_, i) => {
     const share = (i + 1) / count;
     return { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y), bridged: true };

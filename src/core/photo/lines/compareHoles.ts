@@ -1,3 +1,4 @@
+import { atan2, cos, hypot, sin } from '../../base/index.ts';
 import type { LoopPoint } from './bridgeLoops.ts';
 
 /** How one hole's edge lies to the other's, mirrored and laid on it, in the frame's units. */
@@ -24,8 +25,7 @@ export function compareHoles(first: readonly LoopPoint[], second: readonly LoopP
   for (let round = 0; round < ROUNDS; round++) {
     const pairs = pulled.flatMap((point) => {
       const other = nearestOf(point, placed, steps.second);
-      const near =
-        Math.hypot(point.x - other.x, point.y - other.y) < (round < ROUNDS / 2 ? 4 : 1) * PULLS_WITHIN;
+      const near = hypot(point.x - other.x, point.y - other.y) < (round < ROUNDS / 2 ? 4 : 1) * PULLS_WITHIN;
       return near ? [{ to: point, from: other }] : [];
     });
     if (pairs.length < 3) break;
@@ -69,13 +69,13 @@ function nearestOf(point: XY, loop: readonly XY[], longest: number): XY {
 function longestStep(loop: readonly XY[]): number {
   return loop.reduce((most, { x, y }, i) => {
     const before = loop[i - 1] ?? loop[0];
-    return Math.max(most, Math.hypot(x - before.x, y - before.y));
+    return Math.max(most, hypot(x - before.x, y - before.y));
   }, Number.MIN_VALUE);
 }
 
 function away(point: XY, loop: readonly XY[], longest: number): number {
   const other = nearestOf(point, loop, longest);
-  return Math.hypot(other.x - point.x, other.y - point.y);
+  return hypot(other.x - point.x, other.y - point.y);
 }
 
 /** The points shifted and turned so that `from` comes nearest to `to`. */
@@ -89,8 +89,8 @@ function moved(points: readonly XY[], pairs: readonly { readonly to: XY; readonl
     cross += (from.x - fx) * (to.y - ty) - (from.y - fy) * (to.x - tx);
     along += (from.x - fx) * (to.x - tx) + (from.y - fy) * (to.y - ty);
   }
-  const turn = Math.atan2(cross, along);
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const turn = atan2(cross, along);
+  const [c, s] = [cos(turn), sin(turn)];
   return points.map(({ x, y }) => ({
     x: tx + c * (x - fx) - s * (y - fy),
     y: ty + s * (x - fx) + c * (y - fy),

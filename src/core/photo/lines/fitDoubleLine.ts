@@ -1,3 +1,4 @@
+import { exp } from '../../base/index.ts';
 import { solveDefinite, zeroMatrix } from '../../numeric/index.ts';
 
 /** Two dark lines on a sloping ground, as fitted to a profile; mm from the profile's zero. */
@@ -107,10 +108,10 @@ function equations(
     const u = fromMm + i * stepMm;
     const a = (u - middle + width / 2) / blur;
     const b = (u - middle - width / 2) / blur;
-    const bellA = Math.exp(-(a * a) / 2);
-    const bellB = Math.exp(-(b * b) / 2);
+    const bellA = exp(-(a * a) / 2);
+    const bellB = exp(-(b * b) / 2);
     const c = (u - middle) / narrow;
-    const bellC = Math.exp(-(c * c) / 2);
+    const bellC = exp(-(c * c) / 2);
     const rest = samples[i] - (level + slope * u - outer * bellA - inner * bellB + strip * bellC);
     const slopeA = (outer * bellA * a) / blur;
     const slopeB = (inner * bellB * b) / blur;

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { fitCircle } from '../../numeric/index.ts';
 import type { LoopPoint } from './bridgeLoops.ts';
 
@@ -60,7 +61,7 @@ function startAt(loop: readonly LoopPoint[], which: 'upper' | 'lower', nickY: nu
   if (tip < 0) return -1;
   let end = tip;
   loop.forEach((point, i) => {
-    const near = Math.hypot(point.x - loop[tip].x, point.y - loop[tip].y) < ROUND_TIP;
+    const near = hypot(point.x - loop[tip].x, point.y - loop[tip].y) < ROUND_TIP;
     const beside = Math.abs(point.x - loop[tip].x) < ROUND_TIP - 1;
     if (near && beside && own(point) && (up ? point.y < loop[end].y : point.y > loop[end].y)) end = i;
   });
@@ -80,7 +81,7 @@ function pointAt(loop: readonly LoopPoint[], i: number): LoopPoint {
 
 function stepLength(loop: readonly LoopPoint[], i: number): number {
   const [a, b] = [pointAt(loop, i), pointAt(loop, i + 1)];
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  return hypot(b.x - a.x, b.y - a.y);
 }
 
 function grow(loop: readonly LoopPoint[], start: number, circle: EyeCircle): Span {
@@ -89,7 +90,7 @@ function grow(loop: readonly LoopPoint[], start: number, circle: EyeCircle): Spa
     let off = 0;
     for (let i = start; Math.abs(i - start) < loop.length / 2 && off < PATIENCE; i += way) {
       const { x, y, bridged } = pointAt(loop, i);
-      if (!bridged && Math.abs(Math.hypot(x - circle.x, y - circle.y) - circle.radius) < OFF) {
+      if (!bridged && Math.abs(hypot(x - circle.x, y - circle.y) - circle.radius) < OFF) {
         last = i;
         off = 0;
       } else off++;

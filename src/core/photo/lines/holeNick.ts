@@ -1,3 +1,4 @@
+import { power } from '../../base/index.ts';
 import { solveDefinite, zeroMatrix } from '../../numeric/index.ts';
 import type { LoopPoint } from './bridgeLoops.ts';
 
@@ -102,7 +103,7 @@ function ownEdge(stations: readonly Station[], nickY: number, way: 1 | -1): ((y:
     for (const { x, y } of stations) {
       const off = round === 0 ? 0 : (way * (x - at(y))) / SMOOTH;
       // Notches lie on one side only, so what stands out into the wood counts least.
-      const share = 1 / (1 + (off > 0 ? off ** 4 : off * off));
+      const share = 1 / (1 + (off > 0 ? power(off, 4) : off * off));
       const row = terms(y);
       for (let k = 0; k < UNKNOWNS; k++) {
         right[k] += share * row[k] * x;

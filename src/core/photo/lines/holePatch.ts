@@ -1,4 +1,4 @@
-import { letGo } from '../../base/index.ts';
+import { hypot, letGo } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { HoleFrame } from './holeFrame.ts';
 import type { LightSampler } from './lightSampler.ts';
@@ -227,7 +227,7 @@ function fromCourse(x: number, y: number): number {
     const [a, b] = [USUAL_COURSE[i], USUAL_COURSE[i + 1]];
     const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
     const share = Math.max(0, Math.min(1, ((x - a[0]) * dx + (y - a[1]) * dy) / (dx * dx + dy * dy)));
-    least = Math.min(least, Math.hypot(x - a[0] - share * dx, y - a[1] - share * dy));
+    least = Math.min(least, hypot(x - a[0] - share * dx, y - a[1] - share * dy));
   }
   return least;
 }

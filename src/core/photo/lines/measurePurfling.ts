@@ -1,4 +1,4 @@
-import { point } from '../../base/index.ts';
+import { hypot, point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { EdgeStrips } from './edgeStrips.ts';
@@ -53,16 +53,16 @@ export function measurePurfling(
     : start;
   const scatter = 1.4826 * medianOf([...fits.map((fit) => Math.abs(fit.widthMm - shape.widthMm)), 0]);
   const parted = enough && shape.widthMm > PARTED_BLURS * shape.blurMm;
-  const least = Math.hypot(LEAST_SIGMA_MM, (parted ? LEAST_SIGMA_PX : MELTED_SIGMA_PX) / pxPerMm);
+  const least = hypot(LEAST_SIGMA_MM, (parted ? LEAST_SIGMA_PX : MELTED_SIGMA_PX) / pxPerMm);
   const places = edge.map((place, row): PurflingPlace | null => {
     if (Number.isNaN(depthMm[row])) return null;
     const fit = fitAt(strips, edge, depthMm, row, shape, false);
-    return fit && placeAt(place, depthMm[row] + fit.middleMm, Math.hypot(least, fit.sigmaMm), pxPerMm);
+    return fit && placeAt(place, depthMm[row] + fit.middleMm, hypot(least, fit.sigmaMm), pxPerMm);
   });
   return {
     places,
     shape,
-    widthSigmaMm: Math.hypot(WIDTH_SIGMA_PX / pxPerMm, scatter / Math.sqrt(Math.max(1, fits.length))),
+    widthSigmaMm: hypot(WIDTH_SIGMA_PX / pxPerMm, scatter / Math.sqrt(Math.max(1, fits.length))),
     parted,
   };
 }

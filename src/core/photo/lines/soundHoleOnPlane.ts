@@ -1,4 +1,4 @@
-import { type Frame, type Point, point } from '../../base/index.ts';
+import { cos, type Frame, hypot, type Point, point, sin } from '../../base/index.ts';
 import type { HoleEye, HoleState, SoundHole } from './soundHoleTrace.ts';
 
 /** How high a sound hole lies, and how well that is known. */
@@ -56,7 +56,7 @@ export function soundHoleOnPlane<F extends Frame>(
     return { ...point<F>(x, y), state: place.state };
   });
   const higher = hole.contour.map((place) => toFrame(place, heightMm + plusMinusMm));
-  const moves = contour.map((place, i) => Math.hypot(higher[i].x - place.x, higher[i].y - place.y));
+  const moves = contour.map((place, i) => hypot(higher[i].x - place.x, higher[i].y - place.y));
   return {
     side: hole.side,
     contour,
@@ -83,10 +83,8 @@ function placedEye<F extends Frame>(
   let sum = 0;
   for (let i = 0; i < RIM_POINTS; i++) {
     const turn = (2 * Math.PI * i) / RIM_POINTS;
-    const rim = at(
-      point(centre.x + (diameterPx / 2) * Math.cos(turn), centre.y + (diameterPx / 2) * Math.sin(turn)),
-    );
-    sum += Math.hypot(rim.x - middle.x, rim.y - middle.y);
+    const rim = at(point(centre.x + (diameterPx / 2) * cos(turn), centre.y + (diameterPx / 2) * sin(turn)));
+    sum += hypot(rim.x - middle.x, rim.y - middle.y);
   }
   return { centre: middle, diameterMm: (2 * sum) / RIM_POINTS };
 }

@@ -1,4 +1,4 @@
-import { type Finding, letGo, type Point } from '../../base/index.ts';
+import { type Finding, hypot, letGo, type Point } from '../../base/index.ts';
 import type { EdgePoint, NamedStretch } from '../body/bodyTrace.ts';
 import { isCornerEnd, SECTION_WORDS } from '../body/templateStations.ts';
 import type { Picture } from '../picture/picture.ts';
@@ -214,7 +214,7 @@ function isPastMitre(edge: readonly EdgePoint[], place: PurflingPlace, at: numbe
   for (let k = Math.max(0, at - MITRE_PLACES); k <= end; k++) {
     const other = edge[k];
     if (other.side !== place.side || other.section === place.section) continue;
-    if (Math.hypot(other.point.x - place.point.x, other.point.y - place.point.y) < least) return true;
+    if (hypot(other.point.x - place.point.x, other.point.y - place.point.y) < least) return true;
   }
   return false;
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { type Finding, hypot } from '../../base/index.ts';
 import type { BodyTrace } from '../body/bodyTrace.ts';
 import type { Picture } from '../picture/picture.ts';
 import { bridgeLoops, type LoopPoint, widenBridges } from './bridgeLoops.ts';
@@ -118,7 +118,7 @@ function seenShareOf(contour: readonly HolePoint[]): number {
   let [seen, all] = [0, 0];
   contour.forEach((a, i) => {
     const b = contour[(i + 1) % contour.length];
-    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    const length = hypot(b.x - a.x, b.y - a.y);
     all += length;
     if (a.state === 'seen' && b.state === 'seen') seen += length;
   });

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, hypot, type Point, point, power, sin } from '../../base/index.ts';
 import { arcOf, type Chain, segments } from '../../curve/index.ts';
 import { addHold, addRow, emptyEquations, medianOf, solveEquations } from '../../numeric/index.ts';
 
@@ -51,15 +51,15 @@ export function armBend(
   if (!segment || !arc) return undefined;
   const { centre, radiusMm } = arc;
   const tip = at === 'end' ? segment.end : segment.start;
-  const tipRad = Math.atan2(tip.y - centre.y, tip.x - centre.x);
+  const tipRad = atan2(tip.y - centre.y, tip.x - centre.x);
   // Outward lies to the right of the travel: away from the centre where the arc turns left.
   const outward = Math.sign(arc.sweepRad);
   const inward = at === 'end' ? -outward : outward;
   const seen = places.flatMap(({ x, y, sigmaMm }) => {
-    const turnRad = Math.atan2(y - centre.y, x - centre.x) - tipRad;
+    const turnRad = atan2(y - centre.y, x - centre.x) - tipRad;
     const nearRad = turnRad - 2 * Math.PI * Math.round(turnRad / (2 * Math.PI));
     const share = (inward * nearRad * radiusMm) / armMm;
-    const gapMm = outward * (Math.hypot(x - centre.x, y - centre.y) - radiusMm);
+    const gapMm = outward * (hypot(x - centre.x, y - centre.y) - radiusMm);
     return Math.abs(share) > 1 || Math.abs(gapMm) > NEAR_MM ? [] : [{ share, gapMm, sigmaMm }];
   });
   const bend = fittedBend(seen, armMm ** 2 / radiusMm);
@@ -67,7 +67,7 @@ export function armBend(
   const placeAt = (share: number) => {
     const angle = tipRad + (inward * share * armMm) / radiusMm;
     const radius = radiusMm + outward * bend.gapMm(share);
-    return point<'body'>(centre.x + radius * Math.cos(angle), centre.y + radius * Math.sin(angle));
+    return point<'body'>(centre.x + radius * cos(angle), centre.y + radius * sin(angle));
   };
   return {
     gapAt: (place, normal, fromTipMm) => {
@@ -143,5 +143,5 @@ function fittedBend(seen: readonly SeenGap[], saggedMm: number) {
 }
 
 function row(share: number): Float64Array {
-  return Float64Array.of(1, share, share ** 2, share ** 3);
+  return Float64Array.of(1, share, share ** 2, power(share, 3));
 }

@@ -1,4 +1,4 @@
-import { Bug } from '../../base/index.ts';
+import { Bug, cos } from '../../base/index.ts';
 import { backwardSolve, forwardSolve, lowerFactor } from '../../numeric/index.ts';
 import { runLength } from './runLength.ts';
 
@@ -38,7 +38,7 @@ export function bendsOf(pulls: readonly AxisPull[]): readonly Bend[] {
     pulls.map(() => 1),
   );
   return BENDS.map((waves) => {
-    const wave = pulls.map(({ perAcross, high }) => perAcross * Math.cos(Math.PI * waves * high));
+    const wave = pulls.map(({ perAcross, high }) => perAcross * cos(Math.PI * waves * high));
     const [across, turn] = solved(even, pullOf(pulls, wave));
     return wave.map((height, i) => height - across * pulls[i].perAcross - turn * pulls[i].perTurn);
   });
@@ -96,9 +96,7 @@ const LEAST_REST_MM = 0.001;
 export function axisSpread(pulls: readonly AxisPull[], cutMm: number): AxisSpread {
   const weights = pulls.map(({ gapMm }) => tukey(gapMm / cutMm).weight);
   const normal = normalOf(pulls, weights);
-  const waves = Array.from({ length: WAVES }, (_, k) =>
-    pulls.map(({ share }) => Math.cos(Math.PI * k * share)),
-  );
+  const waves = Array.from({ length: WAVES }, (_, k) => pulls.map(({ share }) => cos(Math.PI * k * share)));
   // What each wave would pull the axis by, and what of it would be left to see.
   const leaks = waves.map((wave) => {
     const move = solved(

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import type { OutlineSection } from '../body/templateStations.ts';
 import { edgeLine } from '../edge/edgeLine.ts';
 import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
@@ -74,7 +74,7 @@ function middlePlaces(halves: Readonly<Record<SeenSide, readonly EdgeSpot<'body'
     const after = both[i + 1]?.right.section === right.section ? i + 1 : i;
     const dx = both[after].at.x - both[before].at.x;
     const dy = both[after].at.y - both[before].at.y;
-    const length = Math.hypot(dx, dy) || 1;
+    const length = hypot(dx, dy) || 1;
     return {
       ...at,
       alongMm: right.alongMm,

@@ -1,4 +1,4 @@
-import type { Frame, Point } from '../../base/index.ts';
+import { cos, type Frame, hypot, type Point, sin } from '../../base/index.ts';
 import { axisPlusMinusAt, type MirrorAxis } from './mirrorAxis.ts';
 
 /** Where the joint lies against the mirror axis of the outline, with a half interval (k = 2) that counts both. */
@@ -15,13 +15,13 @@ export function jointOffAxis<F extends Frame>(
   plusMinusMm: { readonly lower: number; readonly upper: number },
   axis: MirrorAxis<F>,
 ): JointOffAxis {
-  const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
+  const [c, s] = [cos(axis.headingRad), sin(axis.headingRad)];
   const aside = ({ x, y }: Point<F>): number => s * (x - axis.through.x) - c * (y - axis.through.y);
   const along = ({ x, y }: Point<F>): number => c * (x - axis.through.x) + s * (y - axis.through.y);
   const axisMm = [joint.lower, joint.upper].map((end) => axisPlusMinusAt(axis, along(end)));
   return {
     lowerMm: aside(joint.lower),
     upperMm: aside(joint.upper),
-    plusMinusMm: Math.max(Math.hypot(axisMm[0], plusMinusMm.lower), Math.hypot(axisMm[1], plusMinusMm.upper)),
+    plusMinusMm: Math.max(hypot(axisMm[0], plusMinusMm.lower), hypot(axisMm[1], plusMinusMm.upper)),
   };
 }

@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { atan, cos, hypot, type Point, sin } from '../../base/index.ts';
 import { type MeantRun, nodeAt, onLine, type RunNode } from './meantRun.ts';
 
 /** How a corner end came to its place: as it is seen, or carried out to a width that was given or is usual. */
@@ -87,9 +87,9 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
 /** How far out arms may truly meet a width: what they, the width and all that was rubbed off both leave open, by how fast they close. */
 function closedPlusMinusMm({ bout, waist, closing }: Closed, { givenWidthMm, usualSpreadMm }: CornerKnown) {
   const widthSigma = givenWidthMm === undefined ? usualSpreadMm : 0;
-  const arms = Math.hypot(bout.node.sigmaMm, waist.node.sigmaMm, CARRIED_OFF_MM);
-  const reach = Math.hypot(arms, widthSigma, 2 * RUBBED_AT_TIP_MM) / Math.max(LEAST_CLOSING, closing);
-  return 2 * Math.hypot(reach, arms);
+  const arms = hypot(bout.node.sigmaMm, waist.node.sigmaMm, CARRIED_OFF_MM);
+  const reach = hypot(arms, widthSigma, 2 * RUBBED_AT_TIP_MM) / Math.max(LEAST_CLOSING, closing);
+  return 2 * hypot(reach, arms);
 }
 
 /** The width that a worn end is carried out to: one that is seen wide was most likely on the wide side when it was new. */
@@ -132,7 +132,7 @@ function partlyCarried(
   return {
     ...told(end),
     from: share < 0.5 ? 'seen' : 'usual',
-    plusMinusMm: Math.hypot(mayReachMm, 2 * Math.hypot(end.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM)),
+    plusMinusMm: hypot(mayReachMm, 2 * hypot(end.bout.node.sigmaMm, known.endSigmaMm, SEEN_END_MM)),
   };
 }
 
@@ -141,7 +141,7 @@ function middleOf({ bout, waist }: Ended): Point<'body'> {
 }
 
 function apartMm(a: Ended, b: Ended): number {
-  return Math.hypot(a.bout.at.x - b.bout.at.x, a.bout.at.y - b.bout.at.y);
+  return hypot(a.bout.at.x - b.bout.at.x, a.bout.at.y - b.bout.at.y);
 }
 
 /** mm, one standard deviation. What two arcs carried on over a few millimetres miss of real arms (tried on made bodies). */
@@ -208,7 +208,7 @@ export interface SeenEnd {
  * where too few are seen, or where they run in no direction that a corner end takes.
  */
 export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
-  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const [c, s] = [cos(headingRad), sin(headingRad)];
   const along = end.map(({ x, y }) => c * x + s * y);
   const [from, to] = [Math.min(...along), Math.max(...along)];
   const margin = ((1 - MIDDLE_SHARE) / 2) * (to - from);
@@ -224,15 +224,15 @@ export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): See
     both += t * (c * (p.y - through.y) - s * (p.x - through.x));
   }
   if (square === 0) return { headingRad, through };
-  const leavesRad = Math.atan(both / square);
-  if (Math.abs(leavesRad) > LEAVES_SPREADS * Math.hypot(headingSpreadRad, SEEN_HEADING_RAD)) return undefined;
+  const leavesRad = atan(both / square);
+  if (Math.abs(leavesRad) > LEAVES_SPREADS * hypot(headingSpreadRad, SEEN_HEADING_RAD)) return undefined;
   const share = headingSpreadRad ** 2 / (headingSpreadRad ** 2 + SEEN_HEADING_RAD ** 2);
   return { headingRad: headingRad + share * leavesRad, through };
 }
 
 /** How far outside a seen corner end a place lies, mm; negative inside. */
 export function beyondEndMm({ headingRad, through }: SeenEnd, at: Point<'body'>): number {
-  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const [c, s] = [cos(headingRad), sin(headingRad)];
   // Of the two sides of the line the one away from the centre line.
   return Math.sign(s) * (s * (at.x - through.x) - c * (at.y - through.y));
 }
@@ -246,10 +246,10 @@ function endThrough(
 ): Ended | undefined {
   // Outwards is the side of the line to which the arms run.
   const reach = ({ at }: Outward) =>
-    -Math.sin(headingRad) * (at.x - through.x) + Math.cos(headingRad) * (at.y - through.y);
+    -sin(headingRad) * (at.x - through.x) + cos(headingRad) * (at.y - through.y);
   const [a, b] = [crossing(bout, reach), crossing(waist, reach)];
   if (a === undefined || b === undefined) return undefined;
-  return { bout: a, waist: b, widthMm: Math.hypot(a.at.x - b.at.x, a.at.y - b.at.y) };
+  return { bout: a, waist: b, widthMm: hypot(a.at.x - b.at.x, a.at.y - b.at.y) };
 }
 
 /** The last place of an arm where something passes 0, between two of its places. */
@@ -283,7 +283,7 @@ function whereWide(
   bout: readonly Outward[],
   waist: readonly Outward[],
 ): Closed | undefined {
-  const [c, s] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const [c, s] = [cos(headingRad), sin(headingRad)];
   const facing = (from: Outward) => {
     const place = crossing(waist, ({ at }) => -s * (at.x - from.at.x) + c * (at.y - from.at.y));
     return place && { place, wide: c * (place.at.x - from.at.x) + s * (place.at.y - from.at.y) };

@@ -1,4 +1,4 @@
-import { accept, Bug, type Checked, type Point, point } from '../../base/index.ts';
+import { accept, Bug, type Checked, cos, hypot, norm, type Point, point, sin } from '../../base/index.ts';
 import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
 import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
 import { ARC_TOLERANCE_MM, type ArcKind, arcsOfRuns } from './meantArcs.ts';
@@ -108,7 +108,7 @@ export function meantLine(
   const atEnd = (spot: LineSpot) =>
     ends.some(
       (end) =>
-        Math.hypot(spot.x - end.through.x, spot.y - end.through.y) < AT_END_MM.reach &&
+        hypot(spot.x - end.through.x, spot.y - end.through.y) < AT_END_MM.reach &&
         beyondEndMm(end, spot) > -AT_END_MM.inside,
     );
   const centre = options.bodyLengthMm === undefined ? 'level' : 'pinned';
@@ -145,7 +145,7 @@ export function meantLine(
     lowerEndMm: lowerEndMm + drawn.lowerEndMm,
     corners: drawn.corners,
     plusMinusMm: lowered.map((spot) =>
-      Math.hypot(plusMinusOf(spot, runs, drawn), 2 * arcsSigma, 2 * RUBBED_MM, 2 * LINE_MISSES_MM),
+      norm([plusMinusOf(spot, runs, drawn), 2 * arcsSigma, 2 * RUBBED_MM, 2 * LINE_MISSES_MM]),
     ),
   });
 }
@@ -157,12 +157,12 @@ function unseenEnd(
   waistTip: Point<'body'> | undefined,
 ): SeenEnd {
   if (boutTip === undefined || waistTip === undefined) throw new Bug('an arm without a place');
-  const out = Math.sign(Math.sin(headingRad)) * UNSEEN_MM;
+  const out = Math.sign(sin(headingRad)) * UNSEEN_MM;
   return {
     headingRad,
     through: {
-      x: (boutTip.x + waistTip.x) / 2 - out * Math.sin(headingRad),
-      y: (boutTip.y + waistTip.y) / 2 + out * Math.cos(headingRad),
+      x: (boutTip.x + waistTip.x) / 2 - out * sin(headingRad),
+      y: (boutTip.y + waistTip.y) / 2 + out * cos(headingRad),
     },
   };
 }
@@ -252,7 +252,7 @@ function plusMinusOf(
   const { gapMm, sigmaMm, normalY } = nodeAt(run, nearest.alongMm);
   // The line is told from its own lower end: where that is unsure, all heights are.
   const originMm = normalY * nodeAt(runs.lowerBout, 0).sigmaMm;
-  return 2 * Math.hypot(sigmaMm, sharedSigmaMm, originMm, kind === 'thirteen' ? gapMm : fitMm);
+  return 2 * norm([sigmaMm, sharedSigmaMm, originMm, kind === 'thirteen' ? gapMm : fitMm]);
 }
 
 /** mm, k = 2. A corner whose end could not be placed stands where the arcs of the fit left it. */

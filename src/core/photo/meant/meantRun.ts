@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../../base/index.ts';
 import {
   type Chain,
   carryChain,
@@ -91,8 +91,8 @@ export function meantRun(chain: Chain<'body'>, spots: readonly RunSpot[], ends: 
     nodes[node] = {
       ...pointAlong(carried, at),
       alongMm: grid[node],
-      normalX: Math.sin(heading),
-      normalY: -Math.cos(heading),
+      normalX: sin(heading),
+      normalY: -cos(heading),
       ...smooth[i],
     };
   });
@@ -207,7 +207,7 @@ export function nodeAt({ nodes }: MeantRun, alongMm: number): RunNode {
   const i = Math.min(nodes.length - 2, Math.floor(at));
   const share = at - i;
   const mix = (of: (node: RunNode) => number) => (1 - share) * of(nodes[i]) + share * of(nodes[i + 1]);
-  const size = Math.hypot(
+  const size = hypot(
     mix((n) => n.normalX),
     mix((n) => n.normalY),
   );

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { type FarPlateAside, farPlateAside } from './farPlateAside.ts';
 import type { FoldedPlace } from './foldHalves.ts';
 import { halvesDifference } from './halvesDifference.ts';
@@ -210,7 +211,7 @@ function unsure(
   how: 'both' | 'one' | 'own' | 'brought',
 ): Pick<MeantOffset, 'sigmaMm' | 'sharedSigmaMm'> {
   const single = spreadMm / Math.SQRT2;
-  const slow = Math.hypot(slowSigmaMm, SHORTER_WAVES * spreadMm);
+  const slow = hypot(slowSigmaMm, SHORTER_WAVES * spreadMm);
   if (how === 'own') return { sigmaMm: single, sharedSigmaMm: 0 };
   // Of two that disagree either may be right: their mean is off by half of it, and so is one of them alone.
   const sigmaMm = Math.max(how === 'both' ? spreadMm / 2 : single, doubtMm / 2);

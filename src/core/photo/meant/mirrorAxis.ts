@@ -1,4 +1,14 @@
-import { accept, type Checked, type Frame, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  cos,
+  type Frame,
+  type Point,
+  point,
+  power,
+  refuse,
+  sin,
+} from '../../base/index.ts';
 import { isCornerEnd } from '../body/templateStations.ts';
 import { type EdgeLine, edgeLine } from '../edge/edgeLine.ts';
 import type { EdgeSpot, FoundEdge } from '../edge/foundEdge.ts';
@@ -59,7 +69,7 @@ export function mirrorAxis<F extends Frame>(edge: FoundEdge<F>, start: Heading<F
     const pulls = links.map((link) => pullOf(link, acrossMm, turnRad));
     if (round >= BENT_FROM && round % SOUGHT_EVERY === 0) bends = bendsOf(pulls);
     spreadMm = spreadOf(pulls.map(({ gapMm }, i) => gapMm - bentMm[i]));
-    const narrowing = FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2));
+    const narrowing = FIRST_CUT * power(LAST_CUT / FIRST_CUT, round / (ROUNDS / 2));
     const step = axisStep(pulls, bends, bentMm, spreadMm * Math.max(LAST_CUT, narrowing));
     bentMm = step.bentMm;
     acrossMm += step.acrossMm;
@@ -108,8 +118,8 @@ function linksOf(
   const lengthMm = Math.max(1, (left.at(-1)?.alongMm ?? 1) - first);
   const low = Math.min(left[0]?.y ?? 0, left.at(-1)?.y ?? 0);
   const tallMm = Math.max(1, Math.abs((left.at(-1)?.y ?? 1) - (left[0]?.y ?? 0)));
-  const c = Math.cos(turnRad);
-  const s = Math.sin(turnRad);
+  const c = cos(turnRad);
+  const s = sin(turnRad);
   const links: AxisLink[] = [];
   for (const { x, y, alongMm } of left) {
     const off = (x - acrossMm) * c - y * s;
@@ -131,8 +141,8 @@ function linksOf(
 
 function pullOf(link: AxisLink, acrossMm: number, turnRad: number): AxisPull {
   const { x, y, normalX, normalY, offsetMm, share, high } = link;
-  const c = Math.cos(turnRad);
-  const s = Math.sin(turnRad);
+  const c = cos(turnRad);
+  const s = sin(turnRad);
   // Mirrored about the line through (across, 0) that leans to the right of y.
   const off = (x - acrossMm) * c - y * s;
   const mirroredX = x - 2 * off * c;
@@ -153,8 +163,8 @@ function settled<F extends Frame>(
   spreadMm: number,
   spread: AxisSpread,
 ): MirrorAxis<F> {
-  const c = Math.cos(start.headingRad);
-  const s = Math.sin(start.headingRad);
+  const c = cos(start.headingRad);
+  const s = sin(start.headingRad);
   return {
     through: point(start.through.x + s * acrossMm, start.through.y - c * acrossMm),
     headingRad: start.headingRad - turnRad,

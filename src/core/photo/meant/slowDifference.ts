@@ -1,4 +1,4 @@
-import { Bug } from '../../base/index.ts';
+import { Bug, cos, power } from '../../base/index.ts';
 import { backwardSolve, dot, forwardSolve, lowerFactor, medianOf, zeroMatrix } from '../../numeric/index.ts';
 import type { OutlineSection } from '../body/templateStations.ts';
 import { runLength } from './runLength.ts';
@@ -52,8 +52,8 @@ export function slowDifference(places: readonly Place[]): SlowDifference {
   const waves = ({ alongMm, y, normalX }: Place) =>
     Float64Array.from({ length: TERMS }, (_, k) =>
       k < ALONG
-        ? Math.cos((Math.PI * k * (alongMm - first)) / length)
-        : normalX * Math.cos((Math.PI * BENDS[k - ALONG] * (y - low)) / tall),
+        ? cos((Math.PI * k * (alongMm - first)) / length)
+        : normalX * cos((Math.PI * BENDS[k - ALONG] * (y - low)) / tall),
     );
   const rows = used.map((place) => waves(place));
   const values = used.map((place) => place.difference ?? 0);
@@ -64,7 +64,7 @@ export function slowDifference(places: readonly Place[]): SlowDifference {
   for (let round = 0; round < ROUNDS; round++) {
     rest = values.map((value, i) => value - dot(rows[i], factors));
     spread = Math.max(LEAST_SPREAD_MM, NORMAL_TO_MEDIAN * medianOf(rest.map(Math.abs)));
-    const cut = spread * Math.max(LAST_CUT, FIRST_CUT * (LAST_CUT / FIRST_CUT) ** (round / (ROUNDS / 2)));
+    const cut = spread * Math.max(LAST_CUT, FIRST_CUT * power(LAST_CUT / FIRST_CUT, round / (ROUNDS / 2)));
     share = rest.map((r) => (Math.abs(r) < cut ? (1 - (r / cut) ** 2) ** 2 : 0));
     factors = fit(rows, values, share);
   }

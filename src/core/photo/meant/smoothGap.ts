@@ -1,4 +1,4 @@
-import { Bug } from '../../base/index.ts';
+import { Bug, log, power } from '../../base/index.ts';
 
 /** A place along a run: how far the line was found from the arcs there, or null where nothing was found. */
 export interface GapPlace {
@@ -66,7 +66,7 @@ interface Filtered {
 function likeliest(places: readonly GapPlace[], sigmas: readonly number[], start: RunStart): Filtered {
   let best: Filtered | null = null;
   for (let k = 0; k < WANDER.count; k++) {
-    const tried = filtered(places, sigmas, start, WANDER.least * WANDER.factor ** k);
+    const tried = filtered(places, sigmas, start, WANDER.least * power(WANDER.factor, k));
     if (best === null || tried.likelihood > best.likelihood) best = tried;
   }
   if (best === null) throw new Bug('no rate of wandering was tried');
@@ -93,7 +93,7 @@ function filtered(
     if (place.gapMm !== null) {
       const variance = spread[0] + sigmas[i] * sigmas[i];
       const off = place.gapMm - state[0];
-      likelihood -= (off * off) / variance + Math.log(variance);
+      likelihood -= (off * off) / variance + log(variance);
       const [gain, gainSlope] = [spread[0] / variance, spread[1] / variance];
       state = [state[0] + gain * off, state[1] + gainSlope * off];
       spread = [
@@ -110,7 +110,7 @@ function filtered(
 
 function ahead([gap, both, slope]: Spread, stepMm: number, wander: number): Spread {
   return [
-    gap + 2 * stepMm * both + stepMm * stepMm * slope + (wander * stepMm ** 3) / 3,
+    gap + 2 * stepMm * both + stepMm * stepMm * slope + (wander * power(stepMm, 3)) / 3,
     both + stepMm * slope + (wander * stepMm * stepMm) / 2,
     slope + wander * stepMm,
   ];

@@ -1,4 +1,4 @@
-import { type Frame, type Point, point } from '../../base/index.ts';
+import { cos, type Frame, type Point, point, sin } from '../../base/index.ts';
 import type { EdgeSpot } from '../edge/foundEdge.ts';
 
 /** A line of a frame by one of its points and its heading, anticlockwise from x. */
@@ -9,8 +9,8 @@ export interface Heading<F extends Frame> {
 
 /** A point in the frame in which a line is the y axis: x to the right of it, y along it from its `through`. */
 export function turnedUpright<F extends Frame>(at: Point<F>, line: Heading<F>): Point<'body'> {
-  const c = Math.cos(line.headingRad);
-  const s = Math.sin(line.headingRad);
+  const c = cos(line.headingRad);
+  const s = sin(line.headingRad);
   const dx = at.x - line.through.x;
   const dy = at.y - line.through.y;
   return point(s * dx - c * dy, c * dx + s * dy);
@@ -21,8 +21,8 @@ export function uprightSpots<F extends Frame>(
   spots: readonly EdgeSpot<F>[],
   line: Heading<F>,
 ): readonly EdgeSpot<'body'>[] {
-  const c = Math.cos(line.headingRad);
-  const s = Math.sin(line.headingRad);
+  const c = cos(line.headingRad);
+  const s = sin(line.headingRad);
   return spots.map(({ x, y, section, alongMm, seen, sigmaMm, overlookMm }) => {
     const dx = x - line.through.x;
     const dy = y - line.through.y;

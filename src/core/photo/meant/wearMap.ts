@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import type { OutlineSection } from '../body/templateStations.ts';
 import { LOSS_MM } from './lostStretches.ts';
 import type { MeantCorner } from './meantCorner.ts';
@@ -75,7 +75,7 @@ function insideMm(at: Point<'body'>, { boutTip, waistTip }: MeantCorner): number
   const dy = waistTip.y - boutTip.y;
   // Outwards lies away from the centre line on both corner ends.
   const outward = dy > 0 ? 1 : -1;
-  const length = Math.hypot(dx, dy) || 1;
+  const length = hypot(dx, dy) || 1;
   return (-outward * ((at.x - boutTip.x) * dy - (at.y - boutTip.y) * dx)) / length;
 }
 

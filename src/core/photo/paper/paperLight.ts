@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { exp, log, type Point } from '../../base/index.ts';
 import { addHold, addRow, emptyEquations, medianOf, solveEquations } from '../../numeric/index.ts';
 import type { Rectified } from '../camera/rectify.ts';
 import { sceneToRectified } from '../camera/rectify.ts';
@@ -77,7 +77,7 @@ function fitLight(
   for (let colour = 0; colour < 3; colour++) {
     let kept = places.map((place) => ({
       terms: termsAt(place, widthPx, heightPx),
-      value: Math.log(lightAt(place, colour)),
+      value: log(lightAt(place, colour)),
     }));
     let model: Float64Array | undefined;
     for (let round = 0; round < ROUNDS; round++) {
@@ -124,7 +124,7 @@ function shareOf(
   widthPx: number,
   heightPx: number,
 ): number {
-  return lightAt(place, colour) / Math.exp(sum(models[colour], termsAt(place, widthPx, heightPx)));
+  return lightAt(place, colour) / exp(sum(models[colour], termsAt(place, widthPx, heightPx)));
 }
 
 function divided(models: LightModels, lightAt: LightAt, widthPx: number, heightPx: number): PaperShares {
@@ -136,7 +136,7 @@ function divided(models: LightModels, lightAt: LightAt, widthPx: number, heightP
       const [level, slope] = [c + y * (cy + y * cyy), cx + y * cxy];
       for (let column = 0; column < widthPx; column++, place++) {
         const x = (2 * column) / widthPx - 1;
-        out[place] = lightAt(place, colour) / Math.exp(level + x * (slope + x * cxx));
+        out[place] = lightAt(place, colour) / exp(level + x * (slope + x * cxx));
       }
     }
     return out;

@@ -1,4 +1,4 @@
-import type { Point } from '../../base/index.ts';
+import { hypot, log, type Point } from '../../base/index.ts';
 import { type Rectified, sceneToRectified } from '../camera/rectify.ts';
 import { fillPolygon } from '../picture/fillPolygon.ts';
 import { largestPiece } from '../picture/largestPiece.ts';
@@ -63,10 +63,10 @@ function contrast(shares: PaperShares, columns: number, rows: number, cellPx: nu
           const place = (row * cellPx + j) * shares.widthPx + column * cellPx + i;
           for (let c = 0; c < 3; c++) mean[c] += shares.planes[c][place];
         }
-      const logs = mean.map((one) => Math.log(one / (cellPx * cellPx)));
+      const logs = mean.map((one) => log(one / (cellPx * cellPx)));
       const light = (logs[0] + logs[1] + logs[2]) / 3;
-      const colour = Math.hypot(logs[0] - light, logs[1] - light, logs[2] - light);
-      out[row * columns + column] = Math.min(STRONGEST, Math.hypot(light, COLOUR_WEIGHT * colour));
+      const colour = hypot(logs[0] - light, logs[1] - light, logs[2] - light);
+      out[row * columns + column] = Math.min(STRONGEST, hypot(light, COLOUR_WEIGHT * colour));
     }
   return out;
 }

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { medianOf, solveSquare } from '../../numeric/index.ts';
 import type { PaperShares } from './paperLight.ts';
 import type { StandOut } from './standOut.ts';
@@ -26,7 +27,7 @@ export function thingColour(shares: PaperShares, seen: StandOut): ThingColour | 
   if (samples.length < FEWEST) return null;
   const middle = [0, 1, 2].map((c) => medianOf(samples.map((sample) => sample[c])) - 1);
   const spread = [0, 1, 2].map((c) => medianOf(samples.map((sample) => Math.abs(sample[c] - 1 - middle[c]))));
-  const grain = Math.hypot(NOISE, Math.min(MOST_GRAIN, Math.max(...spread)));
+  const grain = hypot(NOISE, Math.min(MOST_GRAIN, Math.max(...spread)));
   const matrix = [0, 1, 2].map((row) =>
     Float64Array.from([0, 1, 2], (column) => (row === column ? grain * grain : 0) + SHADOW * SHADOW),
   );

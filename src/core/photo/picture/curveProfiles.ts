@@ -1,4 +1,4 @@
-import { letGo } from '../../base/index.ts';
+import { cbrt, letGo, norm, power } from '../../base/index.ts';
 import { fitEdgeProfile, type ProfileEdge } from './edgeProfileFit.ts';
 import { linearLightTable } from './linearPicture.ts';
 import type { Picture } from './picture.ts';
@@ -144,7 +144,7 @@ function averageProfile(
 
 function colourInside(mean: Float64Array, { samples, fromPx }: Profiles): [number, number, number] {
   const deep = Math.max(2, Math.round(-fromPx / STEP_PX) >> 1);
-  const of = (c: number) => Math.cbrt(Math.max(0, meanOf(mean, c * samples, c * samples + deep)));
+  const of = (c: number) => cbrt(Math.max(0, meanOf(mean, c * samples, c * samples + deep)));
   return [of(0), of(1), of(2)];
 }
 
@@ -175,7 +175,7 @@ function edgeIn(mean: Float64Array, profiles: Profiles, nearPx: number, bend: nu
   const whole = edgeInChannel(mean, profiles, nearPx, bend, 'wholeStep');
   const free = edgeInChannel(mean, profiles, nearPx, bend, 'freeOfShade');
   if (whole === null || free === null) return whole ?? free;
-  const [ill, well] = [whole.sigmaPx ** ILL_TOLD, free.sigmaPx ** ILL_TOLD];
+  const [ill, well] = [power(whole.sigmaPx, ILL_TOLD), power(free.sigmaPx, ILL_TOLD)];
   const share = ill / (ill + well);
   const mix = (of: (edge: ProfileEdge) => number) => of(whole) + share * (of(free) - of(whole));
   return {
@@ -224,7 +224,7 @@ function edgeInWindow(
   const inside = [0, 1, 2].map((c) => meanOf(mean, c * samples + from, c * samples + from + quarter));
   const step = inside.map((level, c) => meanOf(mean, c * samples + to - quarter, c * samples + to) - level);
   const along = channel === 'wholeStep' ? step : squareTo(inside, step);
-  const size = Math.hypot(...along) || 1;
+  const size = norm(along) || 1;
   const line = new Float64Array(count);
   for (let c = 0; c < 3; c++) {
     const share = along[c] / size;

@@ -1,3 +1,4 @@
+import { exp } from '../../base/index.ts';
 import { addRow, clearEquations, emptyEquations, solveEquations } from '../../numeric/index.ts';
 
 /** Where a blurred step lies along a profile. */
@@ -88,7 +89,7 @@ function lookAt({ scaled, fromPx, stepPx }: Profile, state: Float64Array): Look 
     const away = fromPx + i * stepPx - place;
     const u = away / blur;
     const beyond = normalShare(u);
-    const density = Math.exp(-0.5 * u * u) * DENSITY;
+    const density = exp(-0.5 * u * u) * DENSITY;
     const spread = blur * density;
     const model =
       low * (1 - beyond) +
@@ -153,6 +154,6 @@ function normalShare(u: number): number {
   const tail =
     t *
     (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429)))) *
-    Math.exp(-x * x);
+    exp(-x * x);
   return u < 0 ? 0.5 * tail : 1 - 0.5 * tail;
 }

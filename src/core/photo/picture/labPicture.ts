@@ -1,3 +1,4 @@
+import { cbrt } from '../../base/index.ts';
 import type { LinearPicture } from './linearPicture.ts';
 
 /** A picture in CIE L*a*b* (white of daylight, D65): `lightness` 0 to 100, `a` and `b` about −100 to 100. */
@@ -37,7 +38,7 @@ function cubeRootTable(): Float32Array {
   const table = new Float32Array(CURVE_STEPS + 2);
   for (let i = 0; i < table.length; i++) {
     const t = i / CURVE_STEPS;
-    table[i] = t > 0.008856 ? Math.cbrt(t) : 7.787 * t + 16 / 116;
+    table[i] = t > 0.008856 ? cbrt(t) : 7.787 * t + 16 / 116;
   }
   return table;
 }

@@ -1,3 +1,4 @@
+import { power } from '../../base/index.ts';
 import type { Picture } from './picture.ts';
 
 /** A picture in linear light, one plane a colour, each 0 to 1, row by row. */
@@ -12,7 +13,7 @@ export function linearLightTable(): Float32Array {
   const table = new Float32Array(256);
   for (let code = 0; code < 256; code++) {
     const value = code / 255;
-    table[code] = value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+    table[code] = value <= 0.04045 ? value / 12.92 : power((value + 0.055) / 1.055, 2.4);
   }
   return table;
 }

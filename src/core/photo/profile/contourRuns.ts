@@ -1,4 +1,4 @@
-import { distanceBetween, type Point } from '../../base/index.ts';
+import { atan2, cos, distanceBetween, type Point, sin } from '../../base/index.ts';
 import { fitLine } from '../../numeric/index.ts';
 
 /** A stretch of a closed contour between two corners. */
@@ -66,8 +66,8 @@ function cornersOf(contour: readonly Point<'scene'>[]): readonly number[] {
   const arm = Math.max(2, Math.round(ARM_MM / step));
   const turns = contour.map((at, i) => {
     const [a, b] = [contour[(i - arm + count) % count], contour[(i + arm) % count]];
-    const turn = Math.atan2(b.y - at.y, b.x - at.x) - Math.atan2(at.y - a.y, at.x - a.x);
-    return Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)));
+    const turn = atan2(b.y - at.y, b.x - at.x) - atan2(at.y - a.y, at.x - a.x);
+    return Math.abs(atan2(sin(turn), cos(turn)));
   });
   const near = Math.max(1, Math.round(APART_MM / step));
   return turns.flatMap((turn, i) => {

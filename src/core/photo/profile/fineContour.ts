@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import { medianOf } from '../../numeric/index.ts';
 import { fitEdgeProfile } from '../picture/edgeProfileFit.ts';
 import type { Field } from '../picture/planeField.ts';
@@ -125,7 +125,7 @@ export function outwardNormals(line: readonly Point<'photo'>[], closed: boolean)
   const at = (i: number) => line[closed ? (i + count) % count : Math.min(count - 1, Math.max(0, i))];
   return line.map((_, i) => {
     const [a, b] = [at(i - 2), at(i + 2)];
-    const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+    const length = hypot(b.x - a.x, b.y - a.y) || 1;
     return point((b.y - a.y) / length, (a.x - b.x) / length);
   });
 }

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import type { Mask } from '../picture/largestPiece.ts';
 
 /** The way through a mask between the two of its pixels that lie farthest apart along it; empty for an empty mask. */
@@ -22,7 +22,7 @@ export function nearestDark({ widthPx, inside }: Mask, to: Point<'photo'>): numb
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i < inside.length; i++) {
     if (!inside[i]) continue;
-    const away = Math.hypot((i % widthPx) - to.x, Math.floor(i / widthPx) - to.y);
+    const away = hypot((i % widthPx) - to.x, Math.floor(i / widthPx) - to.y);
     if (away < least) [least, best] = [away, i];
   }
   return best;

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 
 /** A profile in a frame of its own: x along its base line from the middle between its ends, height from the base line up. */
 export interface OwnFrame {
@@ -20,17 +20,14 @@ export function uprightFrame(
   const along = [places[0], places[places.length - 1]].map((place) => inFrame(turned, place).x);
   const shift = (along[0] + along[1]) / 2;
   return {
-    origin: point(
-      base.through.x + shift * Math.cos(headingRad),
-      base.through.y + shift * Math.sin(headingRad),
-    ),
+    origin: point(base.through.x + shift * cos(headingRad), base.through.y + shift * sin(headingRad)),
     headingRad,
   };
 }
 
 /** A place of the scene in a profile's own frame: turned, never mirrored. */
 export function inFrame({ origin, headingRad }: OwnFrame, { x, y }: Point<'scene'>): Point<'section'> {
-  const [cosine, sine] = [Math.cos(headingRad), Math.sin(headingRad)];
+  const [cosine, sine] = [cos(headingRad), sin(headingRad)];
   const [dx, dy] = [x - origin.x, y - origin.y];
   return point(dx * cosine + dy * sine, dy * cosine - dx * sine);
 }

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import { largestPiece, type Mask } from '../picture/largestPiece.ts';
 
 /**
@@ -49,7 +49,7 @@ export function evenClosed(
 export function evenOpen(line: readonly Point<'photo'>[], step: number): readonly Point<'photo'>[] {
   const along = [0];
   for (let i = 1; i < line.length; i++)
-    along.push(along[i - 1] + Math.hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y));
+    along.push(along[i - 1] + hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y));
   const length = along[along.length - 1];
   const pieces = Math.max(2, Math.round(length / step));
   const even: Point<'photo'>[] = [];

@@ -1,4 +1,13 @@
-import { accept, type Checked, type Finding, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  type Checked,
+  type Finding,
+  type Point,
+  point,
+  refuse,
+  sin,
+} from '../../base/index.ts';
 import { fitLine } from '../../numeric/index.ts';
 import { type ContourRun, contourRuns, runBetween } from './contourRuns.ts';
 import { inFrame, uprightFrame } from './profileFrame.ts';
@@ -41,7 +50,7 @@ export function traceProfile(scene: ProfileScene, options: ProfileOptions): Chec
   const chordRad = fitLine(arch.places).headingRad;
   const face = longest(runs, (run) => {
     const turn = fitLine(run.places).headingRad - chordRad;
-    return run.bowMm < STRAIGHT_MM && Math.abs(Math.sin(turn)) < ALONG_RAD;
+    return run.bowMm < STRAIGHT_MM && Math.abs(sin(turn)) < ALONG_RAD;
   });
   if (!face || face.lengthMm < LEAST_FACE * arch.lengthMm) return refuse(noFace());
   return accept(inOwnFrame(options, arch.places, face));
@@ -67,7 +76,7 @@ function inOwnFrame(
   const [first, last] = [places[0], places[places.length - 1]];
   const line = face
     ? lineThrough(face.places)
-    : { through: first, headingRad: Math.atan2(last.y - first.y, last.x - first.x) };
+    : { through: first, headingRad: atan2(last.y - first.y, last.x - first.x) };
   const frame = uprightFrame(places, line);
   const own = places.map((place) => ({ ...inFrame(frame, place), sigmaMm: place.sigmaMm }));
   const upright = own.toSorted((a, b) => a.x - b.x);

@@ -1,4 +1,14 @@
-import { accept, type Checked, type Fault, type Point, point, refuse } from '../../base/index.ts';
+import {
+  accept,
+  atan2,
+  type Checked,
+  cos,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+  sin,
+} from '../../base/index.ts';
 import { fitCircle, fitLine } from '../../numeric/index.ts';
 import { inFrame } from './profileFrame.ts';
 import type { Silhouette } from './traceSilhouette.ts';
@@ -90,10 +100,10 @@ function scrollFrom(
     list.reduce((best, place) => (worth(place) > worth(best) ? place : best));
   const nutBack = extreme(places, ({ x, y }) => -x - y);
   const nutFront = extreme(places, ({ x, y }) => y - x);
-  const lean = Math.atan2(nutBack.x - nutFront.x, nutFront.y - nutBack.y);
+  const lean = atan2(nutBack.x - nutFront.x, nutFront.y - nutBack.y);
   const square = ({ x, y }: Point<'section'>): Point<'section'> => {
     const [dx, dy] = [x - nutBack.x, y - nutBack.y];
-    return point(dx * Math.cos(lean) + dy * Math.sin(lean), dy * Math.cos(lean) - dx * Math.sin(lean));
+    return point(dx * cos(lean) + dy * sin(lean), dy * cos(lean) - dx * sin(lean));
   };
   const moved = places.map((place) => ({ ...square(place), sigmaMm: place.sigmaMm }));
   const length = Math.max(...moved.map(({ x }) => x));

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, exp, expm1, type Fault, type Finding, refuse } from '../../base/index.ts';
 import {
   type KnownMeasure,
   type KnownRatio,
@@ -46,18 +46,18 @@ export function scaleFromKnown(
   const ratios = known.flatMap((one) => ratiosOf(one, measured));
   if (trust.scalePlusMinus === null && ratios.length === 0) return refuse(noneFault());
   const fit = weighted(ratios, trust);
-  const strains = ratios.map((ratio) => ratio.log - (ratio.isAlong ? fit.logAlong : fit.logAcross));
+  const strains = ratios.map((ratio) => ratio.logRatio - (ratio.isAlong ? fit.logAlong : fit.logAcross));
   const contradiction = contradictionFault(ratios, trust);
   if (contradiction) return refuse(contradiction);
   return accept({
-    along: Math.exp(fit.logAlong),
-    across: Math.exp(fit.logAcross),
+    along: exp(fit.logAlong),
+    across: exp(fit.logAcross),
     alongPlusMinus: fit.alongPlusMinus,
     acrossPlusMinus: fit.acrossPlusMinus,
     misfits: ratios.map(({ name, knownMm }, place) => ({
       name,
       givenMm: knownMm,
-      misfitMm: knownMm * Math.expm1(-strains[place]),
+      misfitMm: knownMm * expm1(-strains[place]),
     })),
     findings: knownFindings({ known, ratios, strains, trust, uneven: fit.logAlong - fit.logAcross }),
   });
@@ -73,7 +73,7 @@ function weighted(ratios: readonly KnownRatio[], trust: SceneTrust) {
       .reduce((sum, ratio) => sum + value(ratio) / ratio.plusMinus ** 2, 0);
   const along = sumOf(true, () => 1) + own + tie;
   const across = sumOf(false, () => 1) + own + tie;
-  const [rightAlong, rightAcross] = [sumOf(true, (one) => one.log), sumOf(false, (one) => one.log)];
+  const [rightAlong, rightAcross] = [sumOf(true, (one) => one.logRatio), sumOf(false, (one) => one.logRatio)];
   const determinant = along * across - tie * tie;
   return {
     logAlong: (across * rightAlong + tie * rightAcross) / determinant,

@@ -1,3 +1,5 @@
+import { hypot, log } from '../../base/index.ts';
+
 export const LENGTHS_ALONG: readonly string[] = ['bodyLength'];
 export const LENGTHS_ACROSS: readonly string[] = [
   'upperBout',
@@ -37,7 +39,7 @@ export interface KnownRatio {
   readonly isAlong: boolean;
   readonly measuredMm: number;
   readonly knownMm: number;
-  readonly log: number;
+  readonly logRatio: number;
   /** Half interval (k = 2) of the logarithm. */
   readonly plusMinus: number;
 }
@@ -52,10 +54,10 @@ export function ratiosOf(known: KnownMeasure, measured: readonly SceneMeasure[])
   const seen = measured.find((one) => one.name === known.name);
   const isAlong = LENGTHS_ALONG.includes(known.name);
   if (!seen || !(seen.mm > 0) || !(isAlong || LENGTHS_ACROSS.includes(known.name))) return [];
-  const plusMinus = Math.hypot(
+  const plusMinus = hypot(
     (known.plusMinusMm ?? CALLIPERS_MM) / known.mm,
     (seen.plusMinusMm ?? OUTLINE_MM) / seen.mm,
   );
-  const log = Math.log(known.mm / seen.mm);
-  return [{ name: known.name, isAlong, measuredMm: seen.mm, knownMm: known.mm, log, plusMinus }];
+  const logRatio = log(known.mm / seen.mm);
+  return [{ name: known.name, isAlong, measuredMm: seen.mm, knownMm: known.mm, logRatio, plusMinus }];
 }

@@ -1,4 +1,4 @@
-import type { Fault, Finding } from '../../base/index.ts';
+import { expm1, type Fault, type Finding, hypot } from '../../base/index.ts';
 import { LENGTH_LIMITS } from '../../knowledge/index.ts';
 import {
   type KnownMeasure,
@@ -66,7 +66,7 @@ export function contradictionFault(ratios: readonly KnownRatio[], trust: SceneTr
   return {
     code: 'known.contradict',
     at: worst.at,
-    found: `${worst.words}, ${(100 * Math.abs(Math.expm1(worst.apart))).toFixed(1)} % apart`,
+    found: `${worst.words}, ${(100 * Math.abs(expm1(worst.apart))).toFixed(1)} % apart`,
     need: `lengths that agree to ${(100 * REFUSED_INTERVALS * worst.allowed).toFixed(1)} % and fit the same photograph`,
     remedy: worst.remedy,
   };
@@ -85,8 +85,8 @@ interface Pair {
 
 function versusOther(one: KnownRatio, other: KnownRatio, trust: SceneTrust): Pair {
   const isCrossed = one.isAlong !== other.isAlong;
-  const apart = one.log - other.log;
-  const allowed = Math.hypot(one.plusMinus, other.plusMinus, isCrossed ? trust.unevenPlusMinus : 0);
+  const apart = one.logRatio - other.logRatio;
+  const allowed = hypot(one.plusMinus, other.plusMinus, isCrossed ? trust.unevenPlusMinus : 0);
   const expected = (one.knownMm * other.measuredMm) / one.measuredMm;
   return {
     at: `${one.name}, ${other.name}`,
@@ -103,13 +103,13 @@ function versusOther(one: KnownRatio, other: KnownRatio, trust: SceneTrust): Pai
 /** A scene that itself says it may be off by more, as one seen square on, contradicts nothing inside that. */
 function versusScene(one: KnownRatio, trust: SceneTrust): readonly Pair[] {
   if (trust.scalePlusMinus === null) return [];
-  const allowed = Math.hypot(one.plusMinus, trust.scalePlusMinus);
+  const allowed = hypot(one.plusMinus, trust.scalePlusMinus);
   return [
     {
       at: one.name,
-      apart: one.log,
+      apart: one.logRatio,
       allowed,
-      intervals: Math.abs(one.log) / allowed,
+      intervals: Math.abs(one.logRatio) / allowed,
       mostShare: Math.max(REFUSED_SHARE, trust.scalePlusMinus),
       words: `the sheet shows ${one.name} ${one.measuredMm.toFixed(1)} mm, but ${one.knownMm} mm is given`,
       remedy:
@@ -137,8 +137,8 @@ export function knownFindings({ known, ratios, strains, trust, uneven }: KnownSi
   if (trust.scalePlusMinus === null && ratios.length === 1) findings.push(uncheckedFinding(ratios[0].name));
   ratios.forEach((ratio, place) => {
     if (Math.abs(strains[place]) > ratio.plusMinus) findings.push(strainedFinding(ratio, strains[place]));
-    const allowed = Math.hypot(ratio.plusMinus, trust.scalePlusMinus ?? Number.POSITIVE_INFINITY);
-    if (Math.abs(ratio.log) > allowed) findings.push(offSheetFinding(ratio, allowed));
+    const allowed = hypot(ratio.plusMinus, trust.scalePlusMinus ?? Number.POSITIVE_INFINITY);
+    if (Math.abs(ratio.logRatio) > allowed) findings.push(offSheetFinding(ratio, allowed));
   });
   if (Math.abs(uneven) > UNEVEN_SHARE) findings.push(unevenFinding(uneven));
   return findings;
@@ -167,7 +167,7 @@ function uncheckedFinding(name: string): Finding {
 }
 
 function strainedFinding(ratio: KnownRatio, strain: number): Finding {
-  const restMm = Math.abs(Math.expm1(strain)) * ratio.measuredMm;
+  const restMm = Math.abs(expm1(strain)) * ratio.measuredMm;
   return {
     weight: 'caution',
     code: 'known.strained',
@@ -194,7 +194,7 @@ function unevenFinding(uneven: number): Finding {
     weight: 'caution',
     code: 'known.uneven',
     at: 'photograph',
-    found: `lengths along the body and across it differ by ${(100 * Math.abs(Math.expm1(uneven))).toFixed(1)} % in scale; this was corrected`,
+    found: `lengths along the body and across it differ by ${(100 * Math.abs(expm1(uneven))).toFixed(1)} % in scale; this was corrected`,
     need: 'a photograph taken square on',
     remedy: 'hold the camera straight above the instrument, or lay the calibration sheet under it',
   };

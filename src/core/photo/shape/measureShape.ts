@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import { containsPoint } from '../../curve/index.ts';
 import { isCovered, OUTSIDE_MM, squareMask } from './coveredEdge.ts';
 import { type LinesAcross, linesAcross } from './linesAcross.ts';
@@ -81,7 +81,7 @@ export function measureEdge(
       rough[i],
       'by-foot',
       rough[i].offsetMm + foot.offsetMm - blur,
-      Math.hypot(foot.sigmaMm, blur),
+      hypot(foot.sigmaMm, blur),
     );
   });
 }
@@ -111,7 +111,7 @@ function isOverlooked({ scene, shape }: Look, seat: ShapeSeat, { expected }: Out
 function lookedOverMm({ scene }: Look, { expected: { at, heightMm } }: Outermost): number {
   const foot = asSeenAt(scene.stand, scene.planeHeightMm, at, 0);
   const edge = asSeenAt(scene.stand, scene.planeHeightMm, at, heightMm);
-  const overMm = Math.hypot(foot.x - edge.x, foot.y - edge.y);
+  const overMm = hypot(foot.x - edge.x, foot.y - edge.y);
   return overMm < TOLD_MM ? 0 : OTHER_WALL * overMm;
 }
 

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, norm, type Point, point, sin } from '../../base/index.ts';
 import { type Chain, headingOn, nearestOn, type Segment, segments } from '../../curve/index.ts';
 import { addRow, emptyEquations, medianOf, solveEquations } from '../../numeric/index.ts';
 import { bodyToScene, type ShapeSeat, sceneToBody } from './shapeSeat.ts';
@@ -54,7 +54,7 @@ export function settleSeat(
     if (!step) return null;
     const [dx, dy, turn, grow] = [step[0], step[1], step[2] / ARM_MM, (step[3] ?? 0) / ARM_MM];
     seat = moved(seat, dx, dy, turn, grow);
-    if (Math.hypot(...step) < RESTING_MM) return seat;
+    if (norm(step) < RESTING_MM) return seat;
   }
   return null;
 }
@@ -85,7 +85,7 @@ function outward(
   if (Math.abs(missMm) > CLEAR_MM)
     return point((found.x - expected.x) / missMm, (found.y - expected.y) / missMm);
   const heading = headingOn(segment, fraction);
-  return point(Math.sin(heading), -Math.cos(heading));
+  return point(sin(heading), -cos(heading));
 }
 
 /** mm. Nearer than this the way to the edge has no sure direction. */

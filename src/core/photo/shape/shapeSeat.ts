@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, type Point, point, sin } from '../../base/index.ts';
 import { type Chain, momentsOf, sampleChain } from '../../curve/index.ts';
 import { type Rectified, rectifiedToScene, sceneToRectified } from '../camera/rectify.ts';
 import type { StandOut } from '../paper/standOut.ts';
@@ -16,13 +16,13 @@ export interface ShapeSeat {
 }
 
 export function bodyToScene(seat: ShapeSeat, { x, y }: Point<'body'>): Point<'scene'> {
-  const [c, s] = [Math.cos(seat.turnRad) * seat.scale, Math.sin(seat.turnRad) * seat.scale];
+  const [c, s] = [cos(seat.turnRad) * seat.scale, sin(seat.turnRad) * seat.scale];
   const across = seat.mirrored ? -x : x;
   return point(seat.shift.x + c * across - s * y, seat.shift.y + s * across + c * y);
 }
 
 export function sceneToBody(seat: ShapeSeat, { x, y }: Point<'scene'>): Point<'body'> {
-  const [c, s] = [Math.cos(seat.turnRad) / seat.scale, Math.sin(seat.turnRad) / seat.scale];
+  const [c, s] = [cos(seat.turnRad) / seat.scale, sin(seat.turnRad) / seat.scale];
   const [dx, dy] = [x - seat.shift.x, y - seat.shift.y];
   const across = c * dx + s * dy;
   return point(seat.mirrored ? -across : across, c * dy - s * dx);
@@ -30,7 +30,7 @@ export function sceneToBody(seat: ShapeSeat, { x, y }: Point<'scene'>): Point<'b
 
 /** A direction of the body in the scene, length kept. */
 export function directionToScene(seat: ShapeSeat, { x, y }: Point<'body'>): Point<'scene'> {
-  const [c, s] = [Math.cos(seat.turnRad), Math.sin(seat.turnRad)];
+  const [c, s] = [cos(seat.turnRad), sin(seat.turnRad)];
   const across = seat.mirrored ? -x : x;
   return point(c * across - s * y, s * across + c * y);
 }
@@ -79,7 +79,7 @@ export function coarseSeat(
 
 /** Angle of the long axis from second moments about the centroid. */
 function axisOf(xx: number, yy: number, xy: number): number {
-  return Math.atan2(2 * xy, xx - yy) / 2;
+  return atan2(2 * xy, xx - yy) / 2;
 }
 
 function momentsOfMask({ mask, columns, cellPx }: StandOut, rectified: Rectified) {

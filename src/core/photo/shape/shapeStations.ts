@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { atan2, cos, type Point, point, sin } from '../../base/index.ts';
 import { type Chain, headingOn, pointOn, segmentLength, segments } from '../../curve/index.ts';
 
 /** A place on the expected edge at which the photograph is looked at. */
@@ -24,7 +24,7 @@ export function shapeStations(chain: Chain<'body'>, stepMm: number): readonly Sh
   const isCorner = all.map((segment, i) => {
     const before = all[(i - 1 + all.length) % all.length];
     const bend = headingOn(segment, 0) - headingOn(before, 1);
-    return Math.abs(Math.atan2(Math.sin(bend), Math.cos(bend))) > CORNER_RAD;
+    return Math.abs(atan2(sin(bend), cos(bend))) > CORNER_RAD;
   });
   const first = Math.max(0, isCorner.indexOf(true));
   const closedRun = !isCorner.includes(true);
@@ -48,7 +48,7 @@ export function shapeStations(chain: Chain<'body'>, stepMm: number): readonly Sh
       const heading = headingOn(segment, share);
       stations.push({
         at: pointOn(segment, share),
-        normal: point(Math.sin(heading), -Math.cos(heading)),
+        normal: point(sin(heading), -cos(heading)),
         run: number,
         fromCornerMm: closedRun ? total : Math.min(alongMm, total - alongMm),
       });

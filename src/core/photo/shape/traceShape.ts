@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point, refuse } from '../../base/index.ts';
+import { accept, type Checked, hypot, type Point, refuse } from '../../base/index.ts';
 import { paperShares } from '../paper/paperLight.ts';
 import { standOut } from '../paper/standOut.ts';
 import { thingColour } from '../paper/thingColour.ts';
@@ -118,7 +118,7 @@ function measured(look: Look, seat: ShapeSeat, rimMm: number): Checked<TracedSha
     // A place that came to lie at another side of a corner tells of neither side.
     const isOwn =
       out.x * normal.x + out.y * normal.y > SAME_SIDE &&
-      Math.hypot(expected.x - at.x, expected.y - at.y) < STRAYED_MM + MOST_GROWTH * Math.hypot(at.x, at.y);
+      hypot(expected.x - at.x, expected.y - at.y) < STRAYED_MM + MOST_GROWTH * hypot(at.x, at.y);
     if (!isOwn) return { expected: at, normal, state: 'corner', missMm: 0, sigmaMm: 0 };
     return { expected, normal: out, state: one.state, missMm, sigmaMm: one.sigmaMm };
   });

@@ -1,3 +1,4 @@
+import { norm } from '../../base/index.ts';
 import { fitEdgeProfile } from '../picture/edgeProfileFit.ts';
 import type { LinesAcross } from './linesAcross.ts';
 import type { ShapeStation } from './shapeStations.ts';
@@ -36,7 +37,7 @@ export function fineEdge(
     const inner = meanOf(mean, c * count, c * count + Math.max(2, zero >> 1));
     return meanOf(mean, (c + 1) * count - Math.max(2, (count - zero) >> 1), (c + 1) * count) - inner;
   });
-  const size = Math.hypot(...step);
+  const size = norm(step);
   if (!(size > LEAST_STEP)) return null;
   const line = new Float64Array(count);
   for (let j = 0; j < count; j++)

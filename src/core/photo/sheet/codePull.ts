@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { type Point, point, tanh } from '../../base/index.ts';
 import type { GrayPicture } from '../picture/grayPicture.ts';
 import { refineSaddle, type SaddleGuess } from './saddle.ts';
 
@@ -53,11 +53,9 @@ function madePicture(
       const d: Point<'photo'> = point(column - half, row - half);
       const u = (side.first * (d.x * second.y - d.y * second.x)) / cross;
       const v = (side.second * (first.x * d.y - first.y * d.x)) / cross;
-      const squares = Math.tanh(u * sharpness) * Math.tanh(v * sharpness);
+      const squares = tanh(u * sharpness) * tanh(v * sharpness);
       const code =
-        ((1 + Math.tanh((u - start.firstPx) * sharpness)) *
-          (1 + Math.tanh((v - start.secondPx) * sharpness))) /
-        2;
+        ((1 + tanh((u - start.firstPx) * sharpness)) * (1 + tanh((v - start.secondPx) * sharpness))) / 2;
       data[row * sizePx + column] = Math.round(MIDDLE + SWING * (squares - code));
     }
   return { widthPx: sizePx, heightPx: sizePx, data };

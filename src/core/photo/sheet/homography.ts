@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { hypot, type Point, point } from '../../base/index.ts';
 import { addRow, emptyEquations, type Matrix3, solveEquations } from '../../numeric/index.ts';
 
 /** One place on the sheet and where it shows. */
@@ -43,7 +43,7 @@ interface Spread {
 function spreadOf(points: readonly { x: number; y: number }[]): Spread {
   const x = points.reduce((sum, one) => sum + one.x, 0) / points.length;
   const y = points.reduce((sum, one) => sum + one.y, 0) / points.length;
-  const size = points.reduce((sum, one) => sum + Math.hypot(one.x - x, one.y - y), 0) / points.length;
+  const size = points.reduce((sum, one) => sum + hypot(one.x - x, one.y - y), 0) / points.length;
   return { x, y, size };
 }
 

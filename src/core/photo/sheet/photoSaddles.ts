@@ -1,4 +1,4 @@
-import { distanceBetween, type Point, point } from '../../base/index.ts';
+import { distanceBetween, hypot, type Point, point } from '../../base/index.ts';
 import type { GrayPicture } from '../picture/grayPicture.ts';
 import { brightnessAt } from '../picture/grayPicture.ts';
 import type { Picture } from '../picture/picture.ts';
@@ -62,12 +62,12 @@ function freedFromCode(
 ): { readonly at: Point<'photo'>; readonly sigmaPx: number } | null {
   const misfit = saddleMisfit(gray, { ...guess, at });
   if (misfit === null || isCovered(misfit)) return null;
-  const noisePx = Math.hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * sigmaPxPerLevel);
+  const noisePx = hypot(LEAST_SIGMA_PX, BETWEEN_PIXELS * misfit.levels * sigmaPxPerLevel);
   const isPulled = code && guess.gapPx < BLUR_REACH * misfit.blurPx;
   if (!isPulled) return { at, sigmaPx: noisePx };
   const pull = codePull(guess, code, guess.codeStart, misfit.blurPx);
   if (!pull) return null;
-  const sigmaPx = Math.hypot(noisePx, PULL_UNSURE * Math.hypot(pull.x, pull.y));
+  const sigmaPx = hypot(noisePx, PULL_UNSURE * hypot(pull.x, pull.y));
   return { at: point(at.x - pull.x, at.y - pull.y), sigmaPx };
 }
 
@@ -151,7 +151,7 @@ function isSaddle(
   brightness: (dx: number, dy: number) => number,
 ): boolean {
   const isBlackRising = pattern.blackSquares.some(
-    ({ min }) => Math.hypot(min.x - saddle.x, min.y - saddle.y) < QUARTER_SHARE * pattern.squareMm,
+    ({ min }) => hypot(min.x - saddle.x, min.y - saddle.y) < QUARTER_SHARE * pattern.squareMm,
   );
   const rising = [brightness(1, 1), brightness(-1, -1)];
   const falling = [brightness(1, -1), brightness(-1, 1)];

@@ -1,4 +1,4 @@
-import { distanceBetween, type Point, point } from '../../base/index.ts';
+import { distanceBetween, exp, hypot, type Point, point } from '../../base/index.ts';
 import type { GrayPicture } from '../picture/grayPicture.ts';
 
 /** Where black and white meet crosswise, to a few hundredths of a pixel. */
@@ -49,7 +49,7 @@ export function refineSaddle(picture: GrayPicture, guess: SaddleGuess): Saddle |
     const moveY = (sums.xx * sums.alongY - sums.xy * sums.alongX) / determinant;
     at = point(at.x + moveX, at.y + moveY);
     if (distanceBetween(at, guess.at) > guess.sidePx + WANDER_PX) return null;
-    if (Math.hypot(moveX, moveY) < SETTLED_PX)
+    if (hypot(moveX, moveY) < SETTLED_PX)
       return { at, sigmaPxPerLevel: spread(picture, at, window, determinant) };
   }
   return null;
@@ -77,7 +77,7 @@ function armWindow({ edges, armPx, sidePx }: SaddleGuess): Window {
       const isPlain = Math.min(off(edges[0], dx, dy), off(edges[1], dx, dy)) <= sidePx;
       const square = dx * dx + dy * dy;
       if (isPlain && square <= armPx * armPx)
-        weights[(dy + half) * side + dx + half] = Math.exp(-square / (armPx * armPx));
+        weights[(dy + half) * side + dx + half] = exp(-square / (armPx * armPx));
     }
   return { half, weights };
 }

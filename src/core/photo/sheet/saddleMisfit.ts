@@ -1,3 +1,4 @@
+import { tanh } from '../../base/index.ts';
 import type { GrayPicture } from '../picture/grayPicture.ts';
 import { brightnessAt } from '../picture/grayPicture.ts';
 import type { SaddleGuess } from './saddle.ts';
@@ -92,7 +93,7 @@ function misfitAt(samples: Samples, blurPx: number): SaddleMisfit | null {
   for (let place = 0; place < count; place++) {
     row[1] = x[place];
     row[2] = y[place];
-    row[3] = shape[place] = Math.tanh(offFirst[place] / blurPx) * Math.tanh(offSecond[place] / blurPx);
+    row[3] = shape[place] = tanh(offFirst[place] / blurPx) * tanh(offSecond[place] / blurPx);
     row[4] = light[place];
     for (let i = 0; i < 4; i++) for (let j = i; j < 5; j++) sums[5 * i + j] += row[i] * row[j];
   }

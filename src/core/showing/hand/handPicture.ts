@@ -1,3 +1,4 @@
+import { cos, hypot, sin } from '../../base/index.ts';
 import { HAND_STUFF, type HandBody, type HandMarks, type HandNet } from './handBody.ts';
 
 /** How the body is held: turned about its length, then tilted towards the eye, radians; 0, 0 shows the top squarely. */
@@ -171,7 +172,7 @@ function plainLight(
   const nx = side(a, b, 1) * side(a, c, 2) - side(a, b, 2) * side(a, c, 1);
   const ny = side(a, b, 2) * side(a, c, 0) - side(a, b, 0) * side(a, c, 2);
   const nz = side(a, b, 0) * side(a, c, 1) - side(a, b, 1) * side(a, c, 0);
-  const long = Math.hypot(nx, ny, nz) || 1;
+  const long = hypot(nx, ny, nz) || 1;
   const facing = Math.max(0, (nx * lx + ny * ly + nz * lz) / long);
   return TURNED_AWAY + (FACING - TURNED_AWAY) * facing;
 }
@@ -180,7 +181,7 @@ function turned({
   turnRad,
   tiltRad,
 }: HandHold): (x: number, y: number, z: number) => [number, number, number] {
-  const [ct, st, cl, sl] = [Math.cos(turnRad), Math.sin(turnRad), Math.cos(tiltRad), Math.sin(tiltRad)];
+  const [ct, st, cl, sl] = [cos(turnRad), sin(turnRad), cos(tiltRad), sin(tiltRad)];
   return (x, y, z) => {
     const [ax, az] = [ct * x + st * z, ct * z - st * x];
     return [ax, cl * y + sl * az, cl * az - sl * y];
@@ -212,11 +213,11 @@ export function handLamp(
   hold: HandHold,
 ): readonly [number, number, number] {
   const side = seesTop(hold) ? 1 : -1;
-  const level = Math.cos(heightRad);
-  return [side * Math.sin(fromRad) * level, Math.cos(fromRad) * level, side * Math.sin(heightRad)];
+  const level = cos(heightRad);
+  return [side * sin(fromRad) * level, cos(fromRad) * level, side * sin(heightRad)];
 }
 
 /** Whether it is the top that looks towards the eye. */
 export function seesTop({ turnRad, tiltRad }: HandHold): boolean {
-  return Math.cos(turnRad) * Math.cos(tiltRad) >= 0;
+  return cos(turnRad) * cos(tiltRad) >= 0;
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding } from '../../base/index.ts';
+import { accept, type Checked, type Finding, hypot } from '../../base/index.ts';
 import {
   BUILT_PART_WORDS,
   type BuiltMeasure,
@@ -70,10 +70,10 @@ function measureOf({ traced, lengthPlusMinusMm }: SeenThing, plan: PlanParts): B
       isCorner: state === 'corner',
     })),
     // The thing is laid over the design by its middle: a wrong length shows by half at either end.
-    plusMinusMm: Math.hypot(lengthPlusMinusMm / 2, edgeMm, EDGE_MM),
+    plusMinusMm: hypot(lengthPlusMinusMm / 2, edgeMm, EDGE_MM),
     along: size.along,
     across: size.across,
-    sizePlusMinus: Math.hypot(lengthPlusMinusMm / plan.outline.bodyLengthMm, 2 * size.sigma),
+    sizePlusMinus: hypot(lengthPlusMinusMm / plan.outline.bodyLengthMm, 2 * size.sigma),
     allRoundMm: size.allRoundMm,
     rmsAfterSizeMm: size.rmsAfterSizeMm,
     rmsAfterAllRoundMm: size.rmsAfterAllRoundMm,

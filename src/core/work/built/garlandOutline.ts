@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, hypot, type Point, point, sin } from '../../base/index.ts';
 import {
   type Chain,
   headingOn,
@@ -67,13 +67,13 @@ function mirrored(place: ShapePlace): ShapePlace {
 
 function moveOf(side: readonly ShapePlace[], at: Point<'body'>, normal: Point<'body'>): Move | null {
   const own = side.filter(({ normal: out }) => out.x * normal.x + out.y * normal.y > SAME_SIDE);
-  const away = (place: ShapePlace) => Math.hypot(place.expected.x - at.x, place.expected.y - at.y);
+  const away = (place: ShapePlace) => hypot(place.expected.x - at.x, place.expected.y - at.y);
   const near = own.filter((place) => away(place) <= NEAR_MM);
   if (near.length > 0) return { byMm: medianOf(near.map(({ missMm }) => missMm)), weight: 1 };
   const nearest = own.reduce<ShapePlace | null>((a, b) => (a && away(a) <= away(b) ? a : b), null);
   if (!nearest || away(nearest) > CARRIED_MM) return null;
   const beside = own.filter(
-    ({ expected }) => Math.hypot(expected.x - nearest.expected.x, expected.y - nearest.expected.y) <= NEAR_MM,
+    ({ expected }) => hypot(expected.x - nearest.expected.x, expected.y - nearest.expected.y) <= NEAR_MM,
   );
   return { byMm: medianOf(beside.map(({ missMm }) => missMm)), weight: CARRIED_WEIGHT };
 }
@@ -88,7 +88,7 @@ function alongSection(
     return Array.from({ length: count }, (_, step) => {
       const share = (step + 0.5) / count;
       const heading = headingOn(segment, share);
-      const normal = point<'body'>(Math.sin(heading), -Math.cos(heading));
+      const normal = point<'body'>(sin(heading), -cos(heading));
       const at = pointOn(segment, share);
       const { byMm, weight } = moveAt(at, normal);
       return { x: at.x + byMm * normal.x, y: at.y + byMm * normal.y, weight, section };
@@ -107,7 +107,7 @@ function cornerPoints(
   const first = segments(leaving)[0];
   if (!last || !first) return [];
   const [inRad, outRad] = [headingOn(last, 1), headingOn(first, 0)];
-  const [a, b] = [inRad, outRad].map((rad) => point<'body'>(Math.sin(rad), -Math.cos(rad))) as [
+  const [a, b] = [inRad, outRad].map((rad) => point<'body'>(sin(rad), -cos(rad))) as [
     Point<'body'>,
     Point<'body'>,
   ];
@@ -117,7 +117,7 @@ function cornerPoints(
     Math.abs(turn) > LEAST_TURN
       ? point((moveA.byMm * b.y - moveB.byMm * a.y) / turn, (moveB.byMm * a.x - moveA.byMm * b.x) / turn)
       : point((moveA.byMm * a.x + moveB.byMm * b.x) / 2, (moveA.byMm * a.y + moveB.byMm * b.y) / 2);
-  const widthMm = Math.hypot(first.start.x - last.end.x, first.start.y - last.end.y);
+  const widthMm = hypot(first.start.x - last.end.x, first.start.y - last.end.y);
   const count = Math.max(1, Math.round(widthMm / STEP_MM));
   return Array.from({ length: count }, (_, step) => {
     const share = (step + 0.5) / count;

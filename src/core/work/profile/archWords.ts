@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.ts';
+import { type Finding, hypot } from '../../base/index.ts';
 import type { ArchReading, ValueName } from '../../design/index.ts';
 import { FULLNESS_VALUES, type Plate, type StationName } from '../../instrument/index.ts';
 import type { Quantity } from '../../quantity/index.ts';
@@ -56,7 +56,7 @@ export function platesDiffer(
   const [least, most] = [sorted[0], sorted[sorted.length - 1]];
   if (!least || !most) return [];
   const apart = most.fullness.value - least.fullness.value;
-  const spread = Math.hypot(least.fullness.plusMinus, most.fullness.plusMinus);
+  const spread = hypot(least.fullness.plusMinus, most.fullness.plusMinus);
   if (apart <= Math.max(EQUALLY_FULL, spread)) return [];
   const told = ({ plate, fullness }: (typeof read)[number]) => `${fullness.value.toFixed(3)} on the ${plate}`;
   return [

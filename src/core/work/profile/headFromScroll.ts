@@ -1,4 +1,4 @@
-import { accept, type Checked, type Finding } from '../../base/index.ts';
+import { accept, type Checked, type Finding, hypot } from '../../base/index.ts';
 import type { Design, HeadFit, ValueName } from '../../design/index.ts';
 import {
   FITTED,
@@ -89,7 +89,7 @@ function valuesOf(reading: ScrollReading, { profile, plusMinus }: FittedHead): H
     const isLength = name.endsWith('Mm');
     const value = isLength ? profile.sizes[name] : degrees(profile.sizes[name]);
     const spread = isLength
-      ? Math.hypot(plusMinus[name], EDGE_MM, reading.scaleShare * value)
+      ? hypot(plusMinus[name], EDGE_MM, reading.scaleShare * value)
       : degrees(plusMinus[name]);
     values[own] = {
       value: rounded(value),

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Point } from '../../base/index.ts';
+import { accept, type Checked, cos, type Point, sin } from '../../base/index.ts';
 import type { HalfOutline } from '../../curve/index.ts';
 import type { ArchReading, Design, MeasuredHeights } from '../../design/index.ts';
 import { type Plate, plateGround, type StationName } from '../../instrument/index.ts';
@@ -69,7 +69,7 @@ function levelled({ fit, originMm }: KeptReading, at: Point<'section'>, channelM
   const across = at.x - originMm;
   if (channelMm === null) return { along: across, z: at.y };
   const over = at.y - fit.baseMm.value;
-  const [c, s] = [Math.cos(fit.tiltRad.value), Math.sin(fit.tiltRad.value)];
+  const [c, s] = [cos(fit.tiltRad.value), sin(fit.tiltRad.value)];
   return { along: across * c + over * s, z: channelMm + over * c - across * s };
 }
 

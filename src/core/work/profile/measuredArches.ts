@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, type Finding, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Fault, type Finding, hypot, refuse } from '../../base/index.ts';
 import type { Measurements, PlateReadings, ValueName } from '../../design/index.ts';
 import {
   FULLNESS_VALUES,
@@ -206,7 +206,7 @@ function heightValues(fitted: FittedPlate, given: Measurements['values']): ArchV
   const scoop = edge && base && edge.value - base.value;
   if (scoop !== undefined && scoop > 0 && base)
     values[names.scoop] = quantity(
-      { value: scoop, plusMinus: Math.hypot(base.plusMinus, edge?.plusMinus ?? 0) },
+      { value: scoop, plusMinus: hypot(base.plusMinus, edge?.plusMinus ?? 0) },
       'mm',
       `edge less the channel of the arches fitted to ${readings.source}`,
     );

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { toFile } from '../../files/index.ts';
 import type { ProfilePlace } from '../../photo/index.ts';
 import type { ArchResidual, Estimate, MeasuredCrossArch, MeasuredLongArch } from '../../surface/index.ts';
@@ -122,5 +123,5 @@ function usedPairs(residuals: readonly ArchResidual[]): readonly Pair[] {
 }
 
 function length({ value, plusMinus }: Estimate, scale: number): Told {
-  return { value: toFile(value), plusMinus: toFile(Math.hypot(plusMinus, scale * value)) };
+  return { value: toFile(value), plusMinus: toFile(hypot(plusMinus, scale * value)) };
 }

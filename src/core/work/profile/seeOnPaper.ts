@@ -1,4 +1,4 @@
-import { accept, type Box, type Checked, type Finding, type Point, point } from '../../base/index.ts';
+import { accept, type Box, type Checked, type Finding, hypot, type Point, point } from '../../base/index.ts';
 import {
   type CalibrationSheet,
   type CameraView,
@@ -57,7 +57,7 @@ export function sideFindings(
   heightMm: number,
 ): readonly Finding[] {
   const { stand } = projection(view.camera);
-  const farthest = Math.max(...places.map(({ x, y }) => Math.hypot(x - stand.x, y - stand.y)));
+  const farthest = Math.max(...places.map(({ x, y }) => hypot(x - stand.x, y - stand.y)));
   const showsMm = (heightMm * farthest) / stand.z;
   if (showsMm <= SIDE_SHOWS_MM) return [];
   return [

@@ -1,3 +1,4 @@
+import { hypot } from '../../base/index.ts';
 import { takenAsDrawn, type ValueName } from '../../design/index.ts';
 import type { Family } from '../../knowledge/index.ts';
 import type { KnownMeasure } from '../../photo/index.ts';
@@ -18,7 +19,7 @@ export function knownAsDrawn(known: readonly KnownLength[], family: Family): rea
     const plain = { name: one.name, ...(one.plusMinusMm && { plusMinusMm: one.plusMinusMm }) };
     const mm = turned(one, family, length);
     if (mm === one.mm) return { ...plain, mm };
-    return { name: one.name, mm, plusMinusMm: Math.hypot(one.plusMinusMm ?? TURNED_MM, TURNED_MM) };
+    return { name: one.name, mm, plusMinusMm: hypot(one.plusMinusMm ?? TURNED_MM, TURNED_MM) };
   });
 }
 

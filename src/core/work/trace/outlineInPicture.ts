@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 import { type Chain, lengthOf, pointAlong } from '../../curve/index.ts';
 import type { ExpectedPlace, RestoredOutline } from '../../photo/index.ts';
 
@@ -11,7 +11,7 @@ export function outlineInPicture(
   face: 'top' | 'back',
   toPicture: (at: Point<'scene'>) => Point<'photo'>,
 ): ExpectedPlace {
-  const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
+  const [c, s] = [cos(axis.headingRad), sin(axis.headingRad)];
   const along = (chain: Chain<'body'>) => {
     const lengthMm = lengthOf(chain);
     return (share: number) => pointAlong(chain, share * lengthMm);

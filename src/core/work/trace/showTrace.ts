@@ -1,4 +1,4 @@
-import { point } from '../../base/index.ts';
+import { hypot, point } from '../../base/index.ts';
 import { mirrorChain, outlineChain } from '../../curve/index.ts';
 import type { TraceHints } from '../../photo/index.ts';
 import { type ShownLine, shownLine } from '../../showing/index.ts';
@@ -168,7 +168,7 @@ function piecesOf(
   const pieces: string[][] = [];
   let last: readonly [number, number] | null = null;
   for (const at of places) {
-    const isNear = last !== null && Math.hypot(at[0] - last[0], at[1] - last[1]) < apartMm;
+    const isNear = last !== null && hypot(at[0] - last[0], at[1] - last[1]) < apartMm;
     if (!isNear) pieces.push([]);
     pieces.at(-1)?.push(`${at[0].toFixed(2)} ${at[1].toFixed(2)}`);
     last = at;

@@ -1,4 +1,4 @@
-import { type Point, point } from '../../base/index.ts';
+import { cos, type Point, point, sin } from '../../base/index.ts';
 import { type View, viewMap } from '../../photo/index.ts';
 import type { SeenBody } from './seenBody.ts';
 import type { Traced } from './trace.ts';
@@ -20,7 +20,7 @@ export function shownWays({ seen, others, view, restored }: Traced, shot: number
   const own: View = body === seen ? view : withStretch(body.view, view);
   const map = viewMap(own);
   const { axis, bodyLengthMm, lowerEndMm } = restored;
-  const [c, s] = [Math.cos(axis.headingRad), Math.sin(axis.headingRad)];
+  const [c, s] = [cos(axis.headingRad), sin(axis.headingRad)];
   const { x: ox, y: oy } = axis.through;
   const fromScene = ({ x, y }: Point<'scene'>): ShownPlace => {
     const along = (x - ox) * c + (y - oy) * s;

@@ -1,11 +1,13 @@
 import {
   accept,
   type Checked,
+  cos,
   type Finding,
   type Keeper,
   newestKeeper,
   type Point,
   refuse,
+  sin,
 } from '../../base/index.ts';
 import {
   lengthBetween,
@@ -172,8 +174,8 @@ function isAsSeen({ along, across }: ScaleCorrection): boolean {
 function lengthPlusMinus(view: View, { axis, bodyLengthMm }: RestoredOutline): number {
   const { x, y } = axis.through;
   const far: Point<'scene'> = {
-    x: x + bodyLengthMm * Math.cos(axis.headingRad),
-    y: y + bodyLengthMm * Math.sin(axis.headingRad),
+    x: x + bodyLengthMm * cos(axis.headingRad),
+    y: y + bodyLengthMm * sin(axis.headingRad),
   };
   return lengthBetween(view, toPhoto(view, axis.through), toPhoto(view, far)).plusMinusMm;
 }

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
+import { accept, type Checked, type Fault, hypot, refuse } from '../../base/index.ts';
 import { VALUES } from '../../design/index.ts';
 import { parseLength } from '../../quantity/index.ts';
 import type { KnownLength, LengthTaken, TraceRequest } from './traceRequest.ts';
@@ -146,7 +146,7 @@ function parseScaleBar(text: string): Checked<NonNullable<TraceRequest['scan']>>
   const [ax, ay, bx, by] = match.slice(1, 5).map(Number) as [number, number, number, number];
   const length = parseLength(match[5] as string);
   if (!length.ok) return refuse(...length.faults.map((fault) => ({ ...fault, at: '--scan-bar' })));
-  const pixels = Math.hypot(bx - ax, by - ay);
+  const pixels = hypot(bx - ax, by - ay);
   if (pixels < LEAST_BAR_PX) return refuse(noScaleBar(text, `places at least ${LEAST_BAR_PX} pixels apart`));
   return accept({
     mmPerPixel: length.value.mm / pixels,
