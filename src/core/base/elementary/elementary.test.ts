@@ -33,6 +33,10 @@ test('places that are known exactly', () => {
   expect(power(4, 1.5)).toBe(8);
 });
 
+test('what is left of e to the x beside its 1 keeps its places where x is small', () => {
+  expect(expm1(2e-12) / 2e-12).toBeCloseTo(1 + 1e-12, 15);
+});
+
 test('half turns come out as the halves of the nearest number to pi do', () => {
   expect(sin(Math.PI)).toBe(1.2246467991473532e-16);
   expect(cos(Math.PI / 2)).toBe(6.123233995736766e-17);
