@@ -6,7 +6,9 @@ import {
   type ProfileOutcome,
   parseArchWords,
   parseSheetBar,
+  printSpread,
   refuse,
+  spreadDecimals,
   traceArchProfile,
   traceScroll,
 } from '../core/index.ts';
@@ -65,12 +67,11 @@ export function profileLines({ document }: ProfileOutcome): readonly string[] {
   const { name, of, points, plusMinus, fit, places } = document;
   const what = { crossArch: 'cross arch', longArch: 'long arch', scrollSide: 'side of the scroll' }[of];
   const lines = [
-    `${name}: ${what}, ${points.length} points, ± ${plusMinus.point.toFixed(2)} mm each and ${(100 * plusMinus.scale).toFixed(2)} % of every length`,
+    `${name}: ${what}, ${points.length} points, ± ${plusMinus.point.toFixed(spreadDecimals(plusMinus.point))} mm each and ${(100 * plusMinus.scale).toFixed(2)} % of every length`,
   ];
   if (fit) {
-    lines.push(`  rise ${fit.rise.value.toFixed(2)} ± ${fit.rise.plusMinus.toFixed(2)} mm`);
-    if (fit.fullness)
-      lines.push(`  fullness ${fit.fullness.value.toFixed(3)} ± ${fit.fullness.plusMinus.toFixed(3)}`);
+    lines.push(`  rise ${printSpread(fit.rise.value, fit.rise.plusMinus)} mm`);
+    if (fit.fullness) lines.push(`  fullness ${printSpread(fit.fullness.value, fit.fullness.plusMinus)}`);
     if (fit.form) lines.push(`  nearest to ${fit.form}`);
     lines.push(`  readings off the fit: ${fit.rms.toFixed(2)} mm rms, ${fit.max.toFixed(2)} mm at most`);
     lines.push(...fit.deviations.map(({ words }) => `  ${words}`));

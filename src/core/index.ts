@@ -78,9 +78,11 @@ export {
   type Origin,
   originText,
   parseLength,
+  printSpread,
   type Quantity,
   type RegisterEntry,
   registerText,
+  spreadDecimals,
 } from './quantity/index.ts';
 export {
   type BodyKind,

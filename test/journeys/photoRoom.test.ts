@@ -33,7 +33,7 @@ beforeAll(async () => {
 });
 afterAll(() => folder.remove());
 
-const TOLD = /edge (\d+\.\d) mm ± (\d+\.\d) above the sheet/;
+const TOLD = /edge (\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm above the sheet/;
 
 describe('without a height of the edge', () => {
   test('two photographs tell it to 2 mm, and traced as recorded they give the same bytes', async () => {

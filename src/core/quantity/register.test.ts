@@ -45,16 +45,18 @@ test('a number that only looks back never makes a circle', () => {
 
 test('the table gives value, unit, ± and origin in columns', () => {
   const made = makeRegister([
-    { name: 'bodyLength', value: 355.5, unit: 'mm', origin: measured('calliper'), plusMinus: 0.2 },
+    { name: 'bodyLength', value: 355.48, unit: 'mm', origin: measured('calliper'), plusMinus: 0.24 },
+    { name: 'fullness', value: 0.05214, unit: 'ratio', origin: measured('gauge'), plusMinus: 0.0012 },
     { name: 'waist', value: 112, unit: 'mm', origin: published('A. Author, Table, 1901') },
     { name: 'ratio', value: 112 / 355.5, unit: 'ratio', origin: derivedFrom(['waist', 'bodyLength']) },
   ]);
   if (!made.ok) throw new Error('refused');
   expect(registerText(made.value).split('\n')).toEqual([
-    'name        value  unit     ±  origin',
-    'bodyLength  355.5  mm    ±0.2  measured: calliper',
-    'waist         112  mm          published: A. Author, Table, 1901',
-    'ratio       0.315              derived from waist, bodyLength',
+    'name         value  unit        ±  origin',
+    'bodyLength   355.5  mm       ±0.2  measured: calliper',
+    'fullness    0.0521        ±0.0012  measured: gauge',
+    'waist          112  mm             published: A. Author, Table, 1901',
+    'ratio        0.315                 derived from waist, bodyLength',
   ]);
 });
 

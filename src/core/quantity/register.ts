@@ -1,5 +1,6 @@
 import { accept, Bug, type Checked, type Fault, refuse } from '../base/index.ts';
 import { originText } from './origin.ts';
+import { spreadDecimals } from './printSpread.ts';
 import type { Quantity, RegisterEntry, Unit } from './quantity.ts';
 
 /** Every number of one design or instrument, each once, in the order given. */
@@ -49,7 +50,7 @@ export function registerText(register: Register): string {
     entry.name,
     printValue(entry),
     entry.unit === 'ratio' || entry.unit === 'count' ? '' : entry.unit,
-    entry.plusMinus === undefined ? '' : `±${print(entry.plusMinus, entry.unit === 'mm' ? 2 : 3)}`,
+    entry.plusMinus ? `±${entry.plusMinus.toFixed(spreadDecimals(entry.plusMinus))}` : '',
     originText(entry.origin),
   ]);
   const table = [['name', 'value', 'unit', '±', 'origin'], ...rows];
@@ -62,16 +63,13 @@ function pad(cell: string, column: number, widths: readonly number[]): string {
   return column === 1 || column === 3 ? cell.padStart(width) : cell.padEnd(width);
 }
 
-/** No more digits than the number is good for: a tenth where it is unsure by one, else a hundredth of a millimetre. */
+/** No more digits than the number is good for. */
 function printValue({ value, unit, plusMinus }: RegisterEntry): string {
-  if (unit !== 'mm') return print(value, DECIMALS[unit] ?? 3);
-  return print(value, plusMinus !== undefined && plusMinus >= UNSURE_MM ? 1 : 2);
+  return plusMinus ? value.toFixed(spreadDecimals(plusMinus)) : print(value, DECIMALS[unit] ?? 3);
 }
 
-const UNSURE_MM = 0.1;
-
 /** Of units that are known less finely than to a thousandth. */
-const DECIMALS: Readonly<Partial<Record<Unit, number>>> = { N: 1, deg: 2, Hz: 2 };
+const DECIMALS: Readonly<Partial<Record<Unit, number>>> = { mm: 2, N: 1, deg: 2, Hz: 2 };
 
 function print(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals)) + 0);

@@ -23,7 +23,8 @@ export function NumberField({
   const field = useRef<HTMLInputElement>(null);
   // What the hand has typed and not yet used; before that the field shows the number as it stands.
   const [typed, setTyped] = useState<string | null>(null);
-  const text = typed ?? numberText(entry);
+  const { value, unit } = entry;
+  const text = typed ?? numberText({ value, unit });
   // At once, before any key can reach the field: later it would mark what has been typed meanwhile.
   useLayoutEffect(() => {
     if (!takesFocus) return;

@@ -12,10 +12,10 @@ import {
 import { design, edit, onTable, plate, stop, touched } from '../store.ts';
 import { OUTLINE_NUMBERS, placeOfNumber } from '../way/stopNumbers.ts';
 import { remarkOf, told } from '../words/sentences.ts';
-import { nameOf, print, words } from '../words/words.ts';
+import { nameOf, words } from '../words/words.ts';
 import { carriedBy, type Kin, kin } from './kin.ts';
 import { NumberField } from './NumberField.tsx';
-import { numberText, unitText } from './numberText.ts';
+import { numberText, spreadText, unitText } from './numberText.ts';
 import { OriginMark, QuestionMark } from './OriginMark.tsx';
 
 /** One number of the notebook: its name, where it comes from, what it is; touched, it can be overruled. */
@@ -90,11 +90,7 @@ export function NumberRow({
           </button>
         )}
         <span class="value">{numberText(entry)}</span>
-        <span class="beside">
-          {entry.plusMinus
-            ? `± ${print(entry.plusMinus, entry.plusMinus < 0.1 ? 2 : 1)}`
-            : unitText(entry.unit)}
-        </span>
+        <span class="beside">{entry.plusMinus ? spreadText(entry.plusMinus) : unitText(entry.unit)}</span>
       </div>
       {isTouched && (
         <div class="row-more">

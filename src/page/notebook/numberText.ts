@@ -1,8 +1,19 @@
-import { type Checked, parseLength, type Quantity, type RegisterEntry } from '../../core/index.ts';
+import {
+  type Checked,
+  parseLength,
+  type Quantity,
+  type RegisterEntry,
+  spreadDecimals,
+} from '../../core/index.ts';
 import { print } from '../words/words.ts';
 
-/** How a number is written in the notebook: no more decimals than a maker can use. */
-export function numberText({ value, unit }: Pick<Quantity, 'value' | 'unit'>): string {
+/** How a number is written in the notebook: no more decimals than it is good for by its ±, or than a maker can use. */
+export function numberText({
+  value,
+  unit,
+  plusMinus,
+}: Pick<Quantity, 'value' | 'unit' | 'plusMinus'>): string {
+  if (plusMinus) return print(value, spreadDecimals(plusMinus)) + (unit === 'deg' ? '°' : '');
   switch (unit) {
     case 'mm':
       return print(value, Math.abs(value) < 10 && hasHundredths(value) ? 2 : 1);
@@ -16,6 +27,11 @@ export function numberText({ value, unit }: Pick<Quantity, 'value' | 'unit'>): s
     default:
       return print(value, Math.abs(value) >= 100 ? 0 : 1);
   }
+}
+
+/** The ± of a number beside it. */
+export function spreadText(plusMinus: number): string {
+  return `± ${print(plusMinus, spreadDecimals(plusMinus))}`;
 }
 
 const HUNDREDTHS = 100;

@@ -15,6 +15,7 @@ import {
   takeProfile,
 } from '../keeping/profiling.ts';
 import { type Answer, Leaf } from '../notebook/Leaf.tsx';
+import { spreadText } from '../notebook/numberText.ts';
 import { sentenceOf } from '../words/sentences.ts';
 import { print, words } from '../words/words.ts';
 import { Choice, TypedLength } from './Asked.tsx';
@@ -184,25 +185,15 @@ function AsRead({ read }: { readonly read: ProfileOutcome }) {
         <Told
           kind="measured"
           name={text.points}
-          from={`${text.each} ± ${print(plusMinus.point, 2)} mm`}
+          from={`${text.each} ${spreadText(plusMinus.point)} mm`}
           value={print(points.length, 0)}
           beside=""
         />
         {fit && (
           <>
-            <Told
-              kind="derived"
-              name={text.rise}
-              value={print(fit.rise.value)}
-              beside={`± ${print(fit.rise.plusMinus, 2)}`}
-            />
+            <Told kind="derived" name={text.rise} value={{ ...fit.rise, unit: 'mm' }} />
             {fit.fullness && (
-              <Told
-                kind="derived"
-                name={text.fullness}
-                value={print(fit.fullness.value, 2)}
-                beside={`± ${print(fit.fullness.plusMinus, 2)}`}
-              />
+              <Told kind="derived" name={text.fullness} value={{ ...fit.fullness, unit: 'ratio' }} />
             )}
             <Told kind="derived" name={text.fit} value={print(fit.rms, 2)} beside="mm" />
           </>

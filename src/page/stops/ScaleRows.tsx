@@ -38,8 +38,7 @@ export function ScaleRows({ shown }: { readonly shown: ShownTrace }) {
               kind="measured"
               name={text.edgeHeight}
               from={heightFrom}
-              value={print(shown.edgeHeight.mm)}
-              beside={`± ${print(shown.edgeHeight.plusMinusMm)}`}
+              value={{ value: shown.edgeHeight.mm, unit: 'mm', plusMinus: shown.edgeHeight.plusMinusMm }}
             />
           </>
         )}
@@ -47,8 +46,7 @@ export function ScaleRows({ shown }: { readonly shown: ShownTrace }) {
           kind="derived"
           name={text.length}
           from={text.fromThese}
-          value={print(shown.lengthMm)}
-          beside={`± ${print(shown.lengthPlusMinusMm)}`}
+          value={{ value: shown.lengthMm, unit: 'mm', plusMinus: shown.lengthPlusMinusMm }}
         />
         {shown.apart !== null && (
           <Told kind="derived" name={text.apart} value={print(shown.apart.rmsMm, 2)} beside="mm" />

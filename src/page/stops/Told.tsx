@@ -1,3 +1,5 @@
+import type { Quantity } from '../../core/index.ts';
+import { numberText, spreadText } from '../notebook/numberText.ts';
 import { OriginMark } from '../notebook/OriginMark.tsx';
 import { words } from '../words/words.ts';
 
@@ -13,8 +15,10 @@ export function Told({
   readonly name: string;
   /** More about its origin. */
   readonly from?: string;
-  readonly value: string;
-  readonly beside: string;
+  /** As it is to be written, or a number that is known to its ±. */
+  readonly value: string | Pick<Quantity, 'value' | 'unit' | 'plusMinus'>;
+  /** What stands beside it, where it is no ±. */
+  readonly beside?: string;
 }) {
   const origin = words().origins[kind];
   return (
@@ -28,8 +32,10 @@ export function Told({
           <span class="origin">{from === undefined ? origin : `${origin}, ${from}`}</span>
         </span>
         <span />
-        <span class="value">{value}</span>
-        <span class="beside">{beside}</span>
+        <span class="value">{typeof value === 'string' ? value : numberText(value)}</span>
+        <span class="beside">
+          {beside ?? (typeof value !== 'string' && value.plusMinus && spreadText(value.plusMinus))}
+        </span>
       </div>
     </li>
   );

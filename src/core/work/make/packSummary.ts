@@ -1,5 +1,6 @@
 import type { Drawing } from '../../drawing/index.ts';
 import type { Instrument } from '../../instrument/index.ts';
+import { spreadDecimals } from '../../quantity/index.ts';
 import { type Language, speechOf } from '../../words/index.ts';
 import { originWords } from './originWords.ts';
 
@@ -74,8 +75,10 @@ export function packSummary(
     ...KEY_VALUES.flatMap((name) => {
       const quantity = design.values[name];
       if (!quantity) return [];
-      const spread = quantity.plusMinus === undefined ? '      ' : ` ± ${figure(quantity.plusMinus, 1)}`;
-      const length = figure(quantity.value, 1).padStart(6);
+      const { value, plusMinus } = quantity;
+      const decimals = plusMinus ? spreadDecimals(plusMinus) : 1;
+      const spread = plusMinus ? ` ± ${figure(plusMinus, decimals)}` : '      ';
+      const length = figure(value, decimals).padStart(6);
       return [
         `  ${nameOf(name).padEnd(room)} ${length} mm${spread}  ${originWords(quantity.origin, language)}`,
       ];

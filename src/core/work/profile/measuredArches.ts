@@ -7,7 +7,7 @@ import {
   type StationName,
   TOP_FULLNESS_VALUES,
 } from '../../instrument/index.ts';
-import { measured, type Quantity } from '../../quantity/index.ts';
+import { measured, printSpread, type Quantity } from '../../quantity/index.ts';
 import {
   type Estimate,
   FULLNESS_LIMIT,
@@ -159,7 +159,7 @@ function fitPlate(
   if (longArch)
     findings.push(
       ...longArch.findings,
-      fittedFinding(at, `rise ${told(longArch.riseMm, 2)} mm`, longArch),
+      fittedFinding(at, `rise ${told(longArch.riseMm)} mm`, longArch),
       ...longArchFindings(at, longArch),
     );
   findings.push(...overCrest(place, stations, longArch, base));
@@ -176,11 +176,11 @@ function keptOf({ plate, readings, kept }: FittedPlate): readonly KeptReadings[]
 
 function crossWords(arch: MeasuredCrossArch, name: StationName | null): string {
   const where = name === null ? '' : `${STATION_WORDS[name]}: `;
-  return `${where}rise ${told(arch.riseMm, 2)} mm, half width ${told(arch.halfWidthMm, 1)} mm, fullness ${told(arch.fullness, 3)}`;
+  return `${where}rise ${told(arch.riseMm)} mm, half width ${told(arch.halfWidthMm)} mm, fullness ${told(arch.fullness)}`;
 }
 
-function told({ value, plusMinus }: Estimate, digits: number): string {
-  return `${value.toFixed(digits)} ± ${plusMinus.toFixed(digits)}`;
+function told({ value, plusMinus }: Estimate): string {
+  return printSpread(value, plusMinus);
 }
 
 /** Arch height and scoop, where heights count from the gluing face. */

@@ -9,6 +9,7 @@ import {
   toFile,
 } from '../../files/index.ts';
 import type { View } from '../../photo/index.ts';
+import { printSpread } from '../../quantity/index.ts';
 import { linesDocument } from './linesDocument.ts';
 import { meantDocument } from './meantDocument.ts';
 import type { Traced } from './trace.ts';
@@ -111,7 +112,7 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request, correction }
   const arcs = [restored.half.lowerBout, restored.half.cBout, restored.half.upperBout];
   const count = arcs.reduce((sum, chain) => sum + chain.vertices.length - 1, 0);
   return [
-    `${request.photographs.map(({ name }) => name).join(' and ')}: body ${mm(restored.bodyLengthMm)} ± ${lengthPlusMinusMm.toFixed(1)} long, as meant`,
+    `${request.photographs.map(({ name }) => name).join(' and ')}: body ${printSpread(restored.bodyLengthMm, lengthPlusMinusMm)} mm long, as meant`,
     ...heightLines(seen.view, request),
     ...restored.measures
       .filter(({ name }) => name !== 'bodyLength')
@@ -133,7 +134,7 @@ function traceSummary({ seen, restored, lengthPlusMinusMm, request, correction }
 function heightLines(view: View, { edgeHeightMm }: Traced['request']): string[] {
   if (view.kind !== 'camera' || edgeHeightMm !== undefined) return [];
   return [
-    `  edge ${mm(view.planeHeightMm)} ± ${view.planeHeightPlusMinusMm.toFixed(1)} above the sheet, as photographed`,
+    `  edge ${printSpread(view.planeHeightMm, view.planeHeightPlusMinusMm)} mm above the sheet, as photographed`,
   ];
 }
 
