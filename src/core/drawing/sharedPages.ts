@@ -1,4 +1,4 @@
-import type { Box, Point } from '../base/index.ts';
+import { type Box, type Point, WRITE_MM } from '../base/index.ts';
 import { marginTextWidthMm } from './marginText.ts';
 import type { PageText, PlacedDrawing } from './page.ts';
 import type { DraftPage, PageGroup, Piece, Say } from './pageGroup.ts';
@@ -60,10 +60,15 @@ function roomOf(frame: SheetFrame): ShelfRoom {
 
 function itemOf(piece: Piece, say: Say): ShelfItem {
   return {
-    widthMm: piece.box.max.x - piece.box.min.x,
-    heightMm: piece.box.max.y - piece.box.min.y,
+    widthMm: written(piece.box.max.x - piece.box.min.x),
+    heightMm: written(piece.box.max.y - piece.box.min.y),
     captionWidthMm: marginTextWidthMm(captionOf(piece, say), CAPTION_SIZE_MM),
   };
+}
+
+/** To the written step: pieces of one height stay in their order, whatever its last places are. */
+function written(sizeMm: number): number {
+  return Math.round(sizeMm / WRITE_MM) * WRITE_MM;
 }
 
 function pagesOn(pieces: readonly Piece[], frame: SheetFrame, room: ShelfRoom, say: Say): PageGroup[] {

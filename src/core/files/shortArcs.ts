@@ -1,4 +1,4 @@
-import { type Frame, hypot, type Point, sin } from '../base/index.ts';
+import { type Frame, hypot, type Point, SETTLED, sin } from '../base/index.ts';
 import { bulgeOfSweep, type Chain, pointOn, segments, sweepOf, type Vertex } from '../curve/index.ts';
 
 /**
@@ -16,7 +16,8 @@ export function shortArcs<F extends Frame>(
     const sweep = sweepOf(segment);
     const chord = hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
     const radius = sweep === 0 ? 0 : chord / (2 * Math.abs(sin(sweep / 2)));
-    const pieces = sweep === 0 ? 1 : Math.max(1, Math.ceil(Math.abs(sweep) / greatestRad(radius)));
+    // Just a quarter turn, made longer by its last place, is one piece still.
+    const pieces = sweep === 0 ? 1 : Math.max(1, Math.ceil(Math.abs(sweep) / greatestRad(radius) - SETTLED));
     const bulge = pieces === 1 ? segment.bulge : bulgeOfSweep(sweep / pieces);
     for (let piece = 0; piece < pieces; piece++) {
       const { x, y }: Point<F> = pointOn(segment, piece / pieces);
