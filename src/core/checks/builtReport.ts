@@ -1,4 +1,4 @@
-import { hypot, type Point } from '../base/index.ts';
+import { distanceBetween, type Point } from '../base/index.ts';
 import type { PlanParts } from '../instrument/index.ts';
 import { type BuiltPart, builtPlaceName } from './builtPlaceName.ts';
 
@@ -95,17 +95,13 @@ function rmsOf(values: readonly number[]): number {
   return Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / Math.max(1, values.length));
 }
 
-function apart(a: Point<'body'>, b: Point<'body'>): number {
-  return hypot(a.x - b.x, a.y - b.y);
-}
-
 /** Each miss the middle one of its near neighbours on either side. */
 function withoutSpecks(places: readonly BuiltPlace[]): readonly BuiltPlace[] {
   return places.map((place, i) => {
     if (!place.isMeasured) return place;
     const near = [i - 2, i - 1, i, i + 1, i + 2]
       .map((k) => places[k])
-      .filter((one) => one?.isMeasured && apart(one.at, place.at) <= SPECK_MM)
+      .filter((one) => one?.isMeasured && distanceBetween(one.at, place.at) <= SPECK_MM)
       .map((one) => (one as BuiltPlace).missMm)
       .sort((a, b) => a - b);
     return { ...place, missMm: near[near.length >> 1] as number };
@@ -123,14 +119,14 @@ function faultsOf(
     if (!place.isMeasured || !(Math.abs(place.missMm) > toleranceMm)) continue;
     const last = runs.at(-1)?.at(-1);
     const goes = last && Math.sign(last.missMm) === Math.sign(place.missMm);
-    if (goes && apart(last.at, place.at) < PARTED_MM) runs.at(-1)?.push(place);
+    if (goes && distanceBetween(last.at, place.at) < PARTED_MM) runs.at(-1)?.push(place);
     else runs.push([place]);
   }
   return runs
     .map((run): BuiltFault => {
       const worst = run.reduce((a, b) => (Math.abs(b.missMm) > Math.abs(a.missMm) ? b : a));
       const extentMm = run.reduce(
-        (sum, place, i) => sum + (i > 0 ? apart(place.at, (run[i - 1] as BuiltPlace).at) : 0),
+        (sum, place, i) => sum + (i > 0 ? distanceBetween(place.at, (run[i - 1] as BuiltPlace).at) : 0),
         0,
       );
       return { at: worst.at, name: name(worst.at), missMm: worst.missMm, extentMm };
@@ -152,7 +148,7 @@ function sidesOf(
       let best: BuiltPlace | undefined;
       let least = OPPOSITE_MM;
       for (const one of bass) {
-        const away = apart(one.at, mirrored);
+        const away = distanceBetween(one.at, mirrored);
         if (away < least) [best, least] = [one, away];
       }
       return best ? [{ at: treble.at, unlikeMm: treble.missMm - best.missMm }] : [];

@@ -1,4 +1,4 @@
-import { type Point, WRITE_MM } from '../base/index.ts';
+import { type Point, WELD_MM, WRITE_MM } from '../base/index.ts';
 import type { HalfOutline } from './halfOutline.ts';
 import { arcOf, segments } from './segment.ts';
 
@@ -31,7 +31,8 @@ export function compassTable(half: HalfOutline): readonly CompassArc[] {
       return { ...ends, radiusMm: null, centre: null, kind: 'straight', sweepDeg: 0, onCentreLine: false };
     return {
       ...ends,
-      radiusMm: Math.round(arc.radiusMm * TENTHS) / TENTHS,
+      // A radius chosen to half a tenth goes up, on whichever side of it the last place of the arc falls.
+      radiusMm: Math.round((arc.radiusMm + WELD_MM) * TENTHS) / TENTHS,
       centre: arc.centre,
       // A half outline runs anticlockwise round the wood: turning the same way, it is full.
       kind: segment.bulge > 0 ? 'full' : 'hollow',

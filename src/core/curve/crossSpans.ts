@@ -1,4 +1,12 @@
-import { type Frame, hypot, type Point, point, TANGENT_RAD, WELD_MM } from '../base/index.ts';
+import {
+  distanceBetween,
+  type Frame,
+  hypot,
+  type Point,
+  point,
+  TANGENT_RAD,
+  WELD_MM,
+} from '../base/index.ts';
 import type { Arc } from './segment.ts';
 import { pointOn } from './segment.ts';
 import { fractionWithin, type Span } from './span.ts';
@@ -26,8 +34,7 @@ export function crossSpans<F extends Frame>(a: Span<F>, b: Span<F>): readonly Me
   addEnds(a, b, found);
   for (const candidate of candidates(a, b)) {
     const reach = Math.max(WELD_MM, candidate.reachMm);
-    if (found.some((each) => hypot(each.point.x - candidate.x, each.point.y - candidate.y) <= reach))
-      continue;
+    if (found.some((each) => distanceBetween(each.point, candidate) <= reach)) continue;
     const onFirst = fractionWithin(a, candidate.x, candidate.y);
     const onSecond = fractionWithin(b, candidate.x, candidate.y);
     if (onFirst === null || onSecond === null) continue;
@@ -50,9 +57,7 @@ function addEnds<F extends Frame>(a: Span<F>, b: Span<F>, found: Meeting<F>[]): 
 }
 
 function addOnce<F extends Frame>(found: Meeting<F>[], meeting: Meeting<F>): void {
-  const known = found.some(
-    ({ point: at }) => hypot(at.x - meeting.point.x, at.y - meeting.point.y) <= 2 * WELD_MM,
-  );
+  const known = found.some(({ point: at }) => distanceBetween(at, meeting.point) <= 2 * WELD_MM);
   if (!known) found.push(meeting);
 }
 
@@ -61,12 +66,12 @@ function fractionOfPoint<F extends Frame>(span: Span<F>, p: Point<F>): number | 
   if (p.x < span.minX - WELD_MM || p.x > span.maxX + WELD_MM) return null;
   if (p.y < span.minY - WELD_MM || p.y > span.maxY + WELD_MM) return null;
   const { start, end } = span.segment;
-  if (hypot(p.x - start.x, p.y - start.y) <= WELD_MM) return 0;
-  if (hypot(p.x - end.x, p.y - end.y) <= WELD_MM) return 1;
+  if (distanceBetween(p, start) <= WELD_MM) return 0;
+  if (distanceBetween(p, end) <= WELD_MM) return 1;
   const fraction = fractionWithin(span, p.x, p.y);
   if (fraction === null) return null;
   const foot = pointOn(span.segment, fraction);
-  return hypot(p.x - foot.x, p.y - foot.y) <= WELD_MM ? fraction : null;
+  return distanceBetween(p, foot) <= WELD_MM ? fraction : null;
 }
 
 function candidates<F extends Frame>(a: Span<F>, b: Span<F>): readonly Candidate[] {
@@ -94,7 +99,7 @@ function crossLines<F extends Frame>(a: Span<F>, b: Span<F>): readonly Candidate
 
 function crossLineCircle<F extends Frame>(line: Span<F>, arc: Arc<F>): readonly Candidate[] {
   const { start, end } = line.segment;
-  const lengthMm = hypot(end.x - start.x, end.y - start.y);
+  const lengthMm = distanceBetween(start, end);
   const alongX = (end.x - start.x) / lengthMm;
   const alongY = (end.y - start.y) / lengthMm;
   const toX = arc.centre.x - start.x;

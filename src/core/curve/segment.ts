@@ -1,4 +1,15 @@
-import { atan, atan2, cos, type Frame, hypot, type Point, point, sin, tan } from '../base/index.ts';
+import {
+  atan,
+  atan2,
+  cos,
+  distanceBetween,
+  type Frame,
+  hypot,
+  type Point,
+  point,
+  sin,
+  tan,
+} from '../base/index.ts';
 import type { Chain } from './chain.ts';
 
 /** One arc or line of a chain, from vertex to vertex; `bulge` as in a chain. */
@@ -63,7 +74,7 @@ export function arcOf<F extends Frame>(segment: Segment<F>): Arc<F> | null {
 
 /** Length along the arc or line, mm. */
 export function segmentLength<F extends Frame>(segment: Segment<F>): number {
-  const chordMm = hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
+  const chordMm = distanceBetween(segment.start, segment.end);
   const half = sweepOf(segment) / 2;
   return Math.abs(segment.bulge) < STRAIGHT_BULGE ? chordMm : (chordMm * half) / sin(half);
 }

@@ -1,4 +1,4 @@
-import { hypot, type Point } from '../base/index.ts';
+import { distanceBetween, type Point } from '../base/index.ts';
 import {
   boundsOf,
   type Chain,
@@ -104,7 +104,7 @@ function stingOpening(
   tip: Point<'body'>,
   edge: readonly Chain<'body'>[],
 ): 'slot' | 'line' | 'none' {
-  if (hypot(tip.x - apex.x, tip.y - apex.y) <= PRICK_MM / 2) return 'none';
+  if (distanceBetween(tip, apex) <= PRICK_MM / 2) return 'none';
   return woodMm(tip, edge) >= LEAST_WALL_MM ? 'slot' : 'line';
 }
 
@@ -117,7 +117,7 @@ function woodMm(at: Point<'body'>, edge: readonly Chain<'body'>[]): number {
 
 /** A slot as wide as a prick hole from one place to another: closed, clockwise. */
 function slotChain(from: Point<'body'>, to: Point<'body'>): Chain<'drawing'> {
-  const awayMm = hypot(to.x - from.x, to.y - from.y);
+  const awayMm = distanceBetween(from, to);
   const [ux, uy] = [(to.x - from.x) / awayMm, (to.y - from.y) / awayMm];
   const aside = (at: Point<'body'>, mm: number, bulge: number) => ({
     x: at.x - mm * uy,
@@ -133,7 +133,7 @@ function slotChain(from: Point<'body'>, to: Point<'body'>): Chain<'drawing'> {
 
 /** From the mitre, or from the rim of a hole there, to the tip. */
 function stingLine(apex: Point<'body'>, tip: Point<'body'>, holeMm: number): DrawnLine {
-  const share = holeMm / hypot(tip.x - apex.x, tip.y - apex.y);
+  const share = holeMm / distanceBetween(tip, apex);
   const rim = { x: apex.x + share * (tip.x - apex.x), y: apex.y + share * (tip.y - apex.y) };
   return { meaning: 'score', chain: chainThrough<'drawing'>([rim, { x: tip.x, y: tip.y }], false) };
 }

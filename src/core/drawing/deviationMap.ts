@@ -1,4 +1,4 @@
-import { hypot, type Point, point } from '../base/index.ts';
+import { distanceBetween, type Point, point } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, placeChain } from '../curve/index.ts';
 import { deviationComb, type MapPlace } from './deviationMapComb.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
@@ -95,9 +95,7 @@ function figureText(
   onPage: (at: Point<'body'>) => Point<'drawing'>,
   enlarged: number,
 ): Lettering {
-  const nearest = places.reduce((a, b) =>
-    hypot(b.at.x - at.x, b.at.y - at.y) < hypot(a.at.x - at.x, a.at.y - at.y) ? b : a,
-  );
+  const nearest = places.reduce((a, b) => (distanceBetween(b.at, at) < distanceBetween(a.at, at) ? b : a));
   const { x, y } = onPage(at);
   const away = enlarged * missMm + Math.sign(missMm) * (LETTER_MM / 2 + 1);
   const side = away * nearest.normal.x;

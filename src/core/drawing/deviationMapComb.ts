@@ -1,4 +1,4 @@
-import { hypot, type Point, point } from '../base/index.ts';
+import { distanceBetween, type Point, point } from '../base/index.ts';
 import { type Chain, chainThrough } from '../curve/index.ts';
 
 /** One place of an edge with what was measured there; body frame, in order along the edge. */
@@ -28,7 +28,7 @@ export function deviationComb(
   let before: Point<'drawing'> | undefined;
   for (const { at, normal, missMm } of places) {
     const foot = onPage(at);
-    const stepMm = before ? hypot(foot.x - before.x, foot.y - before.y) : 0;
+    const stepMm = before ? distanceBetween(foot, before) : 0;
     before = foot;
     if (missMm === undefined || stepMm > GAP_MM) {
       if ((backs.at(-1) as Point<'drawing'>[]).length > 0) backs.push([]);

@@ -1,4 +1,4 @@
-import { cos, hypot, type Point, point, sin } from '../base/index.ts';
+import { cos, distanceBetween, type Point, point, sin } from '../base/index.ts';
 import {
   type Chain,
   closeChain,
@@ -136,7 +136,7 @@ function sideLettering({ profile, widths }: Head, name: string, scale: number): 
   const [, straight] = segments(spine);
   if (!straight) return [title];
   const from = pointOn(straight, 0);
-  const roomMm = hypot(straight.end.x - from.x, straight.end.y - from.y);
+  const roomMm = distanceBetween(from, straight.end);
   const turnRad = Math.PI / 2 - sizes.leanRad;
   const texts = [
     withName(name, TEXT_MM * scale, roomMm),

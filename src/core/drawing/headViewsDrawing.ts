@@ -1,4 +1,4 @@
-import { cos, hypot } from '../base/index.ts';
+import { cos, distanceBetween } from '../base/index.ts';
 import { boundsOf, type Chain, chainThrough, pointAlong } from '../curve/index.ts';
 import {
   boardWidth,
@@ -203,7 +203,7 @@ function table({ widths }: Head, name: string, corner: Lettering['at']): readonl
 
 function rowOf(station: WidthStation, eye: WidthStation | undefined): readonly string[] {
   const { number, place, alongMm, at, widthMm } = station;
-  const toEye = eye ? hypot(at.x - eye.at.x, at.y - eye.at.y) : Number.NaN;
+  const toEye = eye ? distanceBetween(at, eye.at) : Number.NaN;
   return [
     `${number}`,
     PLACE_WORDS[place],

@@ -1,4 +1,4 @@
-import { hypot } from '../base/index.ts';
+import { distanceBetween } from '../base/index.ts';
 import { boundsOf, placeChain } from '../curve/index.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { marginTextWidthMm } from './marginText.ts';
@@ -76,7 +76,7 @@ function linesToKnowBy({ lines }: Drawing): readonly DrawnLine[] {
     return lines.filter(({ meaning }) => meaning !== 'draw');
   return lines.filter(({ chain }) => {
     const { min, max } = boundsOf(chain);
-    return hypot(max.x - min.x, max.y - min.y) > KNOWN_BY_MM;
+    return distanceBetween(min, max) > KNOWN_BY_MM;
   });
 }
 

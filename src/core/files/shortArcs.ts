@@ -1,4 +1,4 @@
-import { type Frame, hypot, type Point, SETTLED, sin } from '../base/index.ts';
+import { distanceBetween, type Frame, type Point, SETTLED, sin } from '../base/index.ts';
 import { bulgeOfSweep, type Chain, pointOn, segments, sweepOf, type Vertex } from '../curve/index.ts';
 
 /**
@@ -14,7 +14,7 @@ export function shortArcs<F extends Frame>(
   const vertices: Vertex<F>[] = [];
   for (const segment of segments(chain)) {
     const sweep = sweepOf(segment);
-    const chord = hypot(segment.end.x - segment.start.x, segment.end.y - segment.start.y);
+    const chord = distanceBetween(segment.start, segment.end);
     const radius = sweep === 0 ? 0 : chord / (2 * Math.abs(sin(sweep / 2)));
     // Just a quarter turn, made longer by its last place, is one piece still.
     const pieces = sweep === 0 ? 1 : Math.max(1, Math.ceil(Math.abs(sweep) / greatestRad(radius) - SETTLED));

@@ -1,4 +1,4 @@
-import { hypot } from '../base/index.ts';
+import { distanceBetween } from '../base/index.ts';
 import { arcOf, areaOf, type Chain, reverseChain, type Segment, segments } from '../curve/index.ts';
 import { type StepEntities, stepNumber } from './stepEntities.ts';
 import { stepAxes, stepFace, stepLine, stepOriented, stepVertex } from './stepGeometry.ts';
@@ -112,6 +112,6 @@ function surfaceOver(file: StepEntities, side: Segment<'body'>, z: number) {
 }
 
 function headingOf({ start, end }: Segment<'body'>): readonly [number, number] {
-  const length = hypot(end.x - start.x, end.y - start.y);
+  const length = distanceBetween(start, end);
   return [(end.x - start.x) / length, (end.y - start.y) / length];
 }

@@ -67,6 +67,7 @@ const WORDS_MM = 3;
 
 /** Light of a level place comes out as this share of what a picture can show; stronger light nears the whole of it. */
 const LEVEL_SHOWN = 0.32;
+const STRENGTH = -log(1 - LEVEL_SHOWN);
 /** What the wall opposite the lamp throws back, as a share of its light: shadows still have a shape. */
 const WALL_SHARE = 0.06;
 /** Bare wood under the lamp and under the light of the wall: linear red, green and blue. */
@@ -80,8 +81,7 @@ function wallOpposite({ fromRad, distanceMm }: Lamp): Lamp {
 
 /** Colour of bare wood, 1 being what falls on a level place from the lamp, and from the wall. */
 function woodUnder(light: number, wall: number): Colour {
-  const strength = -log(1 - LEVEL_SHOWN);
-  const lit = 1 - exp(-strength * light);
+  const lit = 1 - exp(-STRENGTH * light);
   const thrown = LEVEL_SHOWN * WALL_SHARE * wall;
   const channel = (index: 0 | 1 | 2): number =>
     Math.round(255 * encoded(Math.min(1, lit * WOOD[index] + thrown * SHADE[index])));

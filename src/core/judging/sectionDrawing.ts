@@ -1,4 +1,4 @@
-import { accept, atan, type Checked, hypot, type Point, point, refuse } from '../base/index.ts';
+import { accept, atan, type Checked, distanceBetween, type Point, point, refuse } from '../base/index.ts';
 import { type Chain, chainThrough, containsPoint, outlineChain } from '../curve/index.ts';
 import type { Drawing, Lettering } from '../drawing/index.ts';
 import {
@@ -111,7 +111,7 @@ function insideOf(
   from: Point<'body'>,
   to: Point<'body'>,
 ) {
-  const lengthMm = hypot(to.x - from.x, to.y - from.y);
+  const lengthMm = distanceBetween(from, to);
   const heightAt = (alongMm: number): number => {
     const share = alongMm / lengthMm;
     // A back is hollowed as one looks at its outside, with the treble side on the left.

@@ -1,4 +1,4 @@
-import { hypot, WRITE_MM } from '../base/index.ts';
+import { distanceBetween, WRITE_MM } from '../base/index.ts';
 import { boundsOf, type Chain } from '../curve/index.ts';
 import { captionBelow, type Drawing, type DrawnLine, EDGE_TOOLS_CAUTION } from '../drawing/index.ts';
 import { isEven } from '../instrument/index.ts';
@@ -112,7 +112,7 @@ function thicknessLine(line: ContourLine): readonly DrawnLine[] {
   const round = closed && first ? [...vertices, first] : vertices;
   const apart = round.reduce<Chain<'drawing'>['vertices']>((kept, at) => {
     const last = kept.at(-1);
-    return last && hypot(at.x - last.x, at.y - last.y) < WRITE_MM ? kept : [...kept, at];
+    return last && distanceBetween(at, last) < WRITE_MM ? kept : [...kept, at];
   }, []);
   return apart.length > 1 ? [{ meaning: 'score', chain: { closed: false, vertices: apart } }] : [];
 }

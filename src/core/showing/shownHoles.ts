@@ -1,4 +1,4 @@
-import { hypot } from '../base/index.ts';
+import { distanceBetween } from '../base/index.ts';
 import { boundsOf, mirrorChain, nearestOn } from '../curve/index.ts';
 import { areaChain, type Instrument } from '../instrument/index.ts';
 import { type ShownLine, shownLine } from './shownLine.ts';
@@ -99,7 +99,7 @@ function spansOf({ plan, soundHoles }: Instrument): readonly ShownSpan[] {
   const { min, max } = boundsOf(treble);
   const half = sizes.upperEyesApartMm / 2;
   const { point: edge } = nearestOn(chain, lowerEye.centre);
-  const far = hypot(edge.x - lowerEye.centre.x, edge.y - lowerEye.centre.y);
+  const far = distanceBetween(edge, lowerEye.centre);
   const toRim = lowerEye.diameterMm / 2 / far;
   return [
     {

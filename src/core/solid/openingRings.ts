@@ -1,4 +1,4 @@
-import { hypot, type Point, point } from '../base/index.ts';
+import { distanceBetween, type Point, point } from '../base/index.ts';
 import { areaOf, type Chain, nearestOnSpans, reverseChain, spansOf } from '../curve/index.ts';
 import { along, type Ring } from './plateRings.ts';
 
@@ -22,12 +22,9 @@ export function openingRings(
       return ring.flatMap((from, at) => {
         const to = ring[(at + 1) % ring.length] as Point<'body'>;
         const middle = point<'body'>((from.x + to.x) / 2, (from.y + to.y) / 2);
-        const radiusMm = hypot(to.x - from.x, to.y - from.y) / 2;
+        const radiusMm = distanceBetween(from, to) / 2;
         const isHidden = rings.some((other) =>
-          other.some(
-            (place) =>
-              place !== from && place !== to && hypot(place.x - middle.x, place.y - middle.y) < radiusMm,
-          ),
+          other.some((place) => place !== from && place !== to && distanceBetween(place, middle) < radiusMm),
         );
         return isHidden ? [from, nearestOnSpans(spans, middle).point] : [from];
       });

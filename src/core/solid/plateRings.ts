@@ -1,4 +1,13 @@
-import { accept, type Checked, cos, type Fault, hypot, type Point, point, refuse } from '../base/index.ts';
+import {
+  accept,
+  type Checked,
+  cos,
+  distanceBetween,
+  type Fault,
+  type Point,
+  point,
+  refuse,
+} from '../base/index.ts';
 import { type Chain, nearestOnSpans, offsetChain, sampleChain, spansOf } from '../curve/index.ts';
 
 /** A closed row of places. */
@@ -82,7 +91,7 @@ export function along(chain: Chain<'body'>, chordMm: number, stepMm: number): Ri
   return points.flatMap((from, index) => {
     const to = points[index + 1] ?? (chain.closed ? points[0] : undefined);
     if (to === undefined) return [from];
-    const count = Math.max(1, Math.ceil(hypot(to.x - from.x, to.y - from.y) / stepMm));
+    const count = Math.max(1, Math.ceil(distanceBetween(from, to) / stepMm));
     return Array.from({ length: count }, (_, step) => {
       const between = point<'body'>(
         from.x + ((to.x - from.x) * step) / count,

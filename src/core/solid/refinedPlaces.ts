@@ -1,4 +1,4 @@
-import { hypot, type Point, point, power } from '../base/index.ts';
+import { distanceBetween, type Point, point } from '../base/index.ts';
 import type { Ring } from './plateRings.ts';
 import type { HeightAt } from './plateSkin.ts';
 import { ringedTriangles } from './ringedTriangles.ts';
@@ -20,7 +20,7 @@ const MOST_ROUNDS = 24;
 const LEAST_SIDE_MM = 0.1;
 
 /** More than there may be places: two indices in one number, and a third, stay below 2^53. */
-const KEY_BASE = power(2, 17);
+const KEY_BASE = 1 << 17;
 
 /** A place with its height. */
 interface Raised {
@@ -69,7 +69,7 @@ export function refinedPlaces(rough: RoughSkin, toleranceMm: number): readonly P
         isOff([b, c], overMiddle(b, c)) ||
         isOff([c, a], overMiddle(c, a)) ||
         isOff([a, b, c], raised(middleOf([a, b, c].map((corner) => all[corner] as Raised))));
-      if (!needed || apart(all[a] as Raised, all[b] as Raised) < LEAST_SIDE_MM) continue;
+      if (!needed || distanceBetween(all[a] as Raised, all[b] as Raised) < LEAST_SIDE_MM) continue;
       if (halved.has(sideKey(a, b))) continue;
       halved.add(sideKey(a, b));
       // Beside a ring, whose sides stay whole, the middle of the triangle is taken.
@@ -89,10 +89,6 @@ function sideKey(a: number, b: number): number {
   return Math.min(a, b) * KEY_BASE + Math.max(a, b);
 }
 
-function apart(a: Raised, b: Raised): number {
-  return hypot(a.x - b.x, a.y - b.y);
-}
-
 function middleOf(corners: readonly Raised[]): Point<'body'> {
   const mean = (axis: 'x' | 'y'): number => corners.reduce((sum, at) => sum + at[axis], 0) / corners.length;
   return point(mean('x'), mean('y'));
@@ -106,6 +102,6 @@ function longestFirst(
 ): [number, number, number] {
   const [a, b, c] = [triangles[at], triangles[at + 1], triangles[at + 2]] as [number, number, number];
   const [p, q, r] = [all[a], all[b], all[c]] as [Raised, Raised, Raised];
-  const [ab, bc, ca] = [apart(p, q), apart(q, r), apart(r, p)];
+  const [ab, bc, ca] = [distanceBetween(p, q), distanceBetween(q, r), distanceBetween(r, p)];
   return ab >= bc && ab >= ca ? [a, b, c] : bc >= ca ? [b, c, a] : [c, a, b];
 }

@@ -1,4 +1,4 @@
-import { hypot, type Point } from '../base/index.ts';
+import { distanceBetween, type Point } from '../base/index.ts';
 
 /**
  * Triangles between two closed rings of points that run the same way, the second inside the first and near it; their first
@@ -13,7 +13,7 @@ export function zipRings(
 ): readonly number[] {
   const triangles: number[] = [];
   const apart = (a: Point<'body'> | undefined, b: Point<'body'> | undefined): number =>
-    a && b ? hypot(a.x - b.x, a.y - b.y) : Number.POSITIVE_INFINITY;
+    a && b ? distanceBetween(a, b) : Number.POSITIVE_INFINITY;
   let [onOuter, onInner] = [0, 0];
   while (onOuter < outer.length || onInner < inner.length) {
     const nextOuter = (onOuter + 1) % outer.length;

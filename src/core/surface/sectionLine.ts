@@ -1,4 +1,4 @@
-import { hypot, type Point, point } from '../base/index.ts';
+import { distanceBetween, type Point, point } from '../base/index.ts';
 
 /**
  * The profile of a surface over a straight way in its plane: way from the start, and height, mm. Places no farther apart
@@ -10,7 +10,7 @@ export function sectionLine(
   to: Point<'body'>,
   stepMm: number,
 ): readonly Point<'section'>[] {
-  const length = hypot(to.x - from.x, to.y - from.y);
+  const length = distanceBetween(from, to);
   const pieces = Math.max(1, Math.ceil(length / stepMm));
   return Array.from({ length: pieces + 1 }, (_, index): Point<'section'> => {
     const share = index / pieces;

@@ -1,5 +1,4 @@
-import type { Frame, Point } from '../base/index.ts';
-import { Bug, point } from '../base/index.ts';
+import { Bug, type Frame, type Point, point } from '../base/index.ts';
 import { type CubicKnots, knotBasis, knotPlaces, knotSolver } from './cubicKnots.ts';
 
 /** A cubic B-spline in the plane; its parameter goes with the length, mm. */

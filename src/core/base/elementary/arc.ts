@@ -58,7 +58,8 @@ function withinEighth(x: number): number {
   const tangent = step / STEPS;
   const t = (x - tangent) / (1 + x * tangent);
   const z = t * t;
-  const tail =
-    z * (-1 / 3 + z * (1 / 5 + z * (-1 / 7 + z * (1 / 9 + z * (-1 / 11 + z * (1 / 13 - z / 15))))));
+  const w = z * z;
+  const far = -1 / 11 + z * (1 / 13) + w * (-1 / 15);
+  const tail = z * (-1 / 3 + z * (1 / 5) + w * (-1 / 7 + z * (1 / 9) + w * far));
   return (STEP_ARCS[step] as number) + ((STEP_RESTS[step] as number) + t * tail + t);
 }

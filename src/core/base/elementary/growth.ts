@@ -4,6 +4,9 @@ const LN2_B = 1.9082149292705877e-10;
 const LARGEST_LOG = 709.782712893384;
 const SMALLEST_LOG = -745.1332191019412;
 const LEAST_EXPONENT = -1074;
+/** What is smaller holds its exponent in fewer digits; raised by so many twos it does not. */
+const LEAST_NORMAL = 2.2250738585072014e-308;
+const LIFT = 54;
 /** Below this, e^x - 1 is summed without its 1. */
 const NEAR_ZERO = 0.35;
 /** From here on the hyperbolic tangent is 1 to the last place. */
@@ -41,14 +44,12 @@ export function expm1(x: number): number {
 export function log(x: number): number {
   if (!(x > 0) || x === Number.POSITIVE_INFINITY)
     return x === 0 ? Number.NEGATIVE_INFINITY : x > 0 ? x : Number.NaN;
-  number[0] = x;
+  const lift = x < LEAST_NORMAL ? LIFT : 0;
+  const whole = lift === 0 ? x : timesTwos(x, lift);
+  number[0] = whole;
   let twos = ((words[UPPER] as number) >>> 20) - 1023;
-  if (twos === -1023) {
-    number[0] = x * (POWERS_OF_TWO[54 - LEAST_EXPONENT] as number);
-    twos = ((words[UPPER] as number) >>> 20) - 1023 - 54;
-  }
-  words[UPPER] = ((words[UPPER] as number) & 0xfffff) | 0x3ff00000;
-  let share = number[0] as number;
+  let share = whole * (POWERS_OF_TWO[-twos - LEAST_EXPONENT] as number);
+  twos -= lift;
   if (share > Math.SQRT2) {
     share /= 2;
     twos += 1;
@@ -78,7 +79,7 @@ export function cbrt(x: number): number {
 
 /**
  * `base` to a power. Whole powers up to the 64th are multiplied out, and so exact where their products are; others are of a
- * base of 0 or more (NaN below) and lose a last place for each factor of e in the result, and two more.
+ * base of 0 or more (NaN below) and lose a last place and a quarter for each factor of e in the result, and two more.
  */
 export function power(base: number, exponent: number): number {
   if (Number.isInteger(exponent) && Math.abs(exponent) <= MULTIPLIED) {
@@ -98,20 +99,22 @@ function multiplied(base: number, times: number): number {
 
 /** (e^r - 1 - r) / r², by Taylor's series, for `r` within 0.35 either way: the first term left out is below 2^-60. */
 function beyondLinear(r: number): number {
+  const q = r * r;
   const far =
     1 / 40_320 +
-    r *
-      (1 / 362_880 +
-        r *
-          (1 / 3_628_800 +
-            r * (1 / 39_916_800 + r * (1 / 479_001_600 + r * (1 / 6_227_020_800 + r / 87_178_291_200)))));
-  return 1 / 2 + r * (1 / 6 + r * (1 / 24 + r * (1 / 120 + r * (1 / 720 + r * (1 / 5040 + r * far)))));
+    r * (1 / 362_880) +
+    q *
+      (1 / 3_628_800 +
+        r * (1 / 39_916_800) +
+        q * (1 / 479_001_600 + r * (1 / 6_227_020_800) + q * (1 / 87_178_291_200)));
+  return 1 / 2 + r * (1 / 6) + q * (1 / 24 + r * (1 / 120) + q * (1 / 720 + r * (1 / 5040) + q * far));
 }
 
 /** The series of 2 artanh(s) / s - 2, by z = s², for `s` up to 0.172. */
 function logTail(z: number): number {
-  const far = 2 / 13 + z * (2 / 15 + z * (2 / 17 + z * (2 / 19 + z * (2 / 21 + (z * 2) / 23))));
-  return z * (2 / 3 + z * (2 / 5 + z * (2 / 7 + z * (2 / 9 + z * (2 / 11 + z * far)))));
+  const w = z * z;
+  const far = 2 / 15 + z * (2 / 17) + w * (2 / 19 + z * (2 / 21) + w * (2 / 23));
+  return z * (2 / 3 + z * (2 / 5) + w * (2 / 7 + z * (2 / 9) + w * (2 / 11 + z * (2 / 13) + w * far)));
 }
 
 /** In two steps where one power of two does not reach. */

@@ -1,4 +1,4 @@
-import { accept, type Checked, type Fault, power, refuse, SETTLED } from '../../base/index.ts';
+import { accept, type Checked, type Fault, refuse, SETTLED } from '../../base/index.ts';
 import { addScaled, dot, type LinearRow, solveQuadraticProgram, zeroMatrix } from '../../numeric/index.ts';
 import type { HalfOutline } from '../halfOutline.ts';
 import { selfCrossings } from '../intersections.ts';
@@ -149,7 +149,7 @@ function standAt(points: readonly OutlinePoint[], start: HeldStart, u: Float64Ar
   let loss = 0;
   const weights = residuals.map(({ gapMm }, i) => {
     const rest = 1 - Math.min(1, (gapMm / cutMm) ** 2);
-    loss += (points[i].weight * cutMm * cutMm * (1 - power(rest, 3))) / 3;
+    loss += (points[i].weight * cutMm * cutMm * (1 - rest * rest * rest)) / 3;
     return points[i].weight * rest * rest;
   });
   u.forEach((value, i) => {

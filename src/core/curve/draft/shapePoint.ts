@@ -1,4 +1,4 @@
-import { cos, hypot, type Point, sin } from '../../base/index.ts';
+import { cos, distanceBetween, type Point, sin } from '../../base/index.ts';
 import {
   type ArcRun,
   AT,
@@ -72,7 +72,7 @@ export function cornerEndPoint(which: 'lowerCorner' | 'upperCorner', u: Numbers,
   const from = which === 'lowerCorner' ? shapePoint('lowerBout', u, 4, 1) : shapePoint('cBout', u, 2, 1);
   const to = which === 'lowerCorner' ? shapePoint('cBout', u, 0, 0) : shapePoint('upperBout', u, 4, 1);
   const mix = (a: Float64Array, b: Float64Array) => a.map((value, i) => (1 - share) * value + share * b[i]);
-  const length = hypot(to.x - from.x, to.y - from.y);
+  const length = distanceBetween(from, to);
   return {
     x: (1 - share) * from.x + share * to.x,
     y: (1 - share) * from.y + share * to.y,

@@ -1,4 +1,4 @@
-import { type Checked, hypot } from '../../base/index.ts';
+import { type Checked, distanceBetween } from '../../base/index.ts';
 import { type FairSpline, fairSpline } from '../../surface/index.ts';
 import { type ChannelLine, cornerPoint } from './channelLine.ts';
 import type { StationPlace } from './stations.ts';
@@ -35,7 +35,7 @@ export function squaredBodyWidth(
     cornerPoint(corner, (corner.fromRad + corner.toRad) / 2),
   );
   const near = points.map((place) => {
-    const away = Math.min(...corners.map((corner) => hypot(place.x - corner.x, place.y - corner.y)));
+    const away = Math.min(...corners.map((corner) => distanceBetween(place, corner)));
     const trust = Math.max(0, Math.min(1, away / reach - 1));
     // An error in the square is 2 w times the error in w.
     const weight = trust / (4 * (place.x ** 2 + (END_SOFTENING_MM * scale) ** 2));

@@ -1,4 +1,4 @@
-import { atan2, Bug, cos, hypot, type Point, sin } from '../../base/index.ts';
+import { atan2, Bug, cos, distanceBetween, hypot, type Point, sin } from '../../base/index.ts';
 import { cellMiddle, cellOf, nearestInGrid, type PointGrid, pointGrid } from './nearestOfPoints.ts';
 
 /** A point of a line together with its heading. */
@@ -28,7 +28,7 @@ export interface SmoothLine {
 export function smoothLine(points: readonly LinePoint[]): SmoothLine {
   const widestGapMm = points.reduce((widest, to, index) => {
     const from = points[index - 1];
-    return from ? Math.max(widest, hypot(to.x - from.x, to.y - from.y)) : widest;
+    return from ? Math.max(widest, distanceBetween(from, to)) : widest;
   }, 0);
   const grid = pointGrid(points);
   const headings = Float64Array.from(points.flatMap(({ headingRad }) => [cos(headingRad), sin(headingRad)]));

@@ -1,4 +1,4 @@
-import { atan2, cos, type Finding, hypot, type Point, sin } from '../../base/index.ts';
+import { atan2, cos, distanceBetween, type Finding, type Point, sin } from '../../base/index.ts';
 import {
   arcOf,
   type Chain,
@@ -161,7 +161,7 @@ function endFace(
 function clampReach({ backAt, pressRad }: FormedPiece, holes: readonly ClampHole[]): ClampReach | undefined {
   let best: (ClampReach & { readonly cost: number }) | undefined;
   for (const { centre, radiusMm } of holes) {
-    const awayMm = hypot(centre.x - backAt.x, centre.y - backAt.y);
+    const awayMm = distanceBetween(centre, backAt);
     const turn = atan2(centre.y - backAt.y, centre.x - backAt.x) - pressRad;
     const offSquareRad = Math.abs(atan2(sin(turn), cos(turn)));
     const cost = awayMm * (1 + offSquareRad);
@@ -174,7 +174,7 @@ function clampReach({ backAt, pressRad }: FormedPiece, holes: readonly ClampHole
 function waistRoom(cauls: readonly Caul[]): number {
   const at = (name: CaulName) => cauls.find((caul) => caul.name === name)?.piece.backAt;
   const [lower, upper] = [at('lower corner, waist side'), at('upper corner, waist side')];
-  return lower && upper ? hypot(upper.x - lower.x, upper.y - lower.y) : 0;
+  return lower && upper ? distanceBetween(lower, upper) : 0;
 }
 
 function pointAt(

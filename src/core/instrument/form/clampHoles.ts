@@ -1,4 +1,4 @@
-import { type Finding, hypot, type Point, WELD_MM } from '../../base/index.ts';
+import { distanceBetween, type Finding, type Point, WELD_MM } from '../../base/index.ts';
 import {
   type Chain,
   containsPoint,
@@ -134,7 +134,7 @@ function border(barredMm: number, freeMm: number, isFree: (alongMm: number) => b
 }
 
 function isClear(a: Point<'body'>, b: Point<'body'>, rule: ClampHoleRule): boolean {
-  return hypot(a.x - b.x, a.y - b.y) >= 2 * rule.radiusMm + WALL_BETWEEN_SHARE * rule.wallMm;
+  return distanceBetween(a, b) >= 2 * rule.radiusMm + WALL_BETWEEN_SHARE * rule.wallMm;
 }
 
 function noHoles(section: string, rule: ClampHoleRule): Finding {

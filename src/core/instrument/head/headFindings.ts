@@ -1,4 +1,4 @@
-import { type Finding, hypot } from '../../base/index.ts';
+import { distanceBetween, type Finding } from '../../base/index.ts';
 import type { ValueName } from '../../design/index.ts';
 import type { Pegbox } from './pegbox.ts';
 import type { Peg } from './pegs.ts';
@@ -117,7 +117,7 @@ export function pegboxFindings(box: Pegbox, pegs: readonly Peg[], headLengthMm: 
       );
     const next = pegs[peg.number];
     if (!next) continue;
-    const apartMm = hypot(next.centre.x - peg.centre.x, next.centre.y - peg.centre.y);
+    const apartMm = distanceBetween(next.centre, peg.centre);
     if (apartMm < least('pitch'))
       say(
         pegName(next),

@@ -2,6 +2,7 @@ import {
   accept,
   type Checked,
   cos,
+  distanceBetween,
   type Fault,
   hypot,
   type Point,
@@ -205,7 +206,7 @@ function frontAcross(opening: Chain<'head'>, at: Point<'head'>, inwardRad: numbe
     })),
   };
   const [hit] = intersections(line, opening);
-  return hit ? hypot(hit.point.x - at.x, hit.point.y - at.y) : null;
+  return hit ? distanceBetween(hit.point, at) : null;
 }
 
 function endWall(front: Point<'head'> | undefined, floor: Point<'head'> | undefined): Chain<'head'> {

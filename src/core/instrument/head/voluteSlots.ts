@@ -1,4 +1,4 @@
-import { atan2, cos, hypot, type Point, point, sin } from '../../base/index.ts';
+import { atan2, cos, distanceBetween, type Point, point, sin } from '../../base/index.ts';
 import {
   arcOf,
   type Chain,
@@ -101,12 +101,12 @@ function looked(line: Chain<'head'>, wholeMm: number, eye: Point<'head'>): reado
   const places = Array.from({ length: count + 1 }, (_, index) => {
     const atMm = (index / count) * wholeMm;
     const at = pointAlong(line, atMm);
-    return { atMm, at, toEyeMm: hypot(at.x - eye.x, at.y - eye.y), rad: headingAbout(line, atMm) };
+    return { atMm, at, toEyeMm: distanceBetween(at, eye), rad: headingAbout(line, atMm) };
   });
   return places.map(({ atMm, at, toEyeMm, rad }) => {
     // Only what is cut already takes wood away: the turn outside.
     const outer = places.filter((other) => other.rad < rad - Math.PI);
-    const gapMm = Math.min(...outer.map((other) => hypot(other.at.x - at.x, other.at.y - at.y)));
+    const gapMm = Math.min(...outer.map((other) => distanceBetween(other.at, at)));
     return { atMm, toEyeMm, rad, landMm: gapMm - SLOT_MM };
   });
 }
@@ -183,7 +183,7 @@ function pricksAfter(
     if (atMm < lastMm + stepMm || atMm > wholeMm) continue;
     if (toEyeMm < (EYE_PRICK_MM + PRICK_MM) / 2 + SLIVER_MM) continue;
     const at = pointAlong(line, atMm);
-    if (pricks.some((other) => hypot(other.x - at.x, other.y - at.y) < SLIVER_MM + PRICK_MM)) continue;
+    if (pricks.some((other) => distanceBetween(other, at) < SLIVER_MM + PRICK_MM)) continue;
     pricks.push(point(at.x, at.y));
     lastMm = atMm;
   }

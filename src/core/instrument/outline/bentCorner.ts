@@ -1,4 +1,4 @@
-import { atan2, Bug, cos, hypot, type Point, point, sin, WELD_MM } from '../../base/index.ts';
+import { atan2, Bug, cos, distanceBetween, type Point, point, sin, WELD_MM } from '../../base/index.ts';
 import {
   bulgeOfSweep,
   type Chain,
@@ -92,9 +92,9 @@ function cornerFrame(
   const from = arriving.vertices.at(-1);
   const to = leaving.vertices[0];
   if (!from || !to) throw new Bug('a section has no vertex');
-  const widthMm = hypot(to.x - from.x, to.y - from.y);
+  const widthMm = distanceBetween(from, to);
   if (widthMm > WELD_MM) return { from, inward: point((from.y - to.y) / widthMm, (to.x - from.x) / widthMm) };
-  const deepMm = Math.max(WELD_MM, hypot(at.x - from.x, at.y - from.y));
+  const deepMm = Math.max(WELD_MM, distanceBetween(at, from));
   return { from, inward: point((at.x - from.x) / deepMm, (at.y - from.y) / deepMm) };
 }
 

@@ -2,8 +2,8 @@ import {
   accept,
   Bug,
   type Checked,
+  distanceBetween,
   type Fault,
-  hypot,
   type Point,
   refuse,
   sin,
@@ -143,7 +143,7 @@ function plateCorner(boutTip: Point<'body'>, waistTip: Point<'body'>): PlateCorn
   return {
     boutTip,
     waistTip,
-    endWidthMm: hypot(waistTip.x - boutTip.x, waistTip.y - boutTip.y),
+    endWidthMm: distanceBetween(waistTip, boutTip),
     overCornersMm: 2 * outermost.x,
     stationMm: outermost.y,
   };

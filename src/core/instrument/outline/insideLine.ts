@@ -1,4 +1,4 @@
-import { type Frame, hypot, type Point, WELD_MM } from '../../base/index.ts';
+import { distanceBetween, type Frame, type Point, WELD_MM } from '../../base/index.ts';
 import { type Chain, containsPoint, intersections } from '../../curve/index.ts';
 
 /**
@@ -15,7 +15,7 @@ export function insideLine<F extends Frame>(
   const line: Chain<F> = { closed: false, vertices: [from, to].map(({ x, y }) => ({ x, y, bulge: 0 })) };
   const cuts = [edge, ...holes].flatMap((chain) => intersections(line, chain).map((hit) => hit.a.fraction));
   const stops = [0, ...cuts, 1].toSorted((a, b) => a - b);
-  const lengthMm = hypot(to.x - from.x, to.y - from.y);
+  const lengthMm = distanceBetween(from, to);
   const at = (fraction: number): Point<F> => ({
     x: from.x + fraction * (to.x - from.x),
     y: from.y + fraction * (to.y - from.y),

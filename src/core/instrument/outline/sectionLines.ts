@@ -5,7 +5,6 @@ import {
   type Checked,
   cos,
   distanceBetween,
-  hypot,
   type Point,
   refuse,
   sin,
@@ -180,7 +179,7 @@ function nearestHit<H extends { readonly point: Point<'body'> }>(
   let best: H | undefined;
   let bestMm = Number.POSITIVE_INFINITY;
   for (const hit of hits) {
-    const away = hypot(hit.point.x - to.x, hit.point.y - to.y);
+    const away = distanceBetween(hit.point, to);
     if (away < bestMm) {
       best = hit;
       bestMm = away;

@@ -1,4 +1,4 @@
-import { hypot, type Point, point, WELD_MM } from '../../base/index.ts';
+import { distanceBetween, hypot, type Point, point, WELD_MM } from '../../base/index.ts';
 import { type Chain, circleChain } from '../../curve/index.ts';
 
 /** What a plate carries at an area: the sound post, or the bass bar. */
@@ -50,7 +50,7 @@ const MOST_ALONG = 64;
 /** Places all over an area, its middle line and edges among them. */
 export function placesInArea(area: PlateArea): readonly Point<'body'>[] {
   const { from, to, halfWidthMm: half } = area;
-  const lengthMm = hypot(to.x - from.x, to.y - from.y);
+  const lengthMm = distanceBetween(from, to);
   const [alongX, alongY] = heading(area);
   const rows = Math.min(MOST_ALONG, Math.ceil((lengthMm / 2 + half) / (STEP_SHARE * half)));
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
@@ -70,7 +70,7 @@ export function placesInArea(area: PlateArea): readonly Point<'body'>[] {
 /** The edge of an area, closed and anticlockwise. */
 export function areaChain(area: PlateArea): Chain<'body'> {
   const { from, to, halfWidthMm: half } = area;
-  if (hypot(to.x - from.x, to.y - from.y) < WELD_MM) return circleChain(from, half);
+  if (distanceBetween(from, to) < WELD_MM) return circleChain(from, half);
   const [alongX, alongY] = heading(area);
   const beside = ({ x, y }: Point<'body'>, side: 1 | -1, bulge: number) => ({
     x: x + side * half * alongY,
@@ -85,6 +85,6 @@ export function areaChain(area: PlateArea): Chain<'body'> {
 
 /** Direction of an area's stretch; up the body for a single place. */
 function heading({ from, to }: PlateArea): readonly [number, number] {
-  const lengthMm = hypot(to.x - from.x, to.y - from.y);
+  const lengthMm = distanceBetween(from, to);
   return lengthMm < WELD_MM ? [0, 1] : [(to.x - from.x) / lengthMm, (to.y - from.y) / lengthMm];
 }

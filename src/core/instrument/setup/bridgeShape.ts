@@ -1,4 +1,4 @@
-import { asin, hypot, type Point, point, tan } from '../../base/index.ts';
+import { asin, distanceBetween, type Point, point, tan } from '../../base/index.ts';
 import {
   biarc,
   type Chain,
@@ -135,8 +135,8 @@ function partBetween(chain: Chain<'section'>, fromX: number, toX: number): Chain
       const middleX = (from.x + to.x) / 2;
       const whole = all.find(({ start, end }) => start.x <= middleX && middleX <= end.x);
       // The same circle over a shorter chord.
-      const chord = hypot(to.x - from.x, to.y - from.y);
-      const wholeChord = whole ? hypot(whole.end.x - whole.start.x, whole.end.y - whole.start.y) : chord;
+      const chord = distanceBetween(from, to);
+      const wholeChord = whole ? distanceBetween(whole.start, whole.end) : chord;
       const bulge = whole?.bulge ?? 0;
       const halfSine = ((2 * bulge) / (1 + bulge * bulge)) * (chord / wholeChord);
       return { x: from.x, y: from.y, bulge: tan(asin(halfSine) / 2) };

@@ -1,4 +1,4 @@
-import { asin, atan2, type Frame, hypot, type Point, point, sin, tan } from '../../base/index.ts';
+import { asin, atan2, distanceBetween, type Frame, type Point, point, sin, tan } from '../../base/index.ts';
 import { bulgeLeaving, type Chain, type Vertex } from '../../curve/index.ts';
 
 /** Rounds in which the lengths of the arcs, and with them the best start, settle; each leaves a hundredth of what was off. */
@@ -19,7 +19,7 @@ export function crownArcs<F extends Frame>(
   const chords = places.slice(1).map((to, index): Chord => {
     const from = places[index] as Point<F>;
     return {
-      lengthMm: hypot(to.x - from.x, to.y - from.y),
+      lengthMm: distanceBetween(from, to),
       rad: atan2(to.y - from.y, to.x - from.x),
     };
   });
@@ -94,7 +94,7 @@ function reached<F extends Frame>(
 ): { readonly at: Point<F>; readonly headingRad: number } {
   const chordRad = atan2(through.y - from.y, through.x - from.x);
   // Positive to the left, as bulges are.
-  const curvature = (2 * sin(chordRad - headingRad)) / hypot(through.x - from.x, through.y - from.y);
+  const curvature = (2 * sin(chordRad - headingRad)) / distanceBetween(through, from);
   const sine = sin(headingRad) + curvature * (x - from.x);
   const heading = asin(sine);
   // A chord of a circle lies in the mean of the headings at its ends.

@@ -1,4 +1,4 @@
-import { cos, hypot, type Point, point, sin } from '../../base/index.ts';
+import { cos, distanceBetween, type Point, point, sin } from '../../base/index.ts';
 import { headingOn, nearestOnSpans, type Span, spansOf } from '../../curve/index.ts';
 import { HOLE_SHAPE, type HoleShapeHabit } from '../../knowledge/index.ts';
 import { addHold, addRow, clearEquations, emptyEquations, solveEquations } from '../../numeric/index.ts';
@@ -173,7 +173,7 @@ function evenPlaces({ contour, innerNick, outerNick }: TracedHole, start: DrawnF
     innerNick?.y ?? Math.max(...contour.map(({ y }) => y)) - start.shape.upper.reach * start.sizes.lengthMm;
   const lengths = contour.map((a, index) => {
     const b = contour[(index + 1) % contour.length] as Point<'body'>;
-    return hypot(b.x - a.x, b.y - a.y);
+    return distanceBetween(a, b);
   });
   const stepMm = lengths.reduce((sum, each) => sum + each, 0) / PLACES;
   const places: Place[] = [];
@@ -185,9 +185,7 @@ function evenPlaces({ contour, innerNick, outerNick }: TracedHole, start: DrawnF
       const share = leftMm / lengthMm;
       const at = point<'body'>(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y));
       const weight = Math.min(a.weight, b.weight);
-      const spoilt = [innerNick, outerNick].some(
-        (nick) => nick && hypot(nick.x - at.x, nick.y - at.y) < nearMm,
-      );
+      const spoilt = [innerNick, outerNick].some((nick) => nick && distanceBetween(nick, at) < nearMm);
       if (weight > 0 && !spoilt) places.push({ x: at.x, y: at.y - nickLineMm, weight });
     }
     leftMm -= lengthMm;

@@ -218,7 +218,7 @@ function bulgeThrough(from: Point<'section'>, middle: Point<'section'>, to: Poin
 }
 
 function between(a?: Point<'section'>, b?: Point<'section'>): number {
-  return a && b ? hypot(b.x - a.x, b.y - a.y) : Number.NaN;
+  return a && b ? distanceBetween(a, b) : Number.NaN;
 }
 
 /** The farthest distance left between two rows of places once the second is turned and shifted onto the first as well as can be. */

@@ -1,4 +1,4 @@
-import { atan2, cos, hypot, type Point, point, sin, TANGENT_RAD, tan } from '../../base/index.ts';
+import { atan2, cos, distanceBetween, type Point, point, sin, TANGENT_RAD, tan } from '../../base/index.ts';
 import { biarc, type Chain, type Vertex } from '../../curve/index.ts';
 
 /**
@@ -113,6 +113,6 @@ export function holeEnd(sizes: HoleEndSizes): HoleEnd | HoleEndTrouble {
     hookCentre,
     tip,
     eyeCorner,
-    wingEndMm: hypot(tip.x - eyeCorner.x, tip.y - eyeCorner.y),
+    wingEndMm: distanceBetween(tip, eyeCorner),
   };
 }

@@ -1,4 +1,4 @@
-import { hypot } from '../../base/index.ts';
+import { distanceBetween } from '../../base/index.ts';
 import { type Chain, sampleChain } from '../../curve/index.ts';
 import { type Instrument, type Plate, plateField } from '../../instrument/index.ts';
 
@@ -196,7 +196,7 @@ function* sampleDensely(line: Chain<'body'>, stepMm: number): Generator<{ x: num
   for (const [index, a] of points.entries()) {
     const b = points[(index + 1) % points.length];
     if (b === undefined || (!line.closed && index + 1 === points.length)) continue;
-    const steps = Math.max(1, Math.ceil((2 * hypot(b.x - a.x, b.y - a.y)) / stepMm));
+    const steps = Math.max(1, Math.ceil((2 * distanceBetween(a, b)) / stepMm));
     for (let step = 0; step < steps; step++)
       yield { x: a.x + ((b.x - a.x) * step) / steps, y: a.y + ((b.y - a.y) * step) / steps };
   }

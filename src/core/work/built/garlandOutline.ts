@@ -1,4 +1,4 @@
-import { cos, hypot, type Point, point, sin } from '../../base/index.ts';
+import { cos, distanceBetween, type Point, point, sin } from '../../base/index.ts';
 import {
   type Chain,
   headingOn,
@@ -67,14 +67,12 @@ function mirrored(place: ShapePlace): ShapePlace {
 
 function moveOf(side: readonly ShapePlace[], at: Point<'body'>, normal: Point<'body'>): Move | null {
   const own = side.filter(({ normal: out }) => out.x * normal.x + out.y * normal.y > SAME_SIDE);
-  const away = (place: ShapePlace) => hypot(place.expected.x - at.x, place.expected.y - at.y);
+  const away = (place: ShapePlace) => distanceBetween(place.expected, at);
   const near = own.filter((place) => away(place) <= NEAR_MM);
   if (near.length > 0) return { byMm: medianOf(near.map(({ missMm }) => missMm)), weight: 1 };
   const nearest = own.reduce<ShapePlace | null>((a, b) => (a && away(a) <= away(b) ? a : b), null);
   if (!nearest || away(nearest) > CARRIED_MM) return null;
-  const beside = own.filter(
-    ({ expected }) => hypot(expected.x - nearest.expected.x, expected.y - nearest.expected.y) <= NEAR_MM,
-  );
+  const beside = own.filter(({ expected }) => distanceBetween(expected, nearest.expected) <= NEAR_MM);
   return { byMm: medianOf(beside.map(({ missMm }) => missMm)), weight: CARRIED_WEIGHT };
 }
 
@@ -117,7 +115,7 @@ function cornerPoints(
     Math.abs(turn) > LEAST_TURN
       ? point((moveA.byMm * b.y - moveB.byMm * a.y) / turn, (moveB.byMm * a.x - moveA.byMm * b.x) / turn)
       : point((moveA.byMm * a.x + moveB.byMm * b.x) / 2, (moveA.byMm * a.y + moveB.byMm * b.y) / 2);
-  const widthMm = hypot(first.start.x - last.end.x, first.start.y - last.end.y);
+  const widthMm = distanceBetween(first.start, last.end);
   const count = Math.max(1, Math.round(widthMm / STEP_MM));
   return Array.from({ length: count }, (_, step) => {
     const share = (step + 0.5) / count;

@@ -1,4 +1,4 @@
-import { accept, type Checked, hypot, type Keeper, refuse } from '../../base/index.ts';
+import { accept, type Checked, distanceBetween, type Keeper, refuse } from '../../base/index.ts';
 import { type Family, outlineHabit } from '../../knowledge/index.ts';
 import {
   edgeInScene,
@@ -112,7 +112,7 @@ function placed(seen: SeenBody, stretch: View['stretch'] | null, face: 'top' | '
 /** Which family's habit helps the fit, by the body's length as it was traced. */
 export function familyOfSeen(seen: SeenBody): Family {
   const { lowerEnd, upperEnd } = seen.trace.pose;
-  const lengthMm = hypot(upperEnd.x - lowerEnd.x, upperEnd.y - lowerEnd.y) * seen.mmPerPixel;
+  const lengthMm = distanceBetween(lowerEnd, upperEnd) * seen.mmPerPixel;
   return lengthMm < VIOLINS_BELOW_MM ? 'violin' : lengthMm < VIOLAS_BELOW_MM ? 'viola' : 'cello';
 }
 

@@ -1,4 +1,11 @@
-import { accept, type Checked, type Finding, hypot, type Keeper, refuse } from '../../base/index.ts';
+import {
+  accept,
+  type Checked,
+  distanceBetween,
+  type Finding,
+  type Keeper,
+  refuse,
+} from '../../base/index.ts';
 import {
   type BodyTrace,
   NO_SHEET_TRUST,
@@ -59,7 +66,7 @@ export function seeAsPhotographed(
 function firstScale({ known }: TraceRequest, { pose }: BodyTrace): number {
   const { lowerEnd, upperEnd } = pose;
   const length = known.find((one) => one.name === 'bodyLength')?.mm;
-  return (length ?? USUAL_LENGTH_MM) / hypot(upperEnd.x - lowerEnd.x, upperEnd.y - lowerEnd.y);
+  return (length ?? USUAL_LENGTH_MM) / distanceBetween(lowerEnd, upperEnd);
 }
 
 /** What was said of a sheet that cannot be read in the photograph. */

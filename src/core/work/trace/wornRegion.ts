@@ -1,4 +1,4 @@
-import { hypot, type Point, point } from '../../base/index.ts';
+import { distanceBetween, type Point, point } from '../../base/index.ts';
 import { type Chain, nearestOn } from '../../curve/index.ts';
 import type { BodyWear, WearPlace } from '../../photo/index.ts';
 
@@ -28,5 +28,5 @@ export function wornRegion(
 }
 
 function isBy(one: Point<'body'>, other: Point<'body'>, withinMm: number): boolean {
-  return hypot(one.x - other.x, one.y - other.y) <= withinMm;
+  return distanceBetween(one, other) <= withinMm;
 }
