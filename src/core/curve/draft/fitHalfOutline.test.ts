@@ -69,6 +69,7 @@ test('the outline that the points were taken from comes back', () => {
   const half = drafted(ODD);
   const result = fitted(pointsAlong(half, 1), 355);
   expect(result.maxMm).toBeLessThan(0.01);
+  expect(result.setAside).toBe(0);
   expect(apartMm(half, result.half)).toBeLessThan(0.02);
   expect(result.half.upperBout.vertices.at(-1)?.y).toBe(355);
 });
@@ -85,6 +86,9 @@ test('body length and lower end are found where they are not given', () => {
   const result = fitted(hidden);
   expect(result.lowerEndMm).toBeCloseTo(40, 2);
   expect(result.bodyLengthMm).toBeCloseTo(355, 1);
+  // What has no weight says nothing, not even how far the body reaches.
+  const weightless = [-60, 500].map((y) => ({ x: 20, y, weight: 0 }));
+  expect(fitted([...hidden, ...weightless])).toEqual(result);
 });
 
 test('noise of a tenth and a few gross outliers leave the outline within a tenth', () => {
@@ -98,6 +102,8 @@ test('noise of a tenth and a few gross outliers leave the outline within a tenth
         y: p.y + 0.1 * seededNormal(random),
       }));
       const result = fitted(noisy, 355);
+      expect(result.setAside).toBeGreaterThan(0.01);
+      expect(result.setAside).toBeLessThan(0.08);
       const whole = outlineChain(result.half);
       const bouts = pointsAlong(half, 1).filter(({ section }) => section?.endsWith('Bout'));
       const off = bouts.map((p) => nearestOn(whole, p).distanceMm);

@@ -236,7 +236,6 @@ function finish(
   if (crossing) return refuse(crosses(crossing.point.y));
   const whole = points.reduce((sum, { weight }) => sum + weight, 0);
   const square = residuals.reduce((sum, { gapMm }, i) => sum + points[i].weight * gapMm * gapMm, 0);
-  const kept = weights.filter((weight) => weight > SETTLED);
   const keptWeight = points.reduce((sum, { weight }, i) => sum + (weights[i] > SETTLED ? weight : 0), 0);
   return accept({
     half,
@@ -244,7 +243,7 @@ function finish(
     lowerEndMm: u[FIT_AT.lowerEndY],
     rmsMm: Math.sqrt(square / whole),
     maxMm: residuals.reduce((most, { gapMm }) => Math.max(most, Math.abs(gapMm)), 0),
-    setAside: kept.length === points.length ? 0 : 1 - keptWeight / whole,
+    setAside: 1 - keptWeight / whole,
     iterations,
   });
 }

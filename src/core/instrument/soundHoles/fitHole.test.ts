@@ -77,6 +77,16 @@ test('holes of many makers, traced with 0.1 mm of chance, come out within 0.2 mm
   }
 }, 60_000);
 
+test.each([62, 88])(
+  'a hole far off the habit does not come to rest in a wrong place: number %s',
+  (seed) => {
+    // Without the fourth start both rest 0.07 mm off their traces.
+    const from = otherHole(seed, 2.1) as DrawnFrom;
+    expect((fitHole(traced(from, 0.02, seed + 100)) as FittedHole).rmsMm).toBeLessThan(0.03);
+  },
+  60_000,
+);
+
 test('a hole without chance comes out exactly, but for what holds it near the habit', () => {
   const [[seed, from]] = others(1) as [readonly [number, DrawnFrom]];
   const fitted = fitHole(traced(from, 0, seed)) as FittedHole;

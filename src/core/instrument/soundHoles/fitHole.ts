@@ -82,7 +82,7 @@ const STARTS_DEG = [0, -12, 10, -6];
  * The drafted hole that lies nearest to a traced one, by the numbers that every drafted hole has: least squares over the distance
  * of the trace from it, numbers of which the trace says little held loosely near the habit. Nothing where no start can be drawn.
  *
- * Method: Levenberg–Marquardt with differences; the best of three starts. Some seconds.
+ * Method: Levenberg–Marquardt with differences; the best of four starts. About a second.
  */
 export function fitHole(traced: TracedHole, habit: HoleShapeHabit = HOLE_SHAPE): FittedHole | undefined {
   const ys = traced.contour.map(({ y }) => y);

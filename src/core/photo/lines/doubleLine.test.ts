@@ -21,6 +21,14 @@ function rim(black: number, strip: number, veil: number): Float32Array {
   });
 }
 
+/** Wood of one light with one dark line in it. */
+function oneLine(black: number): Float32Array {
+  return Float32Array.from(
+    { length: 200 },
+    (_, i) => 0.14 - black * Math.exp(-((i * STEP_MM - 4.3) ** 2) / (2 * SPREAD_MM ** 2)),
+  );
+}
+
 /** mm from the edge at which a double line answers most plainly, and how plainly. */
 function plainest(light: Float32Array) {
   const response = doubleLineResponse({ samples: light.length, fromMm: 0, stepMm: STEP_MM, light }, WIDTH_MM);
@@ -40,6 +48,15 @@ test('black lines that hardly darken, under a veil of glare, are told by the str
   expect(size).toBeGreaterThan(0.15);
 });
 
-test('a glint alone is no double line', () => {
+test('a glint alone is no double line, and one as light as it likes answers less than black lines do', () => {
   expect(plainest(rim(0, 0, 0)).size).toBeLessThan(0.1);
+  expect(plainest(rim(0, 1, 0)).size).toBeLessThan(0.25);
+});
+
+test('one dark line is not taken for two', () => {
+  expect(plainest(oneLine(0.1)).size).toBeLessThan(0.2);
+});
+
+test('a strip between the black lines that is as dark as they are does not count against them', () => {
+  expect(plainest(rim(0.05, -0.06, 0)).size).toBeGreaterThan(0.3);
 });

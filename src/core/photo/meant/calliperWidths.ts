@@ -1,5 +1,4 @@
 import { medianOf } from '../../numeric/index.ts';
-import { isCornerEnd } from '../body/templateStations.ts';
 import type { EdgeSpot } from '../edge/foundEdge.ts';
 
 /** Where each width is looked for, shares of the body length. */
@@ -26,7 +25,7 @@ export function calliperWidths(
   return WIDTHS.flatMap(({ name, section, from, to, widest }) => {
     const reach = (spots: readonly EdgeSpot<'body'>[]): number | null => {
       const across = spots
-        .filter((spot) => spot.seen && !isCornerEnd(spot.section) && spot.section === section)
+        .filter((spot) => spot.seen && spot.section === section)
         .filter((spot) => spot.y > from * lengthMm && spot.y < to * lengthMm);
       if (across.length < LEAST_PLACES) return null;
       const touched = across.map(({ alongMm }) =>

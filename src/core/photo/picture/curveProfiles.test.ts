@@ -120,10 +120,11 @@ function places(semi: Ellipse): { readonly curve: CurvePlaces; readonly off: rea
   return { curve: { places: at, bend, along, stretch: new Int32Array(count) }, off };
 }
 
+const REACH = { insidePx: 26, outsidePx: 35, nearPx: 8, lines: 5, averagedPx: 15 };
+
 function errors(semi: Ellipse, picture: Picture): readonly number[] {
   const { curve, off } = places(semi);
-  const reach = { insidePx: 26, outsidePx: 35, nearPx: 8, lines: 5, averagedPx: 15 };
-  return edgesAcrossCurve(picture, curve, reach).map(({ edge }, i) => edge!.atPx + off[i]!);
+  return edgesAcrossCurve(picture, curve, REACH).map(({ edge }, i) => edge!.atPx + off[i]!);
 }
 
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
@@ -150,4 +151,27 @@ test('a rim that darkens to the shade of the ground before it ends is found wher
   const found = errors(LARGE, shadedRimPicture(LARGE));
   expect(rms(found)).toBeLessThan(0.12);
   expect(Math.abs(mean(found))).toBeLessThan(0.1);
+});
+
+test('profiles are averaged within one stretch only', () => {
+  const { curve } = places(SMALL);
+  const picture = ellipsePicture(SMALL, 0);
+  const apart = { ...curve, stretch: curve.stretch.map((_, i) => i) };
+  const alone = { ...REACH, averagedPx: 0.1 };
+  expect(edgesAcrossCurve(picture, apart, REACH)).toEqual(edgesAcrossCurve(picture, curve, alone));
+  expect(edgesAcrossCurve(picture, apart, REACH)).not.toEqual(edgesAcrossCurve(picture, curve, REACH));
+});
+
+test('an edge farther off than the curve can miss its own is another one, and is not taken', () => {
+  const { curve } = places(LARGE);
+  const outside = { x: LARGE.x - 14, y: LARGE.y - 14 };
+  const found = edgesAcrossCurve(ellipsePicture(outside, 0), curve, { ...REACH, nearPx: 4 });
+  expect(found.length).toBe(curve.bend.length);
+  for (const { edge } of found) expect(Math.abs(edge?.atPx ?? 0)).toBeLessThanOrEqual(4);
+});
+
+test('the colour inside is that of the body, as the cube root of its light', () => {
+  const { curve } = places(LARGE);
+  for (const { inside } of edgesAcrossCurve(ellipsePicture(LARGE, 0), curve, REACH))
+    for (const channel of inside) expect(channel).toBeCloseTo(Math.cbrt(toLinear(BODY)), 2);
 });

@@ -32,12 +32,15 @@ test('what neither half tells is asked about, by its stretch and how many places
   expect(found[0].found).toContain('over 10 places');
 });
 
-test('where the other half tells, and over a speck, nothing is asked', () => {
-  const oneHalf = edge((side, section) =>
-    side === 'bass' && section === 'upperCorner' ? 'doubtful' : 'seen',
-  );
-  const speck = edge((_, __, along) => (along > 10 && along < 14 ? 'doubtful' : 'seen'));
+const HALVES = ['bass', 'treble'] as const;
+
+test.each(HALVES)('where the half other than %s tells, nothing is asked', (half) => {
+  const oneHalf = edge((side, section) => (side === half && section === 'upperCorner' ? 'doubtful' : 'seen'));
   expect(untoldPlateFindings(SEEN, oneHalf)).toEqual([]);
+});
+
+test('over a speck nothing is asked', () => {
+  const speck = edge((_, __, along) => (along > 10 && along < 14 ? 'doubtful' : 'seen'));
   expect(untoldPlateFindings(SEEN, speck)).toEqual([]);
 });
 
@@ -45,4 +48,10 @@ test('what a neck covers on both halves is not put down to the plates', () => {
   const covered = edge((_, section) => (section === 'upperCorner' ? 'bridged' : 'seen'));
   const near = edge((_, section) => (section === 'upperCorner' ? 'doubtful' : 'seen'));
   expect(untoldPlateFindings(covered, near)).toEqual([]);
+});
+
+test.each(HALVES)('what is covered on %s alone is asked about where the other half does not tell', (half) => {
+  const covered = edge((side, section) => (side === half && section === 'upperCorner' ? 'bridged' : 'seen'));
+  const near = edge((_, section) => (section === 'upperCorner' ? 'doubtful' : 'seen'));
+  expect(untoldPlateFindings(covered, near).map(({ at }) => at)).toEqual(['upper corner']);
 });
