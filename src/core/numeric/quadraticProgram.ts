@@ -1,56 +1,57 @@
 import { Bug } from '../base/index.ts';
 import { addScaled, backwardSolve, dot, forwardSolve, lowerFactor, type Matrix } from './denseSolve.ts';
+import { type HeldRow, heldRow, letGoOfRow, splitRow } from './heldRows.ts';
 
-/** `row · x = bound` among the equalities, `row · x ≥ bound` among the inequalities. */
+/** `row · x = bound` among the equalities, `row · x ≥ bound` among the inequalities; `row` has a number for each of the n unknowns. */
 export interface LinearRow {
   readonly row: Float64Array;
   readonly bound: number;
 }
 
+/** Least `½ xᵀHx + gᵀx` over n unknowns; any units, as long as every term of the sum has the same. */
 export interface QuadraticProgram {
-  /** Symmetric and positive definite. */
+  /** H, n rows of n: symmetric and positive definite. */
   readonly hessian: Matrix;
+  /** g, n numbers. */
   readonly gradient: Float64Array;
   readonly equalities: readonly LinearRow[];
   readonly inequalities: readonly LinearRow[];
 }
 
 /**
- * `pressure` of a row is the rate at which the least value grows with its bound; inequalities without
- * pressure do not bind.
+ * `pressure` of a row (its Lagrange multiplier, in units of the least value over its bound's) is the rate at which the least
+ * value grows with its bound; inequalities without pressure do not bind. Each list goes with the rows as they were given.
  */
 export type ProgramOutcome =
   | {
       readonly solved: true;
+      /** n numbers. */
       readonly x: Float64Array;
       readonly equalityPressure: readonly number[];
       readonly inequalityPressure: readonly number[];
     }
   | { readonly solved: false; readonly because: 'contradiction' | 'too many steps' };
 
-/** Length of the part of a unit row outside the span of others below which it says nothing new. */
+/** No unit: length of the part of a unit row outside the span of others below which it says nothing new. */
 const SAME_DIRECTION = 0.000_000_001;
 /** Excess, in units of a row of length 1, below which a row counts as met. */
 const MET = 0.000_000_000_01;
 const MOST_STEPS = 500;
 
-interface Held {
-  readonly id: number;
-  readonly normal: Float64Array;
-  pressure: number;
-  /** The unit vector of what it adds to the rows held before it, and how it is made up of theirs and its own. */
-  readonly direction: Float64Array;
-  readonly triangle: readonly number[];
-}
-
-/** All of a program but its equalities, made ready to be solved with one set of them after the other. */
+/**
+ * All of a program but its equalities, made ready to be solved with one set of them after the other. With H = LLᵀ it is told
+ * in w = Lᵀx + L⁻¹g, where what is sought is the place nearest to 0 that keeps every row: the metric is the plain one.
+ */
 export interface ProgramFrame {
+  /** L: n rows of n, its upper half 0. */
   readonly factor: Matrix;
+  /** L⁻¹g, n numbers. */
   readonly shift: Float64Array;
-  readonly inequalities: readonly Row[];
+  readonly inequalities: readonly WhiteRow[];
 }
 
-interface Row {
+/** `normal · w = bound`, or ≥; `normal` has length 1, and `length` is what L⁻¹ made of the row as given. */
+interface WhiteRow {
   readonly normal: Float64Array;
   readonly bound: number;
   readonly length: number;
@@ -60,9 +61,10 @@ interface Row {
  * The `x` with the least `½ xᵀHx + gᵀx` that keeps every row, or word that no x keeps them all.
  * Deterministic: of equally violated rows the first is taken.
  *
- * Method: D. Goldfarb, A. Idnani, A numerically stable dual method for solving strictly convex quadratic
- * programs, 1983; carried out in coordinates where H is the identity, with the held rows made orthogonal
- * in the order in which they are held, and afresh from the first that is let go (no updates to go stale).
+ * Method: dual active set, by D. Goldfarb, A. Idnani, A numerically stable dual method for solving strictly convex
+ * quadratic programs, Mathematical Programming 27, 1983. It starts from the least value without any inequality and takes the
+ * most violated one after the other, so the value only grows and no feasible place is needed to begin with. Ours in this:
+ * the coordinates of {@link ProgramFrame}, and held rows split afresh (`heldRows.ts`) where the paper corrects factors.
  */
 export function solveQuadraticProgram(program: QuadraticProgram): ProgramOutcome {
   return solveInFrame(programFrame(program), program.equalities);
@@ -87,7 +89,7 @@ export function solveInFrame(
 ): ProgramOutcome {
   const equalities = equalRows.map((row) => inWhite(factor, shift, row));
   const w = new Float64Array(shift.length);
-  const held: Held[] = [];
+  const held: HeldRow[] = [];
   if (!holdEqualities(w, held, equalities)) return { solved: false, because: 'contradiction' };
   const end = holdInequalities(w, held, inequalities, equalities.length);
   if (end !== 'met') return { solved: false, because: end };
@@ -105,7 +107,7 @@ export function solveInFrame(
 }
 
 /** A row in the coordinates where H is the identity, of length 1. */
-function inWhite(factor: Matrix, shift: Float64Array, { row, bound }: LinearRow): Row {
+function inWhite(factor: Matrix, shift: Float64Array, { row, bound }: LinearRow): WhiteRow {
   const normal = forwardSolve(factor, row);
   const length = Math.sqrt(dot(normal, normal));
   const whiteBound = bound + dot(normal, shift);
@@ -114,13 +116,15 @@ function inWhite(factor: Matrix, shift: Float64Array, { row, bound }: LinearRow)
   return { normal, bound: whiteBound / length, length };
 }
 
-function holdEqualities(w: Float64Array, held: Held[], equalities: readonly Row[]): boolean {
+/** Moves `w` onto each equality in turn and holds it; false where one contradicts those before it. */
+function holdEqualities(w: Float64Array, held: HeldRow[], equalities: readonly WhiteRow[]): boolean {
   for (const [id, { normal, bound }] of equalities.entries()) {
-    const parts = split(normal, held);
+    const parts = splitRow(normal, held);
     const { outside, inside } = parts;
     const short = bound - dot(normal, w);
     const room = dot(outside, outside);
     if (room < SAME_DIRECTION ** 2) {
+      // It says what others say already: to be left out, or against them.
       if (Math.abs(short) > SAME_DIRECTION) return false;
       continue;
     }
@@ -134,10 +138,11 @@ function holdEqualities(w: Float64Array, held: Held[], equalities: readonly Row[
   return true;
 }
 
+/** Presses the most violated inequality until none is; rows of one id are never held twice. */
 function holdInequalities(
   w: Float64Array,
-  held: Held[],
-  inequalities: readonly Row[],
+  held: HeldRow[],
+  inequalities: readonly WhiteRow[],
   firstId: number,
 ): 'met' | 'contradiction' | 'too many steps' {
   for (let step = 0; step < MOST_STEPS; step += 1) {
@@ -148,10 +153,11 @@ function holdInequalities(
   return 'too many steps';
 }
 
+/** Which inequality is shortest of its bound, or -1 when all are met. */
 function mostViolated(
   w: Float64Array,
-  held: readonly Held[],
-  inequalities: readonly Row[],
+  held: readonly HeldRow[],
+  inequalities: readonly WhiteRow[],
   firstId: number,
 ): number {
   let worst = -1;
@@ -166,13 +172,17 @@ function mostViolated(
   return worst;
 }
 
-/** Moves until the row is met, letting go of held inequalities that no longer press; false if that cannot be. */
-function press(w: Float64Array, held: Held[], row: Row, id: number, firstId: number): boolean {
+/**
+ * Moves until the row is met, letting go of held inequalities that no longer press; false if that cannot be. Every round goes
+ * along the part of the row that no held row stops, as far as the row's bound or until a held inequality would have to pull.
+ */
+function press(w: Float64Array, held: HeldRow[], row: WhiteRow, id: number, firstId: number): boolean {
   let pressure = 0;
   for (;;) {
-    const parts = split(row.normal, held);
+    const parts = splitRow(row.normal, held);
     const { outside, inside } = parts;
     const room = dot(outside, outside);
+    // Without room the place stays where it is, and only pressures pass from the held rows to this one.
     const full = room < SAME_DIRECTION ** 2 ? Infinity : (row.bound - dot(row.normal, w)) / room;
     let blocking = -1;
     let step = full;
@@ -191,70 +201,6 @@ function press(w: Float64Array, held: Held[], row: Row, id: number, firstId: num
       held.push(heldRow(id, row.normal, pressure, parts));
       return true;
     }
-    letGo(held, blocking);
+    letGoOfRow(held, blocking);
   }
-}
-
-/** A row split by the held ones: into what they can make up, one factor a row, and the rest. */
-interface Parts {
-  readonly outside: Float64Array;
-  readonly inside: readonly number[];
-  /** What it takes of each of their directions. */
-  readonly factors: readonly number[];
-}
-
-function split(normal: Float64Array, held: readonly Held[]): Parts {
-  const { rest, factors } = takeAway(normal, held, held.length);
-  const inside = [...factors];
-  for (let i = held.length - 1; i >= 0; i -= 1) {
-    const { triangle } = held[i];
-    inside[i] /= triangle[i];
-    for (let k = 0; k < i; k += 1) inside[k] -= triangle[k] * inside[i];
-  }
-  return { outside: rest, inside, factors };
-}
-
-/** A row to be held after those that it was split by. */
-function heldRow(
-  id: number,
-  normal: Float64Array,
-  pressure: number,
-  { outside, factors }: Pick<Parts, 'outside' | 'factors'>,
-): Held {
-  const length = Math.sqrt(dot(outside, outside));
-  return {
-    id,
-    normal,
-    pressure,
-    direction: outside.map((value) => value / length),
-    triangle: [...factors, length],
-  };
-}
-
-/** Lets go of one; those held after it are made orthogonal without it. */
-function letGo(held: Held[], at: number): void {
-  held.splice(at, 1);
-  for (let i = at; i < held.length; i += 1) {
-    const { id, normal, pressure } = held[i];
-    const { rest, factors } = takeAway(normal, held, i);
-    held[i] = heldRow(id, normal, pressure, { outside: rest, factors });
-  }
-}
-
-/** Takes the parts along the directions of the first so many held away from `row`, twice over, so that rounding leaves none. */
-function takeAway(
-  row: Float64Array,
-  held: readonly Held[],
-  count: number,
-): { rest: Float64Array; factors: number[] } {
-  const rest = row.slice();
-  const factors = new Array<number>(count).fill(0);
-  for (let round = 0; round < 2; round += 1)
-    for (let i = 0; i < count; i += 1) {
-      const { direction } = held[i];
-      const part = dot(direction, rest);
-      addScaled(rest, direction, -part);
-      factors[i] += part;
-    }
-  return { rest, factors };
 }

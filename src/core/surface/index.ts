@@ -27,7 +27,6 @@ export {
   type NetFrame,
   type NetPlace,
   netFrame,
-  type OnAxis,
   solveNet,
 } from './fairNet.ts';
 export { type FairSpline, type FairSplineTask, fairSpline, splineValue } from './fairSpline.ts';
@@ -63,6 +62,7 @@ export { fitLongArch, type LongArchKnowns, type MeasuredLongArch } from './measu
 export type { ArchResidual } from './measuredMisfit.ts';
 export type { DeviationName, NamedDeviation, ReadingPlace } from './measuredPlace.ts';
 export type { MeasuredSection, MeasuredShape } from './measuredShape.ts';
+export type { OnAxis } from './netTerms.ts';
 export { type FairNet, type NetGrid, netAt, netRow, netRowHeight, netShape, sumOfNets } from './netValue.ts';
 export { scatteredSpline } from './scatteredSpline.ts';
 export { sectionLine } from './sectionLine.ts';
