@@ -31,12 +31,6 @@ const WIPE = `(async () => {
   localStorage.clear();
 })()`;
 
-/**
- * ms. A finger takes longer from one place to another. A browser drops a tap that comes within a tenth of a second of letting go
- * where the page still works out what was pulled.
- */
-const FINGER_MS = 400;
-
 /** Whole jobs by one kind of hand alone: touch, or keys; with what a browser may lose meanwhile. */
 describe('the page in Chromium', () => {
   const chromium = inChromium();
@@ -76,7 +70,6 @@ describe('the page in Chromium', () => {
       .poll(async () => Number(await grip.getAttribute('aria-valuenow')))
       .toBeGreaterThan(length + 5);
     await page.locator('.take-back', { hasText: /^take backlower bout/ }).waitFor();
-    await page.waitForTimeout(FINGER_MS);
     await page.locator('.take-back').tap();
     await expect
       .poll(async () => Number(await grip.getAttribute('aria-valuenow')), { timeout: 20_000 })

@@ -225,6 +225,36 @@ describe('handles in the drawings', () => {
     await takesBack('length of a hole');
   }, 60_000);
 
+  test.each([40, 60, 100])(
+    'on a phone a tap counts that comes %i ms after a quick pull too far',
+    async (waitMs) => {
+      await open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+      // What comes by and by moves what lies below it.
+      await soon(() => page.locator('.row .value').count()).toBeGreaterThan(3);
+      await page.evaluate('scrollTo(0, 0)');
+      const [handle, back] = [
+        await grip('lower bout').boundingBox(),
+        await page.locator('.take-back').boundingBox(),
+      ];
+      if (handle === null || back === null) throw new Error('nothing to pull, or to tap');
+      const [x, y] = [handle.x + handle.width / 2, handle.y + handle.height / 2];
+      const session = await page.context().newCDPSession(page);
+      const finger = (
+        type: 'touchStart' | 'touchMove' | 'touchEnd',
+        ...touchPoints: { x: number; y: number }[]
+      ) => session.send('Input.dispatchTouchEvent', { type, touchPoints });
+      await finger('touchStart', { x, y });
+      for (let step = 1; step <= 8; step++) await finger('touchMove', { x: x + 15 * step, y });
+      await finger('touchEnd');
+      await page.waitForTimeout(waitMs);
+      await finger('touchStart', { x: back.x + 20, y: back.y + 20 });
+      await finger('touchEnd');
+      await page.getByRole('button', { name: 'do again' }).waitFor({ timeout: SOON_MS });
+      await takesBack('nothing yet');
+    },
+    60_000,
+  );
+
   test('a number lights what it rests on and what rests on it, in the drawing and in the list, by keys as well', async () => {
     await open({ bypassCSP: true });
     const row = (name: string) =>

@@ -4,6 +4,7 @@ import { aim, type InHand, inHand, isLaid } from '../keeping/marking.ts';
 import type { MarkKind } from '../keeping/said.ts';
 import { words } from '../words/words.ts';
 import { ARROWS, COARSE } from './arrows.ts';
+import { holdsFinger } from './holdsFinger.ts';
 import { MarkLine, type Place, pathOf, SIGNS } from './markSigns.tsx';
 
 /** px of the glass; it is drawn smaller or larger by the page's style. */
@@ -178,6 +179,7 @@ export function Glass({
         viewBox={`0 0 ${2 * GLASS_RADIUS} ${2 * GLASS_RADIUS}`}
         role="group"
         aria-label={text.glass}
+        {...(kind && holdsFinger)}
         onPointerDown={down}
         onPointerMove={move}
         onPointerUp={up}

@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { aim, type InHand, inHand, isLaid, takeInHand } from '../keeping/marking.ts';
 import { words } from '../words/words.ts';
 import { ARROWS, COARSE } from './arrows.ts';
+import { holdsFinger } from './holdsFinger.ts';
 import { MarkLine, type Place, pathOf } from './markSigns.tsx';
 
 type Mark = Exclude<InHand, 'glass' | null>;
@@ -66,6 +67,7 @@ export function HandLayer({ sight }: { readonly sight: Sight }) {
           putWith(sight, held, [at]);
         } else if (event.key === 'Escape') takeInHand(null);
       }}
+      {...holdsFinger}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         isDown.current = true;

@@ -12,6 +12,7 @@ import { viewBench } from '../bench/bench.ts';
 import { newestOnly } from '../bench/newestOnly.ts';
 import { design, plate } from '../store.ts';
 import { words } from '../words/words.ts';
+import { holdsFinger } from './holdsFinger.ts';
 import { woodTone } from './woodTone.ts';
 
 const hold = signal<HandHold>({ turnRad: -0.5, tiltRad: -0.5 });
@@ -88,6 +89,7 @@ export function InHand({
       aria-label={said.inHand}
       aria-valuenow={degrees(hold.value.turnRad)}
       aria-valuetext={said.held(degrees(hold.value.turnRad), degrees(hold.value.tiltRad))}
+      {...holdsFinger}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         grip.current = { x: event.clientX, y: event.clientY, from: hold.value };

@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { LampStand } from '../../core/index.ts';
 import { words } from '../words/words.ts';
+import { holdsFinger } from './holdsFinger.ts';
 
 /** px: radius of the plan that the lamp is carried over. */
 const RADIUS = 60;
@@ -46,6 +47,7 @@ export function Lamp({ lamp, set }: { readonly lamp: LampStand; readonly set: (l
         aria-label={said.name}
         aria-valuenow={Math.round((lamp.heightRad * 180) / Math.PI)}
         aria-valuetext={lampWords(lamp)}
+        {...holdsFinger}
         onPointerDown={(event) => {
           isHeld.current = true;
           event.currentTarget.setPointerCapture(event.pointerId);

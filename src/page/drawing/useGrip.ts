@@ -3,6 +3,7 @@ import { type Design, overrule, type ValueName } from '../../core/index.ts';
 import { design, edit, held, touched } from '../store.ts';
 import { nameOf, print } from '../words/words.ts';
 import { COARSE } from './arrows.ts';
+import { holdsFinger } from './holdsFinger.ts';
 import { standing } from './standing.ts';
 
 /** px that a handle goes for one more of its number. */
@@ -112,6 +113,7 @@ export function useGrip({
     } as const,
     /** For every handle that pulls at the number: the way it goes for one more of it. */
     handle: (way: GripWay) => ({
+      ...holdsFinger,
       onPointerDown: (event: PointerEvent) => {
         touched.value = name;
         if (isFixed || event.button > 0) return;
