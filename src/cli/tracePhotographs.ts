@@ -120,8 +120,8 @@ function numberOf(text: string): Checked<number> {
 }
 
 function recordIn(path: string): ReturnType<typeof recordedRequest> {
-  const json = readJson(path);
-  return json.ok ? recordedRequest(json.value) : json;
+  const json = readJson(path, 'a trace or design file');
+  return json.ok ? named(path, recordedRequest(json.value)) : json;
 }
 
 /** Photographs with the places marked on them, and what their hints say of the instrument. */
@@ -159,6 +159,11 @@ async function photographsOf(
 }
 
 function hintsIn(path: string): Checked<PhotographHints> {
-  const json = readJson(path);
-  return json.ok ? readHints(json.value) : json;
+  const json = readJson(path, 'a file of hints, such as the page gives');
+  return json.ok ? named(path, readHints(json.value)) : json;
+}
+
+/** What was read of a file; faults name the file before the place in it. */
+function named<T>(path: string, read: Checked<T>): Checked<T> {
+  return read.ok ? read : refuse(...read.faults.map((fault) => ({ ...fault, at: `${path}, ${fault.at}` })));
 }

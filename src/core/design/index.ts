@@ -10,6 +10,7 @@ export { highStringSide } from './leftHanded.ts';
 export type { MeasuredHeights, MeasuredHeightsOfPlates } from './measuredHeights.ts';
 export { type Measurements, readMeasurements } from './measurements.ts';
 export { withNamedThicknesses } from './namedThickness.ts';
+export { nearestName } from './nearestName.ts';
 export { isMakersOwn, overrule, takeMeasured, takeProposal } from './overrule.ts';
 export { readDesign } from './readDesign.ts';
 export type { RibChoice } from './ribChoice.ts';

@@ -4,6 +4,7 @@ const spot = z.tuple([z.number(), z.number()], { error: 'two numbers: across and
 const NO_LIST = { error: 'a list of places, each two numbers: across and down, px' };
 const stroke = z.array(spot, NO_LIST).min(2, { error: 'two points or more' });
 const polygon = z.array(spot, NO_LIST).min(3, { error: 'three corners or more' });
+const ABOVE_0 = { error: 'a length above 0 mm' };
 /** Of lines and polygons. */
 const NO_LISTS = { error: 'a list of lines, each a list of places' };
 
@@ -37,7 +38,10 @@ const meantWishes = {
   asymmetry: z.enum(['restore', 'keep']).optional(),
   stretches: z.array(ruledStretch).describe('stretches of wear that the maker rules over').optional(),
   cornerEnd: z
-    .looseObject({ upper: z.number().positive().optional(), lower: z.number().positive().optional() })
+    .looseObject({
+      upper: z.number().positive(ABOVE_0).optional(),
+      lower: z.number().positive(ABOVE_0).optional(),
+    })
     .describe('widths of the corner ends, mm')
     .optional(),
 };
@@ -65,12 +69,16 @@ export const traceRecordSchema = z.looseObject({
       z.looseObject({
         name: z.string(),
         value: z.number(),
-        plusMinus: z.number().optional(),
+        plusMinus: z.number().nonnegative({ error: 'a half interval of 0 mm or more' }).optional(),
         taken: z.enum(['straight', 'over-arch', 'edge', 'purfling']).optional(),
       }),
     )
     .optional(),
-  body: z.int().positive().describe('which of several bodies, as numbered').optional(),
+  body: z
+    .int()
+    .positive({ error: 'a whole number, 1 or more' })
+    .describe('which of several bodies, as numbered')
+    .optional(),
   meant: z.looseObject(meantWishes).optional(),
 });
 

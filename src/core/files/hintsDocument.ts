@@ -10,14 +10,17 @@ import {
 import type { TraceHints } from '../photo/index.ts';
 import { documentText } from './documentText.ts';
 
-const { face, known, body, meant } = traceRecordSchema.shape;
+const { face, body } = traceRecordSchema.shape;
+/** By hand a name is misspelt easily, and a hint that is passed over in silence is missed by nobody: so here all names must be known. */
+const known = z.array(traceRecordSchema.shape.known.unwrap().element.strict()).optional();
+const meant = traceRecordSchema.shape.meant.unwrap().strict().optional();
 
 /**
  * Places marked by hand on a photograph, in pixels of the upright picture, (0, 0) the centre of its top left one; and what was said
  * of the instrument in it, in the words of a trace's record.
  */
 export const hintsSchema = z
-  .looseObject({
+  .strictObject({
     format: z.literal('garland-hints'),
     version: z.literal(1),
     photograph: z.string().describe('which photograph, where there are several').optional(),
@@ -32,6 +35,10 @@ export const hintsSchema = z
   .describe(
     'Hints for tracing: places marked by hand on a photograph, px, and what is known of the instrument in it, mm.',
   );
+
+const NAMES: readonly string[] = [hintsSchema, known.unwrap().element, meant.unwrap()].flatMap(({ shape }) =>
+  Object.keys(shape),
+);
 
 /** What hints say of the instrument, besides the places marked. */
 export type HintsAbout = Partial<Pick<TraceRecord, 'face' | 'known' | 'body' | 'meant'>>;
@@ -54,13 +61,12 @@ export function hintsText({ photograph, hints, about }: PhotographHints): string
   });
 }
 
-/** The hints in a parsed document. Faults, each with its path: `file.kind`, `file.newer`, `hints.missing`, `hints.wrong`. */
+/** The hints in a parsed document. Faults, each with its path: `file.kind`, `file.newer`, `hints.missing`, `hints.wrong`, `hints.unknown-name`. */
 export function readHints(json: unknown): Checked<PhotographHints> {
   const wrongKind = kindFaults(json, 'garland-hints', 1);
   if (wrongKind.length > 0) return refuse(...wrongKind);
   const parsed = hintsSchema.safeParse(json);
-  if (!parsed.success)
-    return refuse(...schemaFaults(parsed.error, json, 'hints', Object.keys(hintsSchema.shape)));
+  if (!parsed.success) return refuse(...schemaFaults(parsed.error, json, 'hints', NAMES));
   const { photograph, face, known, body, meant } = parsed.data;
   return accept({
     ...(photograph !== undefined && { photograph }),

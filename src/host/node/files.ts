@@ -29,8 +29,8 @@ export function readBytes(path: string): Checked<Uint8Array> {
   }
 }
 
-/** A file the maker named, read as JSON. Faults: `file.unreadable`, `file.not-json`, `file.too-large`. */
-export function readJson(path: string): Checked<unknown> {
+/** A file the maker named, read as JSON; `need` says what it should hold. Faults: `file.unreadable`, `file.not-json`, `file.too-large`. */
+export function readJson(path: string, need = 'a measurements, trace or design file'): Checked<unknown> {
   const bytes = readBytes(path);
   if (!bytes.ok) return bytes;
   if (bytes.value.length > LARGEST_JSON_BYTES)
@@ -48,7 +48,7 @@ export function readJson(path: string): Checked<unknown> {
       code: 'file.not-json',
       at: path,
       found: `this is not a JSON file (${reason(error)})`,
-      need: 'a measurements, trace or design file',
+      need,
       remedy: 'mend the place named, or give another file',
     });
   }

@@ -166,6 +166,13 @@ export const photographSentences: Catalogue = {
   'three corners or more': 'drei Ecken oder mehr',
   'a list of lines, each a list of places': 'eine Liste von Linien, jede eine Liste von Stellen',
   'hints for "{}", which is not among the photographs': 'Hinweise zu „{}“, das nicht unter den Fotos ist',
+  '{} of {} marks beside the picture, the first ({}) at {}, {} px':
+    '{} von {} Marken neben dem Bild, die erste ({}) bei {}, {} px',
+  'marks in a picture of {} × {} px': 'Marken in einem Bild von {} × {} px',
+  'look whether the hints belong to this photograph and were made on it at this size, then mark it anew or remove them':
+    'sieh nach, ob die Hinweise zu diesem Foto gehören und auf ihm in dieser Größe gemacht wurden; markier dann neu oder nimm sie heraus',
+  'a whole number, 1 or more': 'eine ganze Zahl, 1 oder mehr',
+  'a half interval of 0 mm or more': 'ein halbes Intervall von 0 mm oder mehr',
   'the name of one of the photographs that are traced': 'den Namen eines der Fotos, die gelesen werden',
   'correct the name in the hints, or trace that photograph too':
     'berichtige den Namen in den Hinweisen oder lies auch jenes Foto',

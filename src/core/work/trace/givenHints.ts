@@ -1,6 +1,7 @@
 import { accept, type Checked, type Fault, refuse } from '../../base/index.ts';
 import type { HintsAbout, PhotographHints } from '../../files/index.ts';
 import type { TraceHints } from '../../photo/index.ts';
+import { knownNameFaults } from './knownName.ts';
 import { knownOfRecord, knownToRecord } from './traceRecord.ts';
 import type { TraceRequest } from './traceRequest.ts';
 
@@ -13,13 +14,17 @@ export interface GivenHints {
 /**
  * Hints laid to the photographs that they are for, by name; without a name they are for the only one.
  * Faults: `hints.photograph` where there is no such photograph or its name is missing among several, `hints.differ` where two of
- * them say otherwise of the same instrument.
+ * them say otherwise of the same instrument, and those of known lengths by their names.
  */
 export function givenHints(given: readonly PhotographHints[], names: readonly string[]): Checked<GivenHints> {
   const astray = given.find(({ photograph }) => photograph !== undefined && !names.includes(photograph));
   if (astray) return refuse(hintsAstray(astray.photograph as string));
   if (names.length !== 1 && given.some(({ photograph }) => photograph === undefined))
     return refuse(hintsNameless());
+  const misnamed = given.flatMap(({ about }) =>
+    (about.known ?? []).flatMap((known) => knownNameFaults(knownOfRecord(known), 'hints')),
+  );
+  if (misnamed.length > 0) return refuse(...misnamed);
   const places = new Map(given.map(({ photograph, hints }) => [photograph ?? (names[0] as string), hints]));
   const about: { [name: string]: unknown } = {};
   for (const one of given)

@@ -24,6 +24,7 @@ import {
 import { apartFindings } from './apartFindings.ts';
 import { bridgedFindings } from './bridgedFindings.ts';
 import { edgeHeightFaults, edgeHeightFindings } from './edgeHeight.ts';
+import { hintsOutsideFaults } from './hintsOutside.ts';
 import { knownAsDrawn } from './knownAsDrawn.ts';
 import { meantFindings } from './meantFindings.ts';
 import { familyOfSeen, restoreSeen } from './restoreSeen.ts';
@@ -66,8 +67,9 @@ export function trace(
 ): Checked<Traced> {
   const absurd = scaleFromKnown([], request.known, SHEET_TRUST);
   const heightFaults = edgeHeightFaults(request.edgeHeightMm);
-  if (!absurd.ok || heightFaults.length > 0)
-    return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults);
+  const outsideFaults = hintsOutsideFaults(request.photographs);
+  if (!absurd.ok || heightFaults.length > 0 || outsideFaults.length > 0)
+    return refuse(...(absurd.ok ? [] : absurd.faults), ...heightFaults, ...outsideFaults);
   const all = seeBodies(request, finder, partOf(progress, 0, SEEN_AT), keeper);
   if (!all.ok) return all;
   const [seen, ...others] = all.value;

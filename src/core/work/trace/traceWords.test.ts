@@ -20,6 +20,8 @@ describe('a known length as typed', () => {
   test.each([
     ['bodyLength', 'known.form'],
     ['stomach=206', 'known.name'],
+    ['bodyLenght=354', 'known.name'],
+    ['bodyLength=354±-1', 'known.form'],
     ['bodyLength=354 purfling', 'known.taken'],
     ['waist=112 over-arch', 'known.taken'],
   ])('%s is refused as %s', (text, code) => {

@@ -1,6 +1,6 @@
 import { accept, type Checked, type Fault, hypot, refuse } from '../../base/index.ts';
-import { VALUES } from '../../design/index.ts';
 import { parseLength } from '../../quantity/index.ts';
+import { knownNameFaults } from './knownName.ts';
 import type { KnownLength, LengthTaken, TraceRequest } from './traceRequest.ts';
 
 const TAKEN: readonly LengthTaken[] = ['straight', 'over-arch', 'edge', 'purfling'];
@@ -21,28 +21,16 @@ export function parseKnownLength(text: string): Checked<KnownLength> {
   const match = /^\s*([A-Za-z]+)\s*=\s*(.+?)\s*(?:(?:±|\+-|\+\/-)\s*(.+))?$/.exec(rest);
   const [, name, length, spread] = match ?? [];
   if (name === undefined || length === undefined) return refuse(form(text));
-  if (!Object.hasOwn(VALUES, name)) return refuse(unknownName(name));
-  const isLength = name === 'bodyLength';
-  if (word && isLength !== (word === 'straight' || word === 'over-arch'))
-    return refuse(wrongTaken(name, word));
+  const misnamed = knownNameFaults({ name, ...(word && { taken: word }) }, 'known');
+  if (misnamed.length > 0) return refuse(...misnamed);
   const mm = parseLength(length);
   if (!mm.ok) return refuse(...mm.faults.map((fault) => ({ ...fault, at: `--known ${name}` })));
   const known = { name, mm: mm.value.mm, ...(word && { taken: word }) };
   if (spread === undefined) return accept(known);
   const plusMinus = parseLength(spread);
   if (!plusMinus.ok) return refuse(...plusMinus.faults.map((fault) => ({ ...fault, at: `--known ${name}` })));
+  if (plusMinus.value.mm < 0) return refuse(form(text));
   return accept({ ...known, plusMinusMm: plusMinus.value.mm });
-}
-
-function wrongTaken(name: string, word: LengthTaken): Fault {
-  const isLength = name === 'bodyLength';
-  return {
-    code: 'known.taken',
-    at: `--known ${name}`,
-    found: `"${word}"`,
-    need: isLength ? 'straight or over-arch for the body length' : 'edge or purfling for a width',
-    remedy: 'say how this length was taken',
-  };
 }
 
 function form(text: string): Fault {
@@ -52,16 +40,6 @@ function form(text: string): Fault {
     found: `"${text}"`,
     need: 'a name and a length, such as bodyLength=354, lowerBout=206±0.3 or "bodyLength=357 over-arch"',
     remedy: 'write it so',
-  };
-}
-
-function unknownName(name: string): Fault {
-  return {
-    code: 'known.name',
-    at: '--known',
-    found: `"${name}" is no measurement that Garland knows`,
-    need: 'a name such as bodyLength, lowerBout, waist or upperBout',
-    remedy: 'use one of these names',
   };
 }
 
