@@ -8,5 +8,19 @@ export function readDesignFile(
   const json = readJson(path);
   if (!json.ok) return json;
   const read = readDesign(json.value);
-  return read.ok ? read : refuse(...read.faults.map((fault) => ({ ...fault, at: `${path}, ${fault.at}` })));
+  if (read.ok) return read;
+  const isDraftable = DRAFTABLE.has(String((json.value as { readonly format?: unknown } | null)?.format));
+  return refuse(
+    ...read.faults.map((fault) => ({
+      ...fault,
+      at: `${path}, ${fault.at}`,
+      remedy:
+        isDraftable && fault.code === 'file.kind'
+          ? `make a design of it first: garland draft ${path} --out fiddle.garland.json`
+          : fault.remedy,
+    })),
+  );
 }
+
+/** Formats that a design is drafted from. */
+const DRAFTABLE: ReadonlySet<string> = new Set(['garland-measurements', 'garland-trace', 'garland-profile']);

@@ -10,6 +10,8 @@ import { addPage } from './commands/page.ts';
 import { addPicture } from './commands/picture.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTrace } from './commands/trace.ts';
+import { makeVoice, reportFaults } from './report.ts';
+import { wrongWords } from './wrongWords.ts';
 
 /** What programs end with when the fault is their own (sysexits, 4.2BSD). */
 const SOFTWARE_ERROR = 70;
@@ -19,6 +21,8 @@ const program = new Command('garland')
   .version(GARLAND_VERSION)
   .exitOverride()
   .showSuggestionAfterError()
+  // What it would not take is told as every other fault is, below.
+  .configureOutput({ outputError: () => {} })
   .addHelpText(
     'after',
     `
@@ -47,8 +51,12 @@ for (const stream of [process.stdout, process.stderr])
 try {
   await program.parseAsync();
 } catch (error) {
-  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
-  else {
+  if (error instanceof CommanderError) {
+    const words = process.argv.slice(2);
+    const wrong = wrongWords(error, program, words);
+    if (wrong) reportFaults(makeVoice(words.includes('--json')), [wrong]);
+    process.exitCode = error.exitCode === 0 ? 0 : 2;
+  } else {
     const words = error instanceof Error ? error.message : String(error);
     process.stderr.write(`Something in Garland itself is wrong, not your input: ${words}\n`);
     if (!(error instanceof Bug) && error instanceof Error && error.stack)

@@ -42,8 +42,14 @@ const TABLES: readonly (readonly [string, unknown, RegExp])[] = [
     /neither a table of measurements nor a trace/,
   ],
   ['a list', [1, 2, 3], /neither a table of measurements nor a trace/],
-  ['nothing at all', '', /not a JSON file/],
-  ['half a document', '{"format": "garland-measurements",\n "values"', /not a JSON file/],
+  ['nothing at all', '', /not a JSON file \(it is empty\)/],
+  [
+    'half a document',
+    '{"format": "garland-measurements",\n "values"',
+    /not a JSON file \(line 2, column 10: the file ends where a colon/,
+  ],
+  ['a table with a comma too many', '{\n "family": "violin",\n}', /line 3, column 1: ‘}’ where a name/],
+  ['a print instead of a table', '%PDF-1.7', /line 1, column 1: ‘%’ where a value/],
   [
     'a trace without an outline',
     { format: 'garland-trace', version: 1, units: 'mm', frame: 'body' },

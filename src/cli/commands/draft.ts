@@ -48,5 +48,5 @@ function run(files: readonly string[], options: DraftOptions) {
 function filledWords({ values, family }: Design): string {
   const origins = Object.values(values).map(({ origin }) => origin.kind);
   const measured = origins.filter((kind) => kind === 'measured').length;
-  return `${measured} values as measured, ${origins.length - measured} filled from the habits of the ${family}; garland derive lists each with its source`;
+  return `${measured} value${measured === 1 ? '' : 's'} as measured, ${origins.length - measured} filled from the habits of the ${family}; garland derive lists each with its source`;
 }

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import {
   accept,
   type Checked,
+  type Fault,
   heightCards,
   LANGUAGES,
   type Language,
@@ -53,6 +54,7 @@ async function run(options: SheetOptions) {
   if (!numbers.ok) return reportFaults(voice, numbers.faults);
   const language = oneOf('--language', options.language, LANGUAGES);
   if (!language.ok) return reportFaults(voice, language.faults);
+  if (!/\.pdf$/i.test(options.out)) return reportFaults(voice, [notPdf(options.out)]);
   const [first = 1] = numbers.value;
   const made = await (options.cards
     ? heightCards(paper.value, first, language.value)
@@ -65,6 +67,16 @@ async function run(options: SheetOptions) {
     voice.data(JSON.stringify({ file: options.out, paper: paper.value, numbers: numbers.value, cards }));
   else voice.say(`${options.out}: ${SAID[language.value](cards, paper.value, numbers.value)}`);
   return 0;
+}
+
+function notPdf(out: string): Fault {
+  return {
+    code: 'sheet.name',
+    at: '--out',
+    found: `"${out}"`,
+    need: 'a file name that ends in .pdf',
+    remedy: 'name it so',
+  };
 }
 
 const CARD_PAGES = [1, 2];

@@ -13,6 +13,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { accept, type Checked, type Fault, refuse } from '../../core/index.ts';
+import { jsonTrouble } from '../jsonTrouble.ts';
 
 /** Bytes of a file the maker named, or why they could not be read. Fault: `file.unreadable`. */
 export function readBytes(path: string): Checked<Uint8Array> {
@@ -41,13 +42,18 @@ export function readJson(path: string, need = 'a measurements, trace or design f
       need: `at most ${LARGEST_JSON_BYTES / 1e6} MB`,
       remedy: 'give the file that Garland wrote',
     });
+  const text = new TextDecoder().decode(bytes.value);
   try {
-    return accept(JSON.parse(new TextDecoder().decode(bytes.value)));
+    return accept(JSON.parse(text));
   } catch (error) {
+    const trouble = jsonTrouble(text);
+    const place = trouble
+      ? `line ${trouble.line}, column ${trouble.column}: ${trouble.found}`
+      : reason(error);
     return refuse({
       code: 'file.not-json',
       at: path,
-      found: `this is not a JSON file (${reason(error)})`,
+      found: `this is not a JSON file (${text.trim() === '' ? 'it is empty' : place})`,
       need,
       remedy: 'mend the place named, or give another file',
     });
@@ -120,6 +126,14 @@ export function isThere(path: string): boolean {
 }
 
 export function existing(path: string, what = 'there is already something of this name'): Fault {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+    return {
+      code: 'file.exists',
+      at: path,
+      found: 'there is a folder of this name, and nothing was touched',
+      need: 'the name of a file',
+      remedy: 'give another --out, such as a file in that folder',
+    };
   return {
     code: 'file.exists',
     at: path,
