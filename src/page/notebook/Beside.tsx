@@ -1,6 +1,6 @@
-import { useRef } from 'preact/hooks';
 import type { ShownDifference } from '../../core/index.ts';
 import { beside, besideTrouble, layAsItCame, layFile, other, takeOff } from '../keeping/beside.ts';
+import { askForFiles } from '../keeping/files.ts';
 import { done, plate } from '../store.ts';
 import { nameOf, print, words } from '../words/words.ts';
 import { numberText } from './numberText.ts';
@@ -8,7 +8,6 @@ import { numberText } from './numberText.ts';
 /** Another design laid over the one on the bench, and how they differ, in words and numbers. */
 export function Beside() {
   const said = words().beside;
-  const file = useRef<HTMLInputElement>(null);
   const shown = beside.value;
   return (
     <section class="plain laid-over">
@@ -20,7 +19,13 @@ export function Beside() {
       ))}
       {other.value === null ? (
         <p>
-          <button type="button" class="linked" onClick={() => file.current?.click()}>
+          <button
+            type="button"
+            class="linked"
+            onClick={() =>
+              askForFiles({ accept: '.json,application/json' }, ([file]) => file && layFile(file))
+            }
+          >
             {said.lay}
           </button>
           {done.value > 0 && (
@@ -73,17 +78,6 @@ export function Beside() {
           </p>
         </>
       )}
-      <input
-        ref={file}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        onChange={(event) => {
-          const chosen = event.currentTarget.files?.[0];
-          event.currentTarget.value = '';
-          if (chosen) void layFile(chosen);
-        }}
-      />
     </section>
   );
 }

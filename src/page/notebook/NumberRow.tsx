@@ -16,6 +16,7 @@ import { nameOf, words } from '../words/words.ts';
 import { carriedBy, type Kin, kin } from './kin.ts';
 import { NumberField } from './NumberField.tsx';
 import { numberText, spreadText, unitText } from './numberText.ts';
+import { OpenRow } from './OpenRow.tsx';
 import { OriginMark, QuestionMark } from './OriginMark.tsx';
 
 /** One number of the notebook: its name, where it comes from, what it is; touched, it can be overruled. */
@@ -46,33 +47,22 @@ export function NumberRow({
     );
   };
   const stands = kin.value.get(entry.name);
-  const classes = [
-    'row',
-    isTouched && 'touched',
-    finding && 'questioned',
-    stands && `kin ${stands.lies}`,
-    stands?.isNear && 'near',
-  ]
-    .filter(Boolean)
-    .join(' ');
+  const classes = [finding && 'questioned', stands && `kin ${stands.lies}`, stands?.isNear && 'near'].flatMap(
+    (one) => (one ? [one] : []),
+  );
   return (
-    <li class={classes}>
-      <span class="margin">{finding ? <QuestionMark /> : <OriginMark kind={entry.origin.kind} />}</span>
-      <div class="row-head">
-        <button
-          type="button"
-          class="row-name"
-          aria-expanded={isTouched}
-          onClick={() => {
-            setTouchedHere(true);
-            touched.value = isTouched ? null : entry.name;
-          }}
-        >
-          <b>{nameOf(entry.name)}</b>
+    <OpenRow
+      margin={finding ? <QuestionMark /> : <OriginMark kind={entry.origin.kind} />}
+      name={nameOf(entry.name)}
+      from={
+        <>
           <span class="origin">{finding ? words().states.questioned : originWords(entry)}</span>
           {stands && <span class="origin kin-says">{kinWords(stands)}</span>}
-        </button>
-        {proposal && design.value && (
+        </>
+      }
+      aside={
+        proposal &&
+        design.value && (
           <button
             type="button"
             class="struck"
@@ -88,11 +78,17 @@ export function NumberRow({
           >
             <s>{numberText(proposal)}</s>
           </button>
-        )}
-        <span class="value">{numberText(entry)}</span>
-        <span class="beside">{entry.plusMinus ? spreadText(entry.plusMinus) : unitText(entry.unit)}</span>
-      </div>
-      {isTouched && (
+        )
+      }
+      value={numberText(entry)}
+      beside={entry.plusMinus ? spreadText(entry.plusMinus) : unitText(entry.unit)}
+      isOpen={isTouched}
+      turn={() => {
+        setTouchedHere(true);
+        touched.value = isTouched ? null : entry.name;
+      }}
+      classes={classes}
+      more={
         <div class="row-more">
           <p class="origin">{moreWords(entry)}</p>
           <KinNames lies="beneath" names={dependsOn(entry)} />
@@ -109,9 +105,10 @@ export function NumberRow({
             />
           )}
         </div>
-      )}
+      }
+    >
       {finding && <p class="sentence">{remarkOf(finding)}</p>}
-    </li>
+    </OpenRow>
   );
 }
 

@@ -8,6 +8,7 @@ import {
 } from '../../core/index.ts';
 import { gripOfPlace, placeName } from '../drawing/gripOfPlace.ts';
 import { NumberField } from '../notebook/NumberField.tsx';
+import { OpenRow } from '../notebook/OpenRow.tsx';
 import { OriginMark } from '../notebook/OriginMark.tsx';
 import { design, edit, held, plate, touched } from '../store.ts';
 import { remarkOf } from '../words/sentences.ts';
@@ -43,27 +44,17 @@ function PlaceRow({ asked: [x, y, mm], index }: { readonly asked: AskedThickness
   const name = placeName(plate.value, index);
   const isTouched = touched.value === name;
   return (
-    <li class={isTouched ? 'row touched' : 'row'}>
-      <span class="margin">
-        <OriginMark kind="chosen" />
-      </span>
-      <div class="row-head">
-        <button
-          type="button"
-          class="row-name"
-          aria-expanded={isTouched}
-          onClick={() => {
-            touched.value = isTouched ? null : name;
-          }}
-        >
-          <b>{said.name(index + 1)}</b>
-          <span class="origin">{said.where(print(Math.abs(x)), print(y))}</span>
-        </button>
-        <span />
-        <span class="value">{print(mm, 2)}</span>
-        <span class="beside" />
-      </div>
-      {isTouched && (
+    <OpenRow
+      margin={<OriginMark kind="chosen" />}
+      name={said.name(index + 1)}
+      from={<span class="origin">{said.where(print(Math.abs(x)), print(y))}</span>}
+      value={print(mm, 2)}
+      beside=""
+      isOpen={isTouched}
+      turn={() => {
+        touched.value = isTouched ? null : name;
+      }}
+      more={
         <div class="row-more">
           <NumberField
             entry={{ name: said.name(index + 1), value: mm, unit: 'mm', origin: { kind: 'chosen' } }}
@@ -85,8 +76,8 @@ function PlaceRow({ asked: [x, y, mm], index }: { readonly asked: AskedThickness
             {said.drop}
           </button>
         </div>
-      )}
-    </li>
+      }
+    />
   );
 }
 

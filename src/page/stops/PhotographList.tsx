@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { askForFiles } from '../keeping/files.ts';
 import {
   type HeldPhotograph,
   holdPhotographs,
@@ -70,22 +70,13 @@ export function PhotographList() {
 /** A place for another photograph of the same side. */
 export function AddPhotograph() {
   const text = words().see;
-  const field = useRef<HTMLInputElement>(null);
   return (
     <div class="begin">
-      <input
-        ref={field}
-        hidden
-        type="file"
-        accept="image/*"
-        multiple
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          void holdPhotographs(files);
-        }}
-      />
-      <button type="button" class="pale" onClick={() => field.current?.click()}>
+      <button
+        type="button"
+        class="pale"
+        onClick={() => askForFiles({ accept: 'image/*', multiple: true }, holdPhotographs)}
+      >
         {text.add}
       </button>
       <p class="how-to">{text.addWhy}</p>

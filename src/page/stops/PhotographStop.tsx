@@ -1,7 +1,8 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { parseLength } from '../../core/index.ts';
 import { BodyDrawing } from '../drawing/BodyDrawing.tsx';
 import { bringFiles, draftFrom, trouble } from '../keeping/bring.ts';
+import { askForFiles } from '../keeping/files.ts';
 import { Leaf } from '../notebook/Leaf.tsx';
 import { design, stop } from '../store.ts';
 import { sentenceOf } from '../words/sentences.ts';
@@ -13,15 +14,8 @@ import { OwnPhotograph } from './OwnPhotograph.tsx';
 /** What the maker holds comes in here. */
 export function PhotographStop() {
   const said = words();
-  const chooseFile = () => {
-    const field = document.createElement('input');
-    field.type = 'file';
-    field.multiple = true;
-    field.accept = '.json,image/*';
-    field.onchange = () => void bringFiles([...(field.files ?? [])]);
-    field.click();
-  };
-  const camera = useRef<HTMLInputElement>(null);
+  const chooseFile = () => askForFiles({ accept: '.json,image/*', multiple: true }, bringFiles);
+  const shoot = () => askForFiles({ accept: 'image/*', capture: 'environment' }, bringFiles);
   const named = design.value;
   return (
     <>
@@ -42,18 +36,10 @@ export function PhotographStop() {
               ]
             : [
                 { says: said.bring.choose, give: chooseFile },
-                ...(hasCamera() ? [{ says: said.bring.shoot, give: () => camera.current?.click() }] : []),
+                ...(hasCamera() ? [{ says: said.bring.shoot, give: shoot }] : []),
               ]
         }
       >
-        <input
-          ref={camera}
-          hidden
-          type="file"
-          accept="image/*"
-          capture="environment"
-          onChange={(event) => void bringFiles([...(event.currentTarget.files ?? [])])}
-        />
         {trouble.value.length > 0 && (
           <div class="trouble" role="alert">
             {trouble.value.map((sentence) => (

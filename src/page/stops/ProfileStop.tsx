@@ -1,6 +1,6 @@
-import { useRef } from 'preact/hooks';
 import type { ProfileOutcome } from '../../core/index.ts';
 import { ProfileDrawing } from '../drawing/ProfileDrawing.tsx';
+import { askForFiles } from '../keeping/files.ts';
 import { ARCH_STATIONS, PROFILES_OF, type ProfileSaid, RIGHT_IS } from '../keeping/profileSaid.ts';
 import type { KeptProfile } from '../keeping/profileShelf.ts';
 import {
@@ -26,9 +26,8 @@ import { TroubleBox } from './TroubleBox.tsx';
 /** An arch or a head is read from a photograph and put into the design. */
 export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
   const text = words().profile;
-  const field = useRef<HTMLInputElement>(null);
   const isReading = isReadingProfile.value;
-  const choose = () => field.current?.click();
+  const choose = () => askForFiles({ accept: 'image/*' }, ([file]) => file && holdProfile(file));
   const asked = profile.value;
   if (asked === null) return null;
   const { said, read, photograph } = asked;
@@ -39,16 +38,6 @@ export function ProfileStop({ of }: { readonly of: keyof typeof PROFILES_OF }) {
         <ProfileDrawing of={of} />
       </main>
       <Leaf question={text.question[of]} lead={text.lead[of]} answers={answers(asked, choose)}>
-        <input
-          ref={field}
-          hidden
-          type="file"
-          accept="image/*"
-          onChange={(event) => {
-            const [file] = event.currentTarget.files ?? [];
-            if (file) void holdProfile(file);
-          }}
-        />
         {profileTrouble.value.length > 0 && (
           <>
             <TroubleBox faults={profileTrouble.value} />

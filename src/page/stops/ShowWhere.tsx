@@ -1,5 +1,5 @@
-import { useRef } from 'preact/hooks';
 import { bringFiles } from '../keeping/bring.ts';
+import { askForFiles } from '../keeping/files.ts';
 import { putHintsInFile } from '../keeping/hints.ts';
 import { dropMark, inHand, takeInHand } from '../keeping/marking.ts';
 import { MARK_KINDS } from '../keeping/said.ts';
@@ -73,23 +73,14 @@ export function ShowWhere() {
 /** What was said and shown, from a file and into one: as the command line takes it. */
 function HintsFile() {
   const text = words().see;
-  const field = useRef<HTMLInputElement>(null);
   return (
     <div class="begin">
-      <input
-        ref={field}
-        hidden
-        type="file"
-        accept=".json,application/json"
-        multiple
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          void bringFiles(files);
-        }}
-      />
       <div class="two-buttons">
-        <button type="button" class="pale" onClick={() => field.current?.click()}>
+        <button
+          type="button"
+          class="pale"
+          onClick={() => askForFiles({ accept: '.json,application/json', multiple: true }, bringFiles)}
+        >
           {text.takeHints}
         </button>
         <button type="button" class="pale" onClick={() => void putHintsInFile()}>

@@ -3,6 +3,7 @@ import { wearName } from '../drawing/wearName.ts';
 import type { Ruling } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { lookedAt } from '../keeping/tracing.ts';
+import { OpenRow } from '../notebook/OpenRow.tsx';
 import { OriginMark } from '../notebook/OriginMark.tsx';
 import { touched } from '../store.ts';
 import { print, words } from '../words/words.ts';
@@ -48,27 +49,19 @@ function WearRow({ wear }: { readonly wear: ShownWear }) {
     say(text.says.ruling(place), { rulings: [...said.value.rulings, ruling] });
   };
   return (
-    <li class={isTouched ? 'row touched' : 'row'}>
-      <span class="margin">
-        <OriginMark kind="derived" />
-      </span>
-      <div class="row-head">
-        <button
-          type="button"
-          class="row-name"
-          aria-expanded={isTouched}
-          onClick={() => {
-            touched.value = isTouched ? null : name;
-          }}
-        >
-          <b>{place}</b>
-          <span class="origin">{`${text.from[wear.from] ?? wear.from}, ${text.at(print(wear.stationMm, 0))}`}</span>
-        </button>
-        <span />
-        <span class="value">{print(wear.depthMm)}</span>
-        <span class="beside">mm</span>
-      </div>
-      {isTouched && (
+    <OpenRow
+      margin={<OriginMark kind="derived" />}
+      name={place}
+      from={
+        <span class="origin">{`${text.from[wear.from] ?? wear.from}, ${text.at(print(wear.stationMm, 0))}`}</span>
+      }
+      value={print(wear.depthMm)}
+      beside="mm"
+      isOpen={isTouched}
+      turn={() => {
+        touched.value = isTouched ? null : name;
+      }}
+      more={
         <div class="rule-over">
           {TAKES.map((take) => (
             <button
@@ -82,8 +75,8 @@ function WearRow({ wear }: { readonly wear: ShownWear }) {
             </button>
           ))}
         </div>
-      )}
-    </li>
+      }
+    />
   );
 }
 
