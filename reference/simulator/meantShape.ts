@@ -78,10 +78,7 @@ function settledBout(
     start: { x: 0, y: 0 },
     headingRad: 0,
     flowMm,
-    stretches: radii.map((radius, i) => ({
-      lengthMm: Math.abs(turns[i] as number) * radius * Math.exp(of[i] as number),
-      bend: (Math.sign(turns[i] as number) / radius) * Math.exp(of[5 + i] as number),
-    })),
+    stretches: stretchesOf(radii, turns, of),
   });
   const found = settle(new Array<number>(10).fill(0), (of) => {
     const spots = walk(line(of));
@@ -90,6 +87,18 @@ function settledBout(
     return [last.x - tip.x, last.y - tip.y, widest.x - halfWidth, 0.3 * (widest.y - widestAt)];
   });
   return walk(line(found));
+}
+
+/** Stretches of one bend each, mm and radians; `of` holds, as logarithms, how much longer each is than usual, then how much more bent. */
+function stretchesOf(
+  radii: readonly number[],
+  turns: readonly number[],
+  of: readonly number[],
+): BentLine['stretches'] {
+  return radii.map((radius, i) => ({
+    lengthMm: Math.abs(turns[i] as number) * radius * Math.exp(of[i] as number),
+    bend: (Math.sign(turns[i] as number) / radius) * Math.exp(of[radii.length + i] as number),
+  }));
 }
 
 function settledWaist(from: Spot, to: Spot, halfWaist: number, scale: number, chance: Chance): Spot[] {
@@ -101,10 +110,7 @@ function settledWaist(from: Spot, to: Spot, halfWaist: number, scale: number, ch
     start: from,
     headingRad: heading + (of[6] as number),
     flowMm,
-    stretches: radii.map((radius, i) => ({
-      lengthMm: Math.abs(turns[i] as number) * radius * Math.exp(of[i] as number),
-      bend: (Math.sign(turns[i] as number) / radius) * Math.exp(of[3 + i] as number),
-    })),
+    stretches: stretchesOf(radii, turns, of),
   });
   const found = settle(new Array<number>(7).fill(0), (of) => {
     const spots = walk(line(of));

@@ -1,31 +1,20 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { STRAIGHT_DOWN } from '../../../../test/fixtures/straightDown.ts';
 import { point } from '../../base/index.ts';
-import { type Camera, projection } from './camera.ts';
+import { projection } from './camera.ts';
 import { undistortedRadius } from './lens.ts';
 import { turnMatrix, turnVector } from './turn.ts';
 
-const straightDown: Camera = {
-  focalPx: 1000,
-  centre: point(500, 400),
-  k1: 0,
-  k2: 0,
-  k3: 0,
-  p1: 0,
-  p2: 0,
-  turnRad: [0, 0, 0],
-  shiftMm: [0, 0, 1000],
-};
-
 test('a camera a metre over the paper with 1000 px focal length sees a millimetre as a pixel', () => {
-  const seen = projection(straightDown);
+  const seen = projection(STRAIGHT_DOWN);
   expect(seen.stand).toEqual({ x: 0, y: 0, z: 1000 });
   expect(seen.toPhoto(0, 0, 0)).toEqual({ x: 500, y: 400 });
   expect(seen.toPhoto(100, 50, 0)).toEqual({ x: 600, y: 350 });
 });
 
 test('a plane half way up to the camera looks twice as large', () => {
-  expect(projection(straightDown).toPhoto(100, 50, 500)).toEqual({ x: 700, y: 300 });
+  expect(projection(STRAIGHT_DOWN).toPhoto(100, 50, 500)).toEqual({ x: 700, y: 300 });
 });
 
 const cameras = fc.record({

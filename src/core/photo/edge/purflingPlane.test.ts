@@ -1,21 +1,11 @@
 import { expect, test } from 'vitest';
-import { point } from '../../base/index.ts';
+import { STRAIGHT_DOWN } from '../../../../test/fixtures/straightDown.ts';
 import { type Camera, projection } from '../camera/camera.ts';
 import { type CameraView, type View, viewMap } from '../camera/view.ts';
 import { purflingPlane } from './purflingPlane.ts';
 
 /** A metre over the paper and 250 mm to the left of the body: its sight lines lean. */
-const CAMERA: Camera = {
-  focalPx: 4000,
-  centre: point(1100, 850),
-  k1: 0,
-  k2: 0,
-  k3: 0,
-  p1: 0,
-  p2: 0,
-  turnRad: [0, 0, 0],
-  shiftMm: [250, 0, 1000],
-};
+const CAMERA: Camera = { ...STRAIGHT_DOWN, focalPx: 4000, shiftMm: [250, 0, 1000] };
 const EDGE_MM = 36;
 const VIEW: CameraView = {
   kind: 'camera',

@@ -91,23 +91,20 @@ interface GradientSums {
 }
 
 function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights }: Window): GradientSums {
-  const side = 2 * half + 3;
-  const patch = patchAt(picture, at, half + 1);
+  const { alongX: gx, alongY: gy } = slopesAt(picture, at, half);
+  const side = 2 * half + 1;
   let [xx, xy, yy, alongX, alongY] = [0, 0, 0, 0, 0];
-  for (let dy = -half; dy <= half; dy++)
-    for (let dx = -half; dx <= half; dx++) {
-      const weight = weights[(dy + half) * (2 * half + 1) + dx + half];
-      if (weight === 0) continue;
-      const place = (dy + half + 1) * side + dx + half + 1;
-      const gx = (patch[place + 1] - patch[place - 1]) / 2;
-      const gy = (patch[place + side] - patch[place - side]) / 2;
-      const projected = gx * dx + gy * dy;
-      xx += weight * gx * gx;
-      xy += weight * gx * gy;
-      yy += weight * gy * gy;
-      alongX += weight * gx * projected;
-      alongY += weight * gy * projected;
-    }
+  for (let i = 0; i < weights.length; i++) {
+    const weight = weights[i];
+    if (weight === 0) continue;
+    const [dx, dy] = [(i % side) - half, Math.floor(i / side) - half];
+    const projected = gx[i] * dx + gy[i] * dy;
+    xx += weight * gx[i] * gx[i];
+    xy += weight * gx[i] * gy[i];
+    yy += weight * gy[i] * gy[i];
+    alongX += weight * gx[i] * projected;
+    alongY += weight * gy[i] * projected;
+  }
   return { xx, xy, yy, alongX, alongY };
 }
 
@@ -117,30 +114,26 @@ function gradientSums(picture: GrayPicture, at: Point<'photo'>, { half, weights 
  */
 function spread(picture: GrayPicture, at: Point<'photo'>, window: Window, determinant: number): number {
   const { half, weights } = window;
-  const side = 2 * half + 3;
-  const patch = patchAt(picture, at, half + 1);
-  const [shareX, shareY] = [new Float64Array(side * side), new Float64Array(side * side)];
-  let [xx, xy, yy] = [0, 0, 0];
-  for (let dy = -half; dy <= half; dy++)
-    for (let dx = -half; dx <= half; dx++) {
-      const weight = weights[(dy + half) * (2 * half + 1) + dx + half];
-      if (weight === 0) continue;
-      const place = (dy + half + 1) * side + dx + half + 1;
-      const gx = (patch[place + 1] - patch[place - 1]) / 2;
-      const gy = (patch[place + side] - patch[place - side]) / 2;
-      xx += weight * gx * gx;
-      xy += weight * gx * gy;
-      yy += weight * gy * gy;
-      for (const [share, g] of [
-        [shareX, gx],
-        [shareY, gy],
-      ] as const) {
-        share[place + 1] += (weight * g * dx) / 2;
-        share[place - 1] -= (weight * g * dx) / 2;
-        share[place + side] += (weight * g * dy) / 2;
-        share[place - side] -= (weight * g * dy) / 2;
-      }
+  const { xx, xy, yy } = gradientSums(picture, at, window);
+  const { alongX: gx, alongY: gy } = slopesAt(picture, at, half);
+  const side = 2 * half + 1;
+  // A gradient takes part of the pixels one outside the window, too.
+  const wide = side + 2;
+  const [shareX, shareY] = [new Float64Array(wide * wide), new Float64Array(wide * wide)];
+  for (let i = 0; i < weights.length; i++) {
+    if (weights[i] === 0) continue;
+    const [dx, dy] = [(i % side) - half, Math.floor(i / side) - half];
+    const place = (dy + half + 1) * wide + dx + half + 1;
+    for (const [share, g] of [
+      [shareX, gx[i]],
+      [shareY, gy[i]],
+    ] as const) {
+      share[place + 1] += (weights[i] * g * dx) / 2;
+      share[place - 1] -= (weights[i] * g * dx) / 2;
+      share[place + wide] += (weights[i] * g * dy) / 2;
+      share[place - wide] -= (weights[i] * g * dy) / 2;
     }
+  }
   let squares = 0;
   for (let place = 0; place < shareX.length; place++) {
     const moveX = (yy * shareX[place] - xy * shareY[place]) / determinant;
@@ -148,6 +141,20 @@ function spread(picture: GrayPicture, at: Point<'photo'>, window: Window, determ
     squares += moveX * moveX + moveY * moveY;
   }
   return Math.sqrt(squares / 2);
+}
+
+/** Slopes of the brightness, levels a pixel, at whole steps from a place, up to `half` of them to each side, row by row. */
+function slopesAt(picture: GrayPicture, at: Point<'photo'>, half: number) {
+  const patch = patchAt(picture, at, half + 1);
+  const side = 2 * half + 1;
+  const wide = side + 2;
+  const [alongX, alongY] = [new Float64Array(side * side), new Float64Array(side * side)];
+  for (let i = 0; i < alongX.length; i++) {
+    const place = (Math.floor(i / side) + 1) * wide + (i % side) + 1;
+    alongX[i] = (patch[place + 1] - patch[place - 1]) / 2;
+    alongY[i] = (patch[place + wide] - patch[place - wide]) / 2;
+  }
+  return { alongX, alongY };
 }
 
 /** The brightness at whole steps from a place between pixels, up to `half` of them to each side; the picture must reach as far. */
