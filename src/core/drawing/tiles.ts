@@ -1,16 +1,13 @@
 import type { Box, Point } from '../base/index.ts';
 import { type Chain, sampleChain } from '../curve/index.ts';
+import { lineEnters } from './lineEnters.ts';
+import { seamMarks } from './seamMarks.ts';
 import type { SheetFrame } from './sheetFrame.ts';
 
 /** mm. What neighbouring tiles share. */
 export const OVERLAP_MM = 10;
 /** mm. Fine enough that a line near a tile's edge is never lost: the seams overlap a hundred times more. */
 const SAMPLE_MM = 0.1;
-/** mm. How far from its ends a seam's outer marks stand, clear of the seam that crosses there. */
-const MARK_INSET_MM = 16;
-/** mm. Marks stand alternately this far from the two edges of the overlap, so that three never lie in one line. */
-const MARK_OFFSETS_MM = [3, 7, 3] as const;
-
 /** One page's share of a large drawing: row 0 is the top row, `window` lies in the turned drawing's frame. */
 export interface Tile {
   readonly row: number;
@@ -68,7 +65,7 @@ export function tileGrid(
     return chains.some((chain) => passesThrough(chain, own));
   });
   const tiles = hangTogether(inked) ? inked : all;
-  return { frame, rows, columns, tiles, seams: seamsOf(tiles) };
+  return { frame, rows, columns, tiles, seams: seamsOf(tiles, chains) };
 }
 
 function tilesAcross(lengthMm: number, windowMm: number): number {
@@ -105,24 +102,6 @@ function passesThrough(chain: Chain<'drawing'>, box: Box<'drawing'>): boolean {
   return false;
 }
 
-/** Slab test: the stretch of the line inside the box's columns and inside its rows overlap. */
-function lineEnters(from: Point<'drawing'>, to: Point<'drawing'>, box: Box<'drawing'>): boolean {
-  let enter = 0;
-  let leave = 1;
-  for (const axis of ['x', 'y'] as const) {
-    const step = to[axis] - from[axis];
-    if (step === 0) {
-      if (from[axis] < box.min[axis] || from[axis] > box.max[axis]) return false;
-      continue;
-    }
-    const one = (box.min[axis] - from[axis]) / step;
-    const other = (box.max[axis] - from[axis]) / step;
-    enter = Math.max(enter, Math.min(one, other));
-    leave = Math.min(leave, Math.max(one, other));
-  }
-  return enter <= leave;
-}
-
 function neighbours(a: Tile, b: Tile): boolean {
   return Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 }
@@ -134,28 +113,19 @@ function hangTogether(tiles: readonly Tile[]): boolean {
   return reached.size === tiles.length;
 }
 
-function seamsOf(tiles: readonly Tile[]): Seam[] {
+function seamsOf(tiles: readonly Tile[], chains: readonly Chain<'drawing'>[]): Seam[] {
   const seams: Seam[] = [];
   for (const first of tiles)
     for (const second of tiles) {
       const beside = first.row === second.row && second.column === first.column + 1;
       const below = first.column === second.column && second.row === first.row + 1;
       if (!beside && !below) continue;
-      seams.push({ first, second, upright: beside, marks: beside ? marksUp(second) : marksAcross(first) });
+      const { min, max } = beside ? second.window : first.window;
+      const shared: Box<'drawing'> = {
+        min,
+        max: beside ? { x: min.x + OVERLAP_MM, y: max.y } : { x: max.x, y: min.y + OVERLAP_MM },
+      };
+      seams.push({ first, second, upright: beside, marks: seamMarks(shared, beside, chains) });
     }
   return seams;
-}
-
-/** Marks in the overlap along a tile's left edge. */
-function marksUp(tile: Tile): Point<'drawing'>[] {
-  const { min, max } = tile.window;
-  const places = [max.y - MARK_INSET_MM, (min.y + max.y) / 2, min.y + MARK_INSET_MM];
-  return places.map((y, index) => ({ x: min.x + (MARK_OFFSETS_MM[index] ?? 0), y }));
-}
-
-/** Marks in the overlap along a tile's lower edge. */
-function marksAcross(tile: Tile): Point<'drawing'>[] {
-  const { min, max } = tile.window;
-  const places = [min.x + MARK_INSET_MM, (min.x + max.x) / 2, max.x - MARK_INSET_MM];
-  return places.map((x, index) => ({ x, y: min.y + (MARK_OFFSETS_MM[index] ?? 0) }));
 }
