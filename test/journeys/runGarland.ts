@@ -16,9 +16,22 @@ export interface Ended {
 
 /** Runs the built command in a folder, without a terminal. */
 export function garland(cwd: string, ...words: readonly string[]): Promise<Ended> {
+  return garlandAt({}, cwd, ...words);
+}
+
+/** The same where clock, language and commas are others: what the environment says beside the usual. */
+export function garlandAt(
+  place: NodeJS.ProcessEnv,
+  cwd: string,
+  ...words: readonly string[]
+): Promise<Ended> {
   if (!existsSync(COMMAND)) throw new Error('build first: node scripts/build.mjs');
   return new Promise((done, failed) => {
-    const child = spawn(process.execPath, [COMMAND, ...words], { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn(process.execPath, [COMMAND, ...words], {
+      cwd,
+      env: { ...process.env, ...place },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
     let [out, err] = ['', ''];
     child.stdout.on('data', (text) => {
       out += text;

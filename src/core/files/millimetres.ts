@@ -6,8 +6,7 @@ import type { Drawing } from '../drawing/index.ts';
 const WRITTEN_DECIMALS = Math.round(-log(WRITE_MM) / Math.LN10);
 /**
  * Decimals of a bulge. It moves an arc by half its chord times its error: on a chord of a metre this keeps to a
- * millionth of a millimetre. No more: the last digits of an engine's sine and arc tangent differ from browser to browser, and files
- * are to be the same everywhere.
+ * millionth of a millimetre; more digits would tell only how a turn was summed.
  */
 const BULGE_DECIMALS = 9;
 
