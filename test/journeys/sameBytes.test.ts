@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { seededRandom } from '../../src/core/base/index.ts';
+import { sha256 } from '../../src/host/index.ts';
 import { contentsOf, garlandAt, newFolder, ROOT } from './runGarland.ts';
 
 /** Places of the world whose clocks, commas and capital letters differ: half hours and quarters of hours, a dotless ı. */
@@ -66,10 +67,11 @@ test('a pack is the same to the byte anywhere, and whatever the order of the key
   const made = async (place: NodeJS.ProcessEnv, design: string, out: string) => {
     const ended = await at(place, 'make', design, '--out', out, '--language', 'de');
     expect(ended.code, ended.err).toBe(0);
-    return contentsOf(join(folder.path, out));
+    const files = Object.entries(contentsOf(join(folder.path, out)));
+    return Object.fromEntries(files.map(([path, text]) => [path, sha256(Buffer.from(text, 'latin1'))]));
   };
   const first = await made(HERE, DESIGN, 'first');
   expect(Object.keys(first).length).toBeGreaterThan(200);
   expect(await made(THERE, 'backwards.garland.json', 'second')).toEqual(first);
   expect(await made(ELSEWHERE, 'shuffled.garland.json', 'third')).toEqual(first);
-});
+}, 240_000);
