@@ -386,6 +386,47 @@ describe('bringing in', () => {
     ]);
   }, 240_000);
 
+  test('further widths are added by keys, taken from purfling to purfling, dropped again, and kept with the design', async () => {
+    await bring(WITHOUT_SHEET);
+    await page.getByLabel('body length').fill('356.5');
+    const upper = page.getByLabel('upper bout, width', { exact: true });
+    await page.getByRole('button', { name: 'upper bout, width' }).focus();
+    await page.keyboard.press('Enter');
+    // The hand is on the new field already.
+    await expect
+      .poll(() => upper.evaluate((field) => field === field.ownerDocument.activeElement))
+      .toBe(true);
+    await page.keyboard.type('wide');
+    await page.getByRole('button', { name: 'Find the edge' }).click();
+    await page.locator('.trouble', { hasText: 'upper bout, width' }).waitFor();
+    await upper.fill('168,3 mm ± 0,4');
+    await page
+      .getByRole('group', { name: 'upper bout, width: how it was taken' })
+      .getByLabel('from purfling')
+      .check();
+    await page.getByRole('button', { name: 'waist, width', exact: true }).click();
+    await page.keyboard.type('99');
+    await page.getByRole('button', { name: 'take it away: waist, width' }).click();
+    await page.locator('.take-back', { hasText: 'without: waist, width 99' }).waitFor();
+    await page.getByRole('button', { name: 'waist, width', exact: true }).click();
+    await page.keyboard.type('112,4');
+    await page.locator('.take-back').click();
+    expect(await page.getByLabel('waist, width', { exact: true }).count()).toBe(0);
+    await page.getByRole('button', { name: 'do again' }).click();
+    expect(await page.getByLabel('waist, width', { exact: true }).inputValue()).toBe('112,4');
+    await page.getByRole('button', { name: 'take it away: waist, width' }).click();
+    // Added and left empty it says nothing.
+    await page.getByRole('button', { name: 'waist, width', exact: true }).click();
+    await find();
+    await page.getByRole('button', { name: 'Yes, settle it' }).click();
+    await page.locator('.line.edge').waitFor();
+    const { request } = JSON.parse(await savedDesign()).outline;
+    expect(request.known).toEqual([
+      { name: 'bodyLength', value: 356.5, taken: 'straight' },
+      { name: 'upperBout', value: 168.3, taken: 'purfling', plusMinus: 0.4 },
+    ]);
+  }, 240_000);
+
   test('a stretch is left worn, follows the other side, or is put back after all; halves may stay unlike', async () => {
     await bring(PHOTOGRAPH);
     await page.getByLabel('edge above the sheet').fill('36.5');

@@ -15,6 +15,7 @@ import {
   type TraceHints,
   type TraceRequest,
 } from '../../core/index.ts';
+import { typedKnown } from '../keeping/alsoKnown.ts';
 import type { HandMark, Said } from '../keeping/said.ts';
 
 /** What is to be traced, from what the maker said; only what belongs to the scale that was chosen is read. */
@@ -51,7 +52,7 @@ function aboutInstrument(said: Said): Checked<Pick<TraceRequest, 'face' | 'known
     ]
       .filter(([, typed]) => given(typed) !== undefined)
       .map(([text]) => text),
-    ...said.alsoKnown,
+    ...said.alsoKnown.filter((one) => given(typedKnown(one).length) !== undefined),
   ].map((text) => parseKnownLength(text));
   const corner = cornerOf(said);
   const meant = parseMeant({

@@ -1,6 +1,7 @@
 import type { HintsAbout, PhotographHints, TraceHints } from '../../core/index.ts';
 import { seeingBench } from '../bench/bench.ts';
 import { words } from '../words/words.ts';
+import { knownWords } from './alsoKnown.ts';
 import { download } from './files.ts';
 import type { HandMark, MarkKind, Ruling, Said } from './said.ts';
 import { said, say } from './saying.ts';
@@ -100,7 +101,7 @@ function typedAs({ value, plusMinus }: Known): string {
 }
 
 function asWords(known: Known): string {
-  return `${known.name}=${typedAs(known)}${known.taken ? ` ${known.taken}` : ''}`;
+  return knownWords({ name: known.name, length: typedAs(known), taken: known.taken ?? '' });
 }
 
 /** How a length was taken; the first of its ways where that is not said. */

@@ -43,7 +43,7 @@ export interface Said {
   /** Widths across the ends of the corners. */
   readonly lowerCorner: string;
   readonly upperCorner: string;
-  /** Further lengths that a file of hints holds, each in the words of the command line. */
+  /** Further lengths, each in the words of the command line. */
   readonly alsoKnown: readonly string[];
   /** Which of several bodies; null while there is one, or nobody chose. */
   readonly body: number | null;

@@ -1,9 +1,11 @@
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { FURTHER_LENGTHS, knownWords, type TypedKnown, typedKnown } from '../keeping/alsoKnown.ts';
 import { takeInHand } from '../keeping/marking.ts';
 import { SCALES } from '../keeping/said.ts';
 import { said, say } from '../keeping/saying.ts';
 import { photographs } from '../keeping/tracing.ts';
 import { nameOf, print, words } from '../words/words.ts';
-import { Choice, Typed } from './Asked.tsx';
+import { Choice, Typed, TypedLength } from './Asked.tsx';
 
 /** What gives the scale: asked where no sheet was found, and for those who have another. */
 export function ScaleChoice() {
@@ -123,30 +125,106 @@ export function KnownLengths() {
   );
 }
 
-/** Further lengths that a file of hints brought along. */
+/** Further lengths: those that the maker adds, and those that a file of hints brought along. */
 function AlsoKnown() {
   const text = words().see;
+  const [added, setAdded] = useState<string | null>(null);
   const { alsoKnown } = said.value;
+  const known = alsoKnown.map(typedKnown);
+  const missing = FURTHER_LENGTHS.filter((name) => known.every((one) => one.name !== name));
+  const put = (place: number, one: TypedKnown) =>
+    say(
+      text.says.known(lengthName(one.name), one.length),
+      { alsoKnown: alsoKnown.toSpliced(place, 1, knownWords(one)) },
+      `known ${one.name}`,
+    );
   return (
     <>
-      {alsoKnown.map((known) => {
-        const [name = '', length = ''] = known.split('=');
-        const says = text.says.known(nameOf(name), length);
-        return (
-          <div key={known} class="photograph-row">
-            <p class="row-name">{says}</p>
+      {known.map((one, place) => (
+        <KnownLength
+          key={one.name}
+          known={one}
+          takesFocus={added === one.name}
+          put={(next) => put(place, next)}
+          drop={() =>
+            say(text.without(text.says.known(lengthName(one.name), one.length)), {
+              alsoKnown: alsoKnown.toSpliced(place, 1),
+            })
+          }
+        />
+      ))}
+      {missing.length > 0 && (
+        <div class="more-lengths" role="group" aria-label={text.moreLengths}>
+          <span class="origin">{text.moreLengths}</span>
+          {missing.map((name) => (
             <button
+              key={name}
               type="button"
-              class="linked small"
-              onClick={() => say(text.without(says), { alsoKnown: alsoKnown.filter((one) => one !== known) })}
+              class="linked"
+              onClick={() => {
+                setAdded(name);
+                put(alsoKnown.length, { name, length: '', taken: 'edge' });
+              }}
             >
-              {text.takeAwayMark}
+              {lengthName(name)}
             </button>
-          </div>
-        );
-      })}
+          ))}
+        </div>
+      )}
     </>
   );
+}
+
+function KnownLength({
+  known,
+  takesFocus,
+  put,
+  drop,
+}: {
+  readonly known: TypedKnown;
+  /** It was just asked for. */
+  readonly takesFocus: boolean;
+  readonly put: (known: TypedKnown) => void;
+  readonly drop: () => void;
+}) {
+  const text = words().see;
+  const { name, length, taken } = known;
+  const label = lengthName(name);
+  const id = `said-known-${name}`;
+  // At once: later, the first key would go elsewhere.
+  useLayoutEffect(() => {
+    if (takesFocus) document.getElementById(id)?.focus();
+  }, []);
+  return (
+    <div class="known-length">
+      <TypedLength
+        id={id}
+        label={label}
+        example={print(EXAMPLES[name] ?? 0, 0)}
+        value={length}
+        say={(next) => put({ ...known, length: next })}
+      />
+      <button type="button" class="linked small" aria-label={`${text.takeAwayMark}: ${label}`} onClick={drop}>
+        {text.takeAwayMark}
+      </button>
+      {(taken === 'edge' || taken === 'purfling') && length.trim() !== '' && (
+        <Choice
+          legend={text.takenHow.further(label)}
+          names={WIDTH_TAKEN}
+          chosen={taken}
+          word={(way) => text.taken[way]}
+          choose={(way) => put({ ...known, taken: way })}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Sizes of a violin, to show what is meant. */
+const EXAMPLES: Readonly<Record<string, number>> = { upperBout: 168, waist: 112 };
+
+function lengthName(name: string): string {
+  return words().see.lengths[name] ?? nameOf(name);
 }
 
 /** How wide the corners end: they wear most, and a picture alone may not tell what they were. */

@@ -49,6 +49,8 @@ export const seeDe: typeof seeEn = {
   upperCorner: 'obere Ecken, Breite an der Spitze',
   cornerHow: 'Quer über das Ende der am wenigsten abgenutzten Ecke. Leer: wie das Bild es zeigt.',
   calliperWidth: 'Breite am Unterbügel',
+  moreLengths: 'auch gemessen:',
+  lengths: { upperBout: 'Breite am Oberbügel', waist: 'Breite am Mittelbügel' },
   byCalliper: 'auch mit der Schieblehre gemessen',
   byCalliperWhy: 'Längen mit der Schieblehre prüfen den Maßstab. Nichts muss doppelt gemessen werden.',
   taken: {
@@ -60,6 +62,7 @@ export const seeDe: typeof seeEn = {
   takenHow: {
     bodyLength: 'wie die Länge genommen ist',
     lowerBout: 'wie die Breite genommen ist',
+    further: (length) => `${length}: wie genommen`,
   },
   askedAs: {
     '--edge-height': 'Rand über dem Blatt',
@@ -68,6 +71,8 @@ export const seeDe: typeof seeEn = {
     '--known bodyLength': 'Korpuslänge',
     '--corner-end': 'Ecken, Breite an der Spitze',
     '--known lowerBout': 'Breite am Unterbügel',
+    '--known upperBout': 'Breite am Oberbügel',
+    '--known waist': 'Breite am Mittelbügel',
     '--scan': 'Bildpunkte je Zoll',
     '--scan-bar': 'Maßbalken',
     '--stretch': 'Holz zurückgegeben',

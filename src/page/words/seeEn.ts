@@ -43,6 +43,8 @@ export const seeEn = {
   upperCorner: 'upper corners, width at the tip',
   cornerHow: 'Across the end of the least worn corner. Empty: as the picture shows it.',
   calliperWidth: 'lower bout, width',
+  moreLengths: 'measured as well:',
+  lengths: { upperBout: 'upper bout, width', waist: 'waist, width' } as Readonly<Record<string, string>>,
   byCalliper: 'measured by calliper as well',
   byCalliperWhy: 'Lengths by calliper check the scale. Nothing has to be measured twice.',
   taken: {
@@ -54,6 +56,7 @@ export const seeEn = {
   takenHow: {
     bodyLength: 'how the length was taken',
     lowerBout: 'how the width was taken',
+    further: (length: string) => `${length}: how it was taken`,
   },
   /** What is asked here under the names that the command line has for it. */
   askedAs: {
@@ -62,6 +65,8 @@ export const seeEn = {
     '--known': 'lengths I measured',
     '--known bodyLength': 'body length',
     '--known lowerBout': 'lower bout, width',
+    '--known upperBout': 'upper bout, width',
+    '--known waist': 'waist, width',
     '--corner-end': 'corners, width at the tip',
     '--scan': 'pixels an inch',
     '--scan-bar': 'scale bar',
