@@ -185,7 +185,18 @@ describe('handles in the drawings', () => {
     await takesBack('thickness at place 1 3.65');
     await page.keyboard.press('Control+z');
     await soon(said).toBe('3.15 mm');
-    await page.locator('.row.touched .number-field input').fill('0');
+    // Its place is typed: the map goes through it there, and its handle goes with it.
+    const moved = grip('thickness at place 1, 45.0 from the centre line, 110.5 from the lower end');
+    await page.getByLabel('place 1, from the centre line').fill('45');
+    await page.keyboard.press('Enter');
+    await takesBack('place 1: 45.0 from the centre line, 101.6 from the lower end');
+    await page.getByLabel('place 1, from the lower end').fill('110,4');
+    await page.keyboard.press('Enter');
+    await page.getByLabel('place 1, from the lower end').press('ArrowUp');
+    await soon(() => moved.getAttribute('aria-valuetext')).toBe('3.15 mm');
+    for (let step = 0; step < 3; step++) await page.locator('.take-back').click();
+    await soon(said).toBe('3.15 mm');
+    await page.getByLabel('place 1, thickness there').fill('0');
     await page.keyboard.press('Enter');
     await page.locator('.drawing-says', { hasText: 'needs a thickness above 0 mm' }).waitFor();
     await page.locator('.take-back').click();

@@ -6,7 +6,7 @@ import {
   dropThickness,
   parseLength,
 } from '../../core/index.ts';
-import { gripOfPlace, placeName } from '../drawing/gripOfPlace.ts';
+import { placeName } from '../drawing/gripOfPlace.ts';
 import { NumberField } from '../notebook/NumberField.tsx';
 import { OpenRow } from '../notebook/OpenRow.tsx';
 import { OriginMark } from '../notebook/OriginMark.tsx';
@@ -40,9 +40,20 @@ export function AskedPlaces() {
 
 function PlaceRow({ asked: [x, y, mm], index }: { readonly asked: AskedThickness; readonly index: number }) {
   const said = words().askedPlaces;
-  const of = gripOfPlace(plate.value, index);
   const name = placeName(plate.value, index);
   const isTouched = touched.value === name;
+  const stands = { across: Math.abs(x), up: y, thickness: mm };
+  const give = (field: (typeof FIELDS)[number], value: number) => {
+    const wish: typeof stands = { ...stands, [field]: value };
+    const { across, up, thickness } = wish;
+    if (design.value === null || value === stands[field]) return;
+    edit(
+      field === 'thickness'
+        ? said.says(index + 1, print(thickness, 2))
+        : `${said.name(index + 1)}: ${said.where(print(across), print(up))}`,
+      askThickness(design.value, plate.value, index, [x < 0 ? -across : across, up, thickness]),
+    );
+  };
   return (
     <OpenRow
       margin={<OriginMark kind="chosen" />}
@@ -56,14 +67,28 @@ function PlaceRow({ asked: [x, y, mm], index }: { readonly asked: AskedThickness
       }}
       more={
         <div class="row-more">
-          <NumberField
-            entry={{ name: said.name(index + 1), value: mm, unit: 'mm', origin: { kind: 'chosen' } }}
-            takesFocus={false}
-            give={(value) => design.value && edit(of.says(print(value, 2)), of.to(design.value, value))}
-            leave={() => {
-              touched.value = null;
-            }}
-          />
+          <div class="place-fields">
+            {FIELDS.map((field) => (
+              <div key={field}>
+                <span class="origin" aria-hidden="true">
+                  {said.fields[field]}
+                </span>
+                <NumberField
+                  entry={{
+                    name: `${said.name(index + 1)}, ${said.fields[field]}`,
+                    value: stands[field],
+                    unit: 'mm',
+                    origin: { kind: 'chosen' },
+                  }}
+                  takesFocus={false}
+                  give={(value) => give(field, value)}
+                  leave={() => {
+                    touched.value = null;
+                  }}
+                />
+              </div>
+            ))}
+          </div>
           <button
             type="button"
             class="linked"
