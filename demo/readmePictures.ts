@@ -32,8 +32,11 @@ if (!traced.ok) throw new Error(traced.faults[0]?.found);
 const outcome = traceOutcome(traced.value);
 await overPhotograph(traced.value, outcome);
 await wearPicture(outcome);
-printedPage(4, 'form-page');
-printedPage(23, 'gauges-page');
+printedPage((text) => /1 +Inner form\s.*tile A1/s.test(text), 'form-page');
+printedPage(
+  (text) => /Pieces \d/.test(text) && (text.match(/\d+ +Arching gauge/g) ?? []).length >= 3,
+  'gauges-page',
+);
 
 /** The square-on picture turned neck up, the restored outline in blue over it. */
 async function overPhotograph({ seen, restored }: Traced, { document }: TraceOutcome): Promise<void> {
@@ -80,9 +83,12 @@ async function wearPicture({ document }: TraceOutcome): Promise<void> {
     .toFile(join(folder, 'wear.png'));
 }
 
-/** A page of the demo's print file as a picture, by an independent reader of PDF. */
-function printedPage(page: number, name: string): void {
+/** The first page of the demo's print file that says so, as a picture, by an independent reader of PDF. */
+function printedPage(isIt: (text: string) => boolean, name: string): void {
   const pdf = join('out', 'demo', 'fiddle', 'print', 'templates-a4.pdf');
+  const pages = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' }).split('\f');
+  const page = 1 + pages.findIndex((text) => isIt(text));
+  if (page === 0) throw new Error(`no page for ${name}`);
   const words = [
     '-r',
     '75',
