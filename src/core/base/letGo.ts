@@ -1,6 +1,7 @@
 /**
  * Gives the memory of large buffers back at once where the language has a way to (`ArrayBuffer.prototype.transfer`); collectors leave them
- * lying for long. Nobody reads or writes them any more: elsewhere they stay as they are until they are collected.
+ * lying for long. Only who made a buffer lets go of it, once nobody reads or writes it any more: where the language has no such way it
+ * stays as it is until it is collected, so that a reader who comes too late would go unnoticed there.
  */
 export function letGo(...views: readonly ArrayBufferView[]): void {
   for (const { buffer } of views) {

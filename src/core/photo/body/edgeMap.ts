@@ -8,6 +8,7 @@ import type { LabPicture } from '../picture/labPicture.ts';
 export interface EdgeMap {
   readonly widthPx: number;
   readonly heightPx: number;
+  /** Across and down, row by row. Only the map writes them, where it is looked at; they have no bytes after `forget`. */
   readonly gx: Float32Array;
   readonly gy: Float32Array;
   /** Makes sure that the gradient stands at the pixel (x, y), the next one to the right and the two below. */
@@ -53,7 +54,7 @@ export function lookEverywhere(map: EdgeMap): EdgeMap {
   return map;
 }
 
-/** Scratch for one tile with the rim that its blur and its slopes reach into. */
+/** Scratch for one tile with the rim that its blur and its slopes reach into; written anew for every plane of every tile. */
 interface TileRoom {
   readonly kernel: Float64Array;
   /** Pixels of the rim, and of the side of the whole square. */
@@ -83,6 +84,7 @@ function tileRoom(kernel: Float64Array): TileRoom {
   };
 }
 
+/** What a tile is made from, and the gradients of the whole picture that it is written into. */
 interface EdgeTarget {
   readonly lab: LabPicture;
   readonly masked: Uint8Array | undefined;
@@ -90,6 +92,7 @@ interface EdgeTarget {
   readonly gy: Float32Array;
 }
 
+/** Writes one tile of `gx` and `gy`, whose left upper pixel is (left, top), with the pixel more that it answers for. */
 function fillTile(target: EdgeTarget, left: number, top: number, room: TileRoom): void {
   const { lab, masked, gx, gy } = target;
   const { widthPx, heightPx } = lab;

@@ -12,11 +12,20 @@ export interface Pose {
   readonly score: number;
 }
 
+/** Directions of edges, over half a turn, that are told apart; neck directions over a whole turn that are tried. */
 const BINS = 8;
 const ANGLES = 36;
+/** From one length that is tried to the next. */
 const LENGTH_RATIO = 1.13;
+/** px from one place that is tried to the next. */
 const GRID_PX = 2;
 const KEPT = 5;
+/** Share of the picture's long side that a body may reach beyond the picture, and of its own length that it may. */
+const BEYOND = { ofPicture: 0.14, ofBody: 0.12 };
+/** An edge as strong as this share of those that 85 of 100 are weaker than, and Lab units a px more, counts half of what the strongest do. */
+const HALF_COUNTS = { percentile: 0.85, share: 0.6, more: 0.3 };
+/** mm of the template between the places of the outline that are looked at. */
+const STATION_MM = 7.2;
 
 /** Range of body lengths to look for, px of the searched picture. */
 export interface LengthRange {
@@ -40,6 +49,10 @@ export function searchPoses(map: EdgeMap, lengths: LengthRange): readonly Pose[]
   return poses;
 }
 
+/**
+ * How plainly an edge of each direction runs near every pixel, 0 to 1: `BINS` planes one after the other, each the picture with `pad` empty
+ * pixels all round, `stride` pixels a row and `planeSize` in all. A pixel (x, y) stands at (y + pad) · stride + x + pad of its plane.
+ */
 interface OrientedEdges {
   readonly widthPx: number;
   readonly heightPx: number;
@@ -51,12 +64,13 @@ interface OrientedEdges {
 
 function orientedEdges(map: EdgeMap): OrientedEdges {
   const { widthPx, heightPx } = map;
-  const pad = Math.ceil(0.14 * Math.max(widthPx, heightPx)) + 2;
+  const pad = Math.ceil(BEYOND.ofPicture * Math.max(widthPx, heightPx)) + 2;
   const stride = widthPx + 2 * pad;
   const planeSize = stride * (heightPx + 2 * pad);
   const raw = new Float32Array(planeSize * BINS);
   const sizes = Float32Array.from(map.gx, (gx, i) => hypot(gx, map.gy[i] as number));
-  const reference = 0.6 * percentile(sizes, 0.85) + 0.3;
+  const { percentile: weaker, share: ofThat, more } = HALF_COUNTS;
+  const reference = ofThat * percentile(sizes, weaker) + more;
   for (let y = 0; y < heightPx; y++)
     for (let x = 0; x < widthPx; x++) {
       const i = y * widthPx + x;
@@ -76,7 +90,7 @@ function orientedEdges(map: EdgeMap): OrientedEdges {
   return { widthPx, heightPx, pad, stride, planeSize, strength };
 }
 
-/** The largest value of every 3 × 3 neighbourhood, bin by bin. */
+/** The largest value of every 3 × 3 neighbourhood, bin by bin, in planes of its own: an edge a pixel aside counts, too. */
 function widen(raw: Float32Array, stride: number, planeSize: number): Float32Array {
   const rows = new Float32Array(raw.length);
   for (let i = 1; i < raw.length - 1; i++)
@@ -91,11 +105,13 @@ function widen(raw: Float32Array, stride: number, planeSize: number): Float32Arr
   return out;
 }
 
+/** The value that this share of all stays below. */
 export function percentile(values: Float32Array, share: number): number {
   const sorted = Float32Array.from(values).sort();
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 }
 
+/** The outline at one length and angle: where its places lie from its middle, in `strength` for either half, and its bounds, px. */
 interface Probe {
   readonly lengthPx: number;
   readonly angleRad: number;
@@ -107,9 +123,9 @@ interface Probe {
   readonly maxY: number;
 }
 
-/** The mean outline as offsets into the bins; neck and button stretches are left out. */
+/** The mean outline as offsets into `strength`, each into the plane of its own direction; what neck and button cover is left out. */
 function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe {
-  const stations = stationsOfTemplate(7.2);
+  const stations = stationsOfTemplate(STATION_MM);
   const laid = emptyTemplate();
   layTemplate(new Float64Array(SHAPE_NUMBERS), laid);
   const places = new Float64Array(stations.count * STATION_STRIDE);
@@ -123,7 +139,7 @@ function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe
   for (let i = 0; i < stations.count; i++) {
     const x = places[i * STATION_STRIDE] as number;
     const y = places[i * STATION_STRIDE + 1] as number;
-    if ((y > 300 && x < 23) || (y < 40 && x < 16)) continue;
+    if (isCovered(x, y)) continue;
     for (const side of [0, 1] as const) {
       const mirror = side === 0 ? -1 : 1;
       const up = y - TEMPLATE_LENGTH_MM / 2;
@@ -150,6 +166,12 @@ function probeAt(lengthPx: number, angleRad: number, bins: OrientedEdges): Probe
   };
 }
 
+/** Whether neck or button stand over a place of the template, mm from the centre line and above the lower end. */
+function isCovered(x: number, y: number): boolean {
+  return (y > 300 && x < 23) || (y < 40 && x < 16);
+}
+
+/** Where the middle of the body is looked for, px. */
 interface Places {
   readonly fromX: number;
   readonly toX: number;
@@ -157,9 +179,10 @@ interface Places {
   readonly toY: number;
 }
 
+/** Adds to `found` the likely places of one probe: all over the picture every other pixel, or every one of `only`. */
 function scanPlaces(bins: OrientedEdges, probe: Probe, found: Pose[], only?: Places): void {
   const { pad, stride, strength } = bins;
-  const out = Math.floor(Math.min(pad, 0.12 * probe.lengthPx));
+  const out = Math.floor(Math.min(pad, BEYOND.ofBody * probe.lengthPx));
   const fromX = Math.max(0, -out - probe.minX, only?.fromX ?? 0);
   const toX = Math.min(bins.widthPx - 1, bins.widthPx - 1 + out - probe.maxX, only?.toX ?? bins.widthPx);
   const fromY = Math.max(0, -out - probe.minY, only?.fromY ?? 0);

@@ -48,6 +48,7 @@ function newLevels(picture: Picture, masked: Parameters<typeof levelOf>[2]): Tra
     coarse: levelOf(rough, coarse, masked),
     pose: levelOf(small, pose, masked),
   };
+  // A level holds its own colours, made from these planes. Where a size is that of another the two are one picture, let go of once.
   letGo(...[large, middle, rough, small].flatMap(({ planes }) => planes));
   return levels;
 }

@@ -71,8 +71,10 @@ const MOST_SAMPLES = 6;
 /** px. A side of the tiles that the picture is filled by. */
 const TILE_PX = 64;
 
+/** Where every eighth pixel of the rectified picture lies in the photograph; one step of margin to the left and above, two beyond. */
 interface WayGrid {
   readonly columns: number;
+  /** Photo x and y, px, row by row. */
   readonly places: Float64Array;
   /** Photo pixels to a rectified one, in the middle. */
   readonly photoPxPerPixel: number;
@@ -107,7 +109,7 @@ function spot(step: number, samples: number): number {
   return (step + 1 / 2) / samples - 1 / 2;
 }
 
-/** The ways of the rows of look-ups in one band of tiles: photo x and y at every column of the grid. */
+/** The ways of the rows of look-ups in one band of tiles, written anew for each: photo x and y, px, at every column of the grid, row by row. */
 interface WayRows {
   readonly columns: number;
   readonly samples: number;
@@ -120,6 +122,7 @@ function wayRows({ columns }: WayGrid, samples: number): WayRows {
   return { columns, samples, x: new Float64Array(size), y: new Float64Array(size) };
 }
 
+/** Writes one row of look-ups, at `y` px of the rectified picture. */
 function fillWayRow({ places, columns }: WayGrid, y: number, rows: WayRows, row: number): void {
   const gridY = y / GRID_PX + 1;
   const gridRow = Math.floor(gridY);
@@ -134,6 +137,7 @@ function fillWayRow({ places, columns }: WayGrid, y: number, rows: WayRows, row:
   }
 }
 
+/** A tile of the rectified picture, px, in a picture `widthPx` wide. */
 interface Tile {
   readonly x: number;
   readonly y: number;
@@ -142,7 +146,7 @@ interface Tile {
   readonly widthPx: number;
 }
 
-/** Fills one tile: small enough that the photograph's pixels stay at hand, however it was turned. */
+/** Writes one tile of `rgb`: small enough that the photograph's pixels stay at hand, however it was turned. */
 function fillTile(picture: Picture, rows: WayRows, tile: Tile, rgb: Uint8Array): void {
   const { samples } = rows;
   const sum = new Float32Array(3 * tile.wide);
@@ -157,7 +161,7 @@ function fillTile(picture: Picture, rows: WayRows, tile: Tile, rgb: Uint8Array):
   }
 }
 
-/** Adds the photograph's colours, each between its four nearest pixels, at steps of a pixel from `fromX`. */
+/** Adds to `sum` the photograph's colours, 0 to 255, each between its four nearest pixels, at steps of a pixel from `fromX`. */
 function addColours(
   { widthPx, heightPx, rgb }: Picture,
   rows: WayRows,

@@ -8,7 +8,7 @@ export interface EdgeStrips {
   /** mm inside the edge of the first sample, and from one sample to the next. */
   readonly fromMm: number;
   readonly stepMm: number;
-  /** Linear light, row by row. */
+  /** Linear light, row by row; whoever asked for the strips lets go of it. */
   readonly light: Float32Array;
 }
 
@@ -17,6 +17,7 @@ const FINEST_STEP_MM = 0.05;
 /** mm either way along the edge that one row is the mean of. */
 const ALONG_MM = 0.4;
 
+/** The strips from one depth inside the edge to another, mm; negative outside. */
 export function edgeStrips(
   picture: Picture,
   edge: readonly EdgePoint[],

@@ -19,7 +19,9 @@ const MOST_JUMP = 8;
  */
 export function followLine(evidence: LineEvidence, columnMm: number, stiffness: number): Int32Array {
   const { rows, columns } = evidence;
+  // By how many columns the best way to a place moved from the row before, row by row.
   const from = new Int8Array(rows * columns);
+  // What the best way up to the row before, and up to this one, has gathered, by column.
   let sum = new Float64Array(columns);
   let next = new Float64Array(columns);
   const here = new Float64Array(columns);
@@ -59,6 +61,7 @@ export function followLine(evidence: LineEvidence, columnMm: number, stiffness: 
   return chosen;
 }
 
+/** Writes the columns of rows `start` to `end` (not included) into `chosen`, from the best of the last row's sums backwards. */
 function walkBack(
   from: Int8Array,
   sum: Float64Array,

@@ -24,6 +24,7 @@ export function holeContours(
   const step = Math.min(PATCH.step, 1 / frame.pxPerUnit);
   const columns = Math.ceil((bounds.right - bounds.left) / step) + 1;
   const rows = Math.ceil((bounds.high - bounds.low) / step) + 1;
+  // How far the light lies below halfway from wood to hole, row by row from below: the hole's edge is where it passes 0.
   const field = new Float32Array(columns * rows);
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {

@@ -122,6 +122,7 @@ function meanRound(
   { columns, rows }: Size,
   reach: number,
 ): Float32Array {
+  // What lies above and to the left of each place, in all: a square's sum is told by its four corners.
   const sums = new Float64Array((columns + 1) * (rows + 1));
   const counts = new Float64Array((columns + 1) * (rows + 1));
   for (let row = 0; row < rows; row++)

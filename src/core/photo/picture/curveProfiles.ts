@@ -58,7 +58,7 @@ export function edgesAcrossCurve(
   return edges;
 }
 
-/** Profiles of all places: red, green and blue one after the other. */
+/** Profiles of all places in linear light: place by place, red, green and blue one after the other, `samples` each from `fromPx` outwards. */
 interface Profiles {
   readonly samples: number;
   readonly fromPx: number;
@@ -88,6 +88,7 @@ function sampleProfiles(picture: Picture, curve: CurvePlaces, reach: ProfileReac
   return { samples, fromPx: -before * STEP_PX, values };
 }
 
+/** Adds a share of the light at a place between pixels to one sample of a profile: red, green and blue, `stride` apart in `into`. */
 function addPixel(
   { widthPx, heightPx, rgb }: Picture,
   table: Float32Array,
@@ -114,7 +115,7 @@ function addPixel(
   }
 }
 
-/** Mean of the profiles near place `i` along the same stretch, as far to one side as to the other. */
+/** Writes into `into` the mean of the profiles near place `i` along the same stretch, as far to one side as to the other. */
 function averageProfile(
   { values }: Profiles,
   { along, stretch }: CurvePlaces,

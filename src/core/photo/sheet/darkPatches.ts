@@ -43,6 +43,7 @@ const DARK_STEP = 1;
 
 function darkRuns({ widthPx, heightPx, data }: GrayPicture, windowPx: number): Runs {
   const half = Math.max(1, Math.min(windowPx >> 1, (Math.min(widthPx, heightPx) - 1) >> 1));
+  // The window's sum in every column: a row is added below and one taken off above as it moves down.
   const columns = new Uint32Array(widthPx);
   let at = new Int32Array(3 * 4096);
   let count = 0;
@@ -80,6 +81,7 @@ function darkRuns({ widthPx, heightPx, data }: GrayPicture, windowPx: number): R
   return { at, count, ofRow };
 }
 
+/** The same runs with room for as many more, and `least`; the old room is given back. */
 function grown(runs: Int32Array, least: number): Int32Array<ArrayBuffer> {
   const larger = new Int32Array(2 * runs.length + least);
   larger.set(runs);
