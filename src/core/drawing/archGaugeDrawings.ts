@@ -14,6 +14,7 @@ import { crossMarks, longMarks } from './archGaugeMarks.ts';
 import { gaugeNotes } from './archGaugeNotes.ts';
 import type { ArchGaugeOptions } from './archGaugeOptions.ts';
 import { placeName } from './archGaugePlaceName.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing } from './drawing.ts';
 
 /**
@@ -106,9 +107,6 @@ function frame(
     part: 'arching',
     count: 1,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }

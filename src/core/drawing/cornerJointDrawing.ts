@@ -9,6 +9,7 @@ import {
 } from '../curve/index.ts';
 import type { CornerJoint, PlanParts } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { letteringScale } from './outlineDrawingsMarks.ts';
@@ -78,10 +79,7 @@ export function cornerJointDrawing(parts: PlanParts): Drawing {
     ],
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: around.max.x - around.min.x },
-      { name: 'height', valueMm: around.max.y - around.min.y },
-    ],
+    checks: sizeChecks(around),
   };
 }
 

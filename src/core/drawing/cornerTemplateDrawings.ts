@@ -10,6 +10,7 @@ import {
   subChain,
 } from '../curve/index.ts';
 import type { PlanParts } from '../instrument/index.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
@@ -85,10 +86,7 @@ function template(parts: PlanParts, which: 'lower' | 'upper'): Drawing {
     ],
     count: 1,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

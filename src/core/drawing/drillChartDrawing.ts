@@ -1,6 +1,7 @@
 import type { Point } from '../base/index.ts';
 import { boundsOf, type Chain } from '../curve/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine, letteringScale } from './outlineDrawingsMarks.ts';
@@ -66,10 +67,7 @@ export function drillChartDrawing(plan: DrillChartPlan): Drawing {
     notes: [...plan.notes, ROUGHING_CAUTION],
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

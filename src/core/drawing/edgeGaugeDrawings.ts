@@ -3,6 +3,7 @@ import { boundsOf, type Chain, placeChain } from '../curve/index.ts';
 import { edgeProfile, type PlateArch } from '../instrument/index.ts';
 import { gaugeBlock, nameLines } from './archGaugeLettering.ts';
 import { EDGE_TOOLS_CAUTION } from './archGaugeNotes.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing } from './drawing.ts';
 
 export interface EdgeGaugeOptions {
@@ -86,10 +87,7 @@ function gauge(
     ],
     count: 1,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   });
 }
 

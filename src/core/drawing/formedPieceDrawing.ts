@@ -1,6 +1,7 @@
 import type { Box } from '../base/index.ts';
 import { boundsOf, type Chain, circleChain, placeChain } from '../curve/index.ts';
 import type { FormedPiece } from '../instrument/index.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
 import { stackedLettering } from './stackedLettering.ts';
@@ -56,10 +57,7 @@ export function formedPieceDrawing(piece: FormedPiece, text: FormedPieceText): D
     notes: text.notes,
     count: text.count,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -52,7 +52,7 @@ export function headFrontDrawing({ head, plan }: HeadPlan): Drawing {
     turnRad: leanOf(head),
   }));
   return headPiece('head-front', 'Pegbox, front', body, {
-    holes: [{ ...hole, vertices: clockwise(hole) }],
+    windows: [{ ...hole, vertices: clockwise(hole) }],
     scored: [
       straightChain(false, [
         [0, -halfNutMm],

@@ -1,6 +1,7 @@
-import { boundsOf, type Chain, circleChain } from '../curve/index.ts';
+import { type Chain, circleChain } from '../curve/index.ts';
 import type { Head, Neck, PlanParts } from '../instrument/index.ts';
-import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
+import { cutCard, type OnCard } from './cutCard.ts';
+import type { Drawing, DrawnLine } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { straightChain } from './neckPiece.ts';
 import { drawnLine } from './outlineDrawingsMarks.ts';
@@ -36,37 +37,9 @@ export function sheetBorder(left: number, low: number, right: number, high: numb
   return drawnLine('draw', frame);
 }
 
-/** A piece that is cut out, with its holes, and what is scored and written on it. */
-export function headPiece(
-  name: string,
-  title: string,
-  body: Chain<'drawing'>,
-  more: {
-    readonly holes?: readonly Chain<'drawing'>[];
-    readonly scored?: readonly Chain<'drawing'>[];
-    readonly lettering: readonly Lettering[];
-    readonly notes: readonly string[];
-  },
-): Drawing {
-  const box = boundsOf(body);
-  return {
-    name,
-    title,
-    part: 'head',
-    lines: [
-      drawnLine('cut', body),
-      ...(more.holes ?? []).map((chain): DrawnLine => drawnLine('cut-inside', chain)),
-      ...(more.scored ?? []).map((chain): DrawnLine => drawnLine('score', chain)),
-    ],
-    lettering: more.lettering,
-    notes: [...more.notes, HEAD_CAUTION],
-    count: 1,
-    routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
-  };
+/** A card of the head. */
+export function headPiece(name: string, title: string, body: Chain<'drawing'>, on: OnCard): Drawing {
+  return cutCard({ name, title, part: 'head' }, body, on, HEAD_CAUTION);
 }
 
 /** A round hole. */

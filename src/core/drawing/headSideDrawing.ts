@@ -50,7 +50,7 @@ export function headSideDrawing({ head, plan }: HeadPlan): Drawing {
   const stations = widths.stations.filter(({ alongMm }) => alongMm > 0 && alongMm <= widths.bottomMm);
   const { sizes } = profile;
   return headPiece('head-side', 'Head, side', body, {
-    holes: [
+    windows: [
       ...slots.map(onDrawing),
       ...pricks.map((at) => holeAt(at, PRICK_MM)),
       holeAt(eye, EYE_PRICK_MM),

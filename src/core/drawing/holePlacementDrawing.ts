@@ -3,6 +3,7 @@ import { boundsOf, type Chain, mirrorChain, nearestOn } from '../curve/index.ts'
 import { highStringSide } from '../design/index.ts';
 import { areaChain, type Instrument } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { figure, mm, straightChain } from './neckPiece.ts';
 import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
@@ -129,10 +130,7 @@ export function holePlacementDrawing(instrument: Instrument): Drawing {
     ],
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -17,6 +17,7 @@ import { centreMark } from './archGaugeMarks.ts';
 import { EDGE_TOOLS_CAUTION, squareEdgeText } from './archGaugeNotes.ts';
 import type { ArchGaugeOptions } from './archGaugeOptions.ts';
 import { placeName } from './archGaugePlaceName.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing } from './drawing.ts';
 import { insideGaugeLettering } from './insideGaugeLettering.ts';
 
@@ -91,10 +92,7 @@ function drawn(
     notes: notes(stand, options),
     count: 1,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

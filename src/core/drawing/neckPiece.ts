@@ -1,6 +1,7 @@
-import { boundsOf, type Chain } from '../curve/index.ts';
+import type { Chain } from '../curve/index.ts';
 import type { Neck, PlanParts, PlateArch } from '../instrument/index.ts';
-import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
+import { cutCard, type OnCard } from './cutCard.ts';
+import type { Drawing, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 
 /** What the pieces of neck and fingerboard are drawn from. */
@@ -26,35 +27,9 @@ export const MARGIN_MM = 3.5;
 /** mm. A card that is narrower leaves no room for the name of an instrument. */
 export const LEAST_CARD_MM = 46;
 
-/** A card that is cut out, with what is scored and written on it. */
-export function neckPiece(
-  name: string,
-  title: string,
-  body: Chain<'drawing'>,
-  more: {
-    readonly scored?: readonly Chain<'drawing'>[];
-    readonly lettering: readonly Lettering[];
-    readonly notes: readonly string[];
-  },
-): Drawing {
-  const box = boundsOf(body);
-  return {
-    name,
-    title,
-    part: 'neck',
-    lines: [
-      { meaning: 'cut', chain: body },
-      ...(more.scored ?? []).map((chain): DrawnLine => ({ meaning: 'score', chain })),
-    ],
-    lettering: more.lettering,
-    notes: [...more.notes, NECK_CAUTION],
-    count: 1,
-    routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
-  };
+/** A card of neck or fingerboard. */
+export function neckPiece(name: string, title: string, body: Chain<'drawing'>, on: OnCard): Drawing {
+  return cutCard({ name, title, part: 'neck' }, body, on, NECK_CAUTION);
 }
 
 /** Lines under one another from a place down, the first larger; a line too long for its room is written smaller. */

@@ -1,5 +1,6 @@
 import { boundsOf, type Chain, circleChain, mirrorChain } from '../curve/index.ts';
 import type { PlanParts, TemplateParts } from '../instrument/index.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { CUTTING_CAUTION } from './formDrawingsNotes.ts';
 import { aboveStation, letterBlock, stationNames } from './outlineDrawingsLettering.ts';
@@ -94,10 +95,7 @@ function template(parts: PlanParts, kind: Kind, covers: 'whole' | 'treble half')
     notes: [...kind.notes, ...notes(parts, covers)],
     count: 1,
     routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -52,7 +52,7 @@ function sight({ head, plan }: HeadPlan): Drawing {
   });
   const heads = strings.map(({ letter, side }) => `${letter} ${side < 0 ? 'left' : 'right'}`);
   return headPiece('peg-sight', 'Peg holes, sight', body, {
-    holes: pegs.map(({ fromNutMm }) => holeAt({ x: fromNutMm, y: 0 }, SIGHT_MM)),
+    windows: pegs.map(({ fromNutMm }) => holeAt({ x: fromNutMm, y: 0 }, SIGHT_MM)),
     lettering: [
       ...labels,
       ...textBlock(

@@ -2,6 +2,7 @@ import { atan, cos, sin } from '../base/index.ts';
 import { areaOf, boundsOf, type Chain, chainThrough, circleChain, reverseChain } from '../curve/index.ts';
 import { fittedPost, type PostEnd, type PostShape } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing } from './drawing.ts';
 import { blockHeightMm, figure, MARGIN_MM, mm, straightChain, textBlock } from './neckPiece.ts';
 import { nameInLines, type SetupSheet, setupPiece, tick } from './setupPiece.ts';
@@ -111,10 +112,7 @@ function wrap({ name, scale, side }: SetupSheet, post: PostShape): Drawing {
     ],
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -1,6 +1,7 @@
 import { boundsOf, type Chain, chainThrough, closeChain, joinChains } from '../curve/index.ts';
 import type { PlanParts, PlateArch } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine } from './drawing.ts';
 import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
 
@@ -47,10 +48,7 @@ export function purflingPlanDrawing(parts: PlanParts, arch: PlateArch, sizes: Pu
     notes: notes(parts, arch, sizes),
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

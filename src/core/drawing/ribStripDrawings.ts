@@ -1,6 +1,7 @@
 import { boundsOf, bulgeOfSweep, type Chain } from '../curve/index.ts';
 import type { EndpinHole, MortiseInRibs, PlanParts, RibLength, RibStretch } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine, letteringScale } from './outlineDrawingsMarks.ts';
@@ -149,10 +150,7 @@ function stripDrawing(flat: FlatRib, parts: PlanParts): Drawing {
     notes: notes(flat, parts),
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -13,6 +13,7 @@ import {
 } from '../curve/index.ts';
 import type { PlateArch, RoughNumbers, Terrace } from '../instrument/index.ts';
 import { captionBelow } from './caption.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, Lettering } from './drawing.ts';
 import { letteringStrokes } from './lettering.ts';
 import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
@@ -70,10 +71,7 @@ export function roughArchingDrawing(
     notes: notes(rough, steps),
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 

@@ -1,7 +1,8 @@
 import { boundsOf, type Chain, mirrorChain, reverseChain } from '../curve/index.ts';
 import { highStringSide } from '../design/index.ts';
 import type { Instrument } from '../instrument/index.ts';
-import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
+import { cutCard, type OnCard } from './cutCard.ts';
+import type { Drawing, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { corners, straightChain } from './neckPiece.ts';
 import { letteringScale } from './outlineDrawingsMarks.ts';
@@ -10,44 +11,14 @@ import { letteringScale } from './outlineDrawingsMarks.ts';
 const SETUP_CAUTION =
   'Knives, files, reamers and saws cut: hold small pieces in a vise, cut away from the hand. Dust of ebony, bone and rosewood harms the lungs: draw it off, wear a mask. Strings can break: tune slowly, eyes out of their line, wear eye protection. Laser and router: follow the manual of the machine.';
 
-/** A card that is cut out, with windows, and with what is scored and written on it. */
+/** A card of the set-up, or of another part that is fitted with it. */
 export function setupPiece(
   name: string,
   title: string,
   body: Chain<'drawing'>,
-  more: {
-    readonly windows?: readonly Chain<'drawing'>[];
-    readonly scored?: readonly Chain<'drawing'>[];
-    readonly drawn?: readonly Chain<'drawing'>[];
-    readonly lettering: readonly Lettering[];
-    readonly notes: readonly string[];
-    readonly part?: Drawing['part'];
-    readonly caution?: string;
-    readonly count?: number;
-  },
+  on: OnCard & { readonly part?: Drawing['part']; readonly caution?: string },
 ): Drawing {
-  const box = boundsOf(body);
-  const lines = (meaning: DrawnLine['meaning'], chains: readonly Chain<'drawing'>[] = []) =>
-    chains.map((chain): DrawnLine => ({ meaning, chain }));
-  return {
-    name,
-    title,
-    part: more.part ?? 'setup',
-    lines: [
-      { meaning: 'cut', chain: body },
-      ...lines('cut-inside', more.windows),
-      ...lines('score', more.scored),
-      ...lines('draw', more.drawn),
-    ],
-    lettering: more.lettering,
-    notes: [...more.notes, more.caution ?? SETUP_CAUTION],
-    count: more.count ?? 1,
-    routes: ['print', 'laser'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
-  };
+  return cutCard({ name, title, part: on.part ?? 'setup' }, body, on, on.caution ?? SETUP_CAUTION);
 }
 
 /** mm. Names that would be written smaller than this are broken into more lines instead. */

@@ -1,6 +1,7 @@
 import { cos, hypot, type Point, point, sin } from '../base/index.ts';
 import { boundsOf, type Chain, headingOn, nearestOn, outlineChain, segments } from '../curve/index.ts';
 import type { BodyWear, RestoredOutline, WearPlace } from '../photo/index.ts';
+import { sizeChecks } from './cutCard.ts';
 import type { Drawing, DrawnLine, Lettering } from './drawing.ts';
 import { letteringWidthMm } from './lettering.ts';
 import { drawnLine, letteringScale, onDrawing } from './outlineDrawingsMarks.ts';
@@ -46,10 +47,7 @@ export function wearMapDrawing(restored: RestoredOutline, name: string): Drawing
     notes: notes(restored),
     count: 1,
     routes: ['print'],
-    checks: [
-      { name: 'width', valueMm: box.max.x - box.min.x },
-      { name: 'height', valueMm: box.max.y - box.min.y },
-    ],
+    checks: sizeChecks(box),
   };
 }
 
