@@ -6,6 +6,19 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { amissOn } from './amissOn.ts';
 import { inChromium } from './inChromium.ts';
 
+/** What runs in the page: lines of the page in sight that go beyond its margins, of how many. */
+const RUNS_OVER = `(() => {
+  const paper = [...document.querySelectorAll('.sheet-paper')].find((one) => one.querySelector('text'));
+  const { left, right, width } = paper.getBoundingClientRect();
+  const margin = width * 8 / 210;
+  const lines = [...paper.querySelectorAll('text')];
+  const over = lines.filter((line) => {
+    const box = line.getBoundingClientRect();
+    return box.left < left + margin || box.right > right - margin;
+  });
+  return [over.map((line) => line.textContent), lines.length];
+})()`;
+
 /** What is looked at and taken away: sheets before they are printed, pieces chosen by kind. */
 describe('views of the page', () => {
   const chromium = inChromium();
@@ -45,6 +58,10 @@ describe('views of the page', () => {
       .toBe(true);
     const shown = await page.locator('.sheet-small').count();
     expect(await page.locator('.sheets-head h2').innerText()).toBe(`Paper, page 1 of ${shown}`);
+    // Whatever fonts this machine has, every line is as wide as it prints, and none runs over its paper.
+    const [runsOver, lines] = (await page.evaluate(RUNS_OVER)) as [readonly string[], number];
+    expect(runsOver).toEqual([]);
+    expect(lines).toBeGreaterThan(20);
     await page.locator('.sheet-small').last().click();
     const last = await page.locator('.sheets-head h2').innerText();
     expect(last).toBe(`Paper, page ${shown} of ${shown}`);

@@ -1,6 +1,7 @@
 import {
   type DrawnLine,
   letteringStrokes,
+  marginTextWidthMm,
   type Page,
   type PagePen,
   type PageSet,
@@ -38,6 +39,8 @@ export interface ShownPage {
     readonly text: string;
     readonly at: readonly [number, number];
     readonly sizeMm: number;
+    /** How wide it prints, whatever letters the one who looks at it has. */
+    readonly widthMm: number;
     readonly isBold: boolean;
     readonly isGrey: boolean;
     readonly anchor: 'start' | 'middle' | 'end';
@@ -76,6 +79,7 @@ function shownPage({ number, title, tile, widthMm, heightMm, placements, lines, 
       text,
       at: [at.x, heightMm - at.y] as const,
       sizeMm,
+      widthMm: marginTextWidthMm(text, sizeMm, bold),
       isBold: bold,
       isGrey: tone === 'grey',
       anchor,

@@ -34,20 +34,20 @@ export function SheetPaper({
         {isSmall && pieces.length === 0 && (
           <path
             class="ink rule"
-            d={texts
-              .map(({ text, at: [x, y], sizeMm }) => `M${x} ${y}h${text.length * sizeMm * 0.45}`)
-              .join('')}
+            d={texts.map(({ at: [x, y], widthMm: wide }) => `M${x} ${y}h${wide}`).join('')}
             vector-effect="non-scaling-stroke"
           />
         )}
         {!isSmall &&
-          texts.map(({ text, at: [x, y], sizeMm, isBold, isGrey, anchor, turnRad }, index) => (
+          texts.map(({ text, at: [x, y], sizeMm, widthMm: wide, isBold, isGrey, anchor, turnRad }, index) => (
             <text
               key={index}
               class={isGrey ? 'sheet-text grey' : 'sheet-text'}
               x={x}
               y={y}
               font-size={sizeMm}
+              textLength={wide}
+              lengthAdjust="spacingAndGlyphs"
               font-weight={isBold ? 700 : 400}
               text-anchor={anchor}
               transform={turnRad === 0 ? undefined : `rotate(${(-turnRad * 180) / Math.PI} ${x} ${y})`}
