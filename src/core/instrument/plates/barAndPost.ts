@@ -1,7 +1,8 @@
 import { accept, type Checked, type Fault, point, power, refuse, sin } from '../../base/index.ts';
 import { type Chain, containsPoint } from '../../curve/index.ts';
-import { type Design, highStringSide, VALUES, type ValueName } from '../../design/index.ts';
+import { type Design, highStringSide, type ValueName } from '../../design/index.ts';
 import type { PlateArch } from '../arching/index.ts';
+import { wrongLength } from '../wrongLength.ts';
 import type { PlateArea } from './plateArea.ts';
 
 /**
@@ -46,7 +47,7 @@ const POST_GAP = 0.5;
 export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body'>): Checked<BarAndPost> {
   const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
   const unsound = NAMES.filter((name) => !(value(name) > 0 && Number.isFinite(value(name))));
-  if (unsound.length > 0) return refuse(...unsound.map((name) => noLength(name, value(name))));
+  if (unsound.length > 0) return refuse(...unsound.map((name) => wrongLength('bar.size', name, value(name))));
   const bridgeMm = arch.bodyLengthMm - value('stop');
   const underFootMm = value('bridgeFeet') / 2 - value('footBeyondBar');
   const postMm = value('postDiameter') / 2;
@@ -86,16 +87,6 @@ export function barAndPost(design: Design, arch: PlateArch, outline: Chain<'body
 
 function stationY(arch: PlateArch, name: 'lowerBout' | 'upperBout'): number {
   return arch.stations.find((station) => station.name === name)?.yMm ?? Number.NaN;
-}
-
-function noLength(name: ValueName, value: number): Fault {
-  return {
-    code: 'bar.size',
-    at: name,
-    found: Number.isFinite(value) ? `${value} mm` : 'no number',
-    need: 'a length above 0 mm',
-    remedy: `correct it: the ${VALUES[name].says}`,
-  };
 }
 
 function acrossCentre(

@@ -1,5 +1,5 @@
 import { accept, type Checked, type Fault, hypot, point, refuse } from '../../base/index.ts';
-import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { type Design, type ValueName } from '../../design/index.ts';
 import { STRING_HEIGHT_SHARES } from '../../knowledge/index.ts';
 import { fitCircle } from '../../numeric/index.ts';
 import type { PlateArch } from '../arching/index.ts';
@@ -7,6 +7,7 @@ import type { SetNeck } from '../neck/neckOfDesign.ts';
 import { type SaddlePlace, type StringBreak, stringBreak } from '../neck/stringBreak.ts';
 import { bridgeLoad } from '../strings/bridgeLoad.ts';
 import { type StringSet, stringSet } from '../strings/stringSet.ts';
+import { wrongLength } from '../wrongLength.ts';
 import { crownArcs } from './crownArcs.ts';
 import { endpinHole } from './endpinHole.ts';
 import type { SetUp, SetupLoad } from './setUp.ts';
@@ -44,7 +45,8 @@ export function setUpOfDesign(design: Design, neck: SetNeck, top: PlateArch): Ch
   const value = (name: ValueName): number => design.values[name]?.value ?? Number.NaN;
   const given = (name: ValueName): number | undefined => design.values[name]?.value;
   const unsound = NAMES.filter((name) => !(value(name) > 0));
-  if (unsound.length > 0) return refuse(...unsound.map((name) => noLength(name, value(name))));
+  if (unsound.length > 0)
+    return refuse(...unsound.map((name) => wrongLength('setup.value', name, value(name))));
   const strings = stringSet(design, neck.set.stringLengthMm);
   if (!strings.ok) return strings;
   const between = (bass: ValueName, treble: ValueName, index: number): number =>
@@ -122,16 +124,6 @@ function loadOn(
     halvedDownN: bridgeLoad(totalN, breakAngleRad / 2, breakAngleRad / 2).downN,
     lowFootN: load.downN * (1 - highShare),
     highFootN: load.downN * highShare,
-  };
-}
-
-function noLength(name: ValueName, value: number): Fault {
-  return {
-    code: 'setup.value',
-    at: name,
-    found: Number.isFinite(value) ? `${value} mm` : 'no number',
-    need: 'a length above 0 mm',
-    remedy: `correct it: the ${VALUES[name].says}`,
   };
 }
 

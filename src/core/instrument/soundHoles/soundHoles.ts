@@ -1,12 +1,4 @@
-import {
-  accept,
-  type Checked,
-  type Fault,
-  type Finding,
-  type Point,
-  point,
-  refuse,
-} from '../../base/index.ts';
+import { accept, type Checked, type Finding, type Point, point, refuse } from '../../base/index.ts';
 import {
   mirrorChain,
   nearestOnSpans,
@@ -16,8 +8,9 @@ import {
   sampleChain,
   spansOf,
 } from '../../curve/index.ts';
-import { type Design, VALUES, type ValueName } from '../../design/index.ts';
+import { type Design, type ValueName } from '../../design/index.ts';
 import { HOLE_SHAPE } from '../../knowledge/index.ts';
+import { wrongLength } from '../wrongLength.ts';
 import { dividerRule } from './dividerRule.ts';
 import type { DraftedHole, HoleSizes } from './draftHole.ts';
 import { layHole } from './layHole.ts';
@@ -53,8 +46,10 @@ export function soundHolesOfDesign(design: Design, around: HoleSurroundings): Ch
   const nickMm = design.values.nickAboveStop?.value ?? Number.NaN;
   if (wrong.length > 0 || !Number.isFinite(nickMm))
     return refuse(
-      ...wrong.map((name) => noLength(name, value(name), 'a length above 0 mm')),
-      ...(Number.isFinite(nickMm) ? [] : [noLength('nickAboveStop', nickMm, 'a length, 0 at the stop')]),
+      ...wrong.map((name) => wrongLength('soundHoles.value', name, value(name))),
+      ...(Number.isFinite(nickMm)
+        ? []
+        : [wrongLength('soundHoles.value', 'nickAboveStop', nickMm, 'a length, 0 at the stop')]),
     );
   const edge = spansOf(around.outline.chain);
   const stopMm = value('stop');
@@ -111,14 +106,4 @@ function nearestOf(places: readonly Point<'body'>[], edge: readonly Span<'body'>
     if (distanceMm < best.distanceMm) best = { at, distanceMm };
   }
   return best;
-}
-
-function noLength(name: ValueName, value: number, need: string): Fault {
-  return {
-    code: 'soundHoles.value',
-    at: name,
-    found: Number.isFinite(value) ? `${value} mm` : 'no value',
-    need,
-    remedy: `correct it: the ${VALUES[name].says}`,
-  };
 }
