@@ -94,29 +94,11 @@ export function footPlace(line: SmoothLine, x: number, y: number): number {
 /** How far a point stands to the left of the line's travel at its foot there, mm; negative to the right. */
 export function leftOfPlace(line: SmoothLine, at: number, x: number, y: number): number {
   const interval = Math.max(0, Math.min(line.points.length - 2, Math.floor(at)));
-  const t = at - interval;
-  const { points, headings } = line;
-  const a = points[interval] as LinePoint;
-  const b = points[interval + 1] as LinePoint;
-  const heading = 2 * interval;
-  const aX = headings[heading] as number;
-  const aY = headings[heading + 1] as number;
-  const bX = headings[heading + 2] as number;
-  const bY = headings[heading + 3] as number;
-  const chordX = b.x - a.x;
-  const chordY = b.y - a.y;
-  const lengthMm = tangentLength(chordX, chordY, aX * bX + aY * bY);
-  const stay = 1 - t;
-  const after = t * t * (3 - 2 * t);
-  const leave = lengthMm * t * stay * stay;
-  const arrive = lengthMm * t * t * stay;
-  const offX = x - a.x - after * chordX - leave * aX + arrive * bX;
-  const offY = y - a.y - after * chordY - leave * aY + arrive * bY;
-  const across = (6 * t * stay) / lengthMm;
-  const alongX = across * chordX + along(t, aX, bX);
-  const alongY = across * chordY + along(t, aY, bY);
+  standOff(line, interval, at - interval, x, y);
+  const offX = off[0] as number;
+  const offY = off[1] as number;
   const distanceMm = Math.sqrt(offX * offX + offY * offY);
-  return offY * alongX < offX * alongY ? -distanceMm : distanceMm;
+  return offY * (way[0] as number) < offX * (way[1] as number) ? -distanceMm : distanceMm;
 }
 
 function nearestOfAll({ points, widestGapMm }: SmoothLine, x: number, y: number): number {
@@ -203,6 +185,19 @@ const SETTLED_MM = 500 * Number.EPSILON;
 
 /** How far a point lies ahead of the place t of an interval, along its heading: {@link ahead} of {@link pointAt}. */
 function leadAt(line: SmoothLine, interval: number, t: number, x: number, y: number): number {
+  standOff(line, interval, t, x, y);
+  const alongX = way[0] as number;
+  const alongY = way[1] as number;
+  const lead = (off[0] as number) * alongX + (off[1] as number) * alongY;
+  return lead / Math.sqrt(alongX * alongX + alongY * alongY);
+}
+
+/** From a place of an interval to a point, mm, and which way the line runs there, of any length: rows of numbers, so that no call allocates. */
+const off = new Float64Array(2);
+const way = new Float64Array(2);
+
+/** Sets {@link off} and {@link way} for the place t of an interval. */
+function standOff(line: SmoothLine, interval: number, t: number, x: number, y: number): void {
   const { points, headings } = line;
   const a = points[interval] as LinePoint;
   const b = points[interval + 1] as LinePoint;
@@ -218,12 +213,11 @@ function leadAt(line: SmoothLine, interval: number, t: number, x: number, y: num
   const after = t * t * (3 - 2 * t);
   const leave = lengthMm * t * stay * stay;
   const arrive = lengthMm * t * t * stay;
-  const offX = x - a.x - after * chordX - leave * aX + arrive * bX;
-  const offY = y - a.y - after * chordY - leave * aY + arrive * bY;
+  off[0] = x - a.x - after * chordX - leave * aX + arrive * bX;
+  off[1] = y - a.y - after * chordY - leave * aY + arrive * bY;
   const across = (6 * t * stay) / lengthMm;
-  const alongX = across * chordX + along(t, aX, bX);
-  const alongY = across * chordY + along(t, aY, bY);
-  return (offX * alongX + offY * alongY) / Math.sqrt(alongX * alongX + alongY * alongY);
+  way[0] = across * chordX + along(t, aX, bX);
+  way[1] = across * chordY + along(t, aY, bY);
 }
 
 /** How fast the line leaves and reaches the points of an interval, mm for the whole of it. */
