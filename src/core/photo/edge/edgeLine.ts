@@ -83,8 +83,9 @@ function linksOf<F extends Frame>(spots: readonly EdgeSpot<F>[]): Links {
     links.y[i] = from.y;
     links.dx[i] = to.x - from.x;
     links.dy[i] = to.y - from.y;
-    if (from.seen && to.seen && to.alongMm - from.alongMm <= LONGEST_LINK_MM)
-      links.square[i] = links.dx[i] ** 2 + links.dy[i] ** 2;
+    const square = links.dx[i] ** 2 + links.dy[i] ** 2;
+    const isNear = to.alongMm - from.alongMm <= LONGEST_LINK_MM && square <= LONGEST_LINK_MM ** 2;
+    if (from.seen && to.seen && isNear) links.square[i] = square;
   }
   return { ...links, along: Float64Array.from(spots, (spot) => spot.alongMm) };
 }

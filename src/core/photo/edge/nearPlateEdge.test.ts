@@ -261,14 +261,35 @@ test.each([-1.2, -0.5, 0.4, 0.9])(
   },
 );
 
-test('a place seen where the outline is expected is left as it was traced', () => {
-  const places = placesAt(0.05);
-  const near = nearPlateEdge(paint(0), places, (at) => (at.y < 100 ? 0 : 4 * PX_PER_MM), PX_PER_MM, {
+test('an edge seen where the outline is expected is left as it was traced', () => {
+  const near = nearPlateEdge(paint(0), placesAt(0.05), (at) => (at.y < 100 ? 0 : 4 * PX_PER_MM), PX_PER_MM, {
     expected: placesAt(0.4).map((place) => ({ ...place, state: 'bridged' as const })),
   });
   const kept = near.edge.filter(({ point: at }) => at.y < 96);
   expect(kept.length).toBeGreaterThan(5);
-  expect(kept.map(({ point: at }) => at)).toEqual(places.slice(0, kept.length).map(({ point: at }) => at));
+  for (const off of offMm(kept)) expect(off).toBeCloseTo(0.05, 9);
+});
+
+test('traced and found again, all places keep the stations of the expected outline, however far the stations of the trace lie along', () => {
+  // The trace's stations lie 3 mm farther along; a stretch in its middle was not seen.
+  const traced = placesAt(0.05).map((place, i) => ({
+    ...place,
+    point: point<'photo'>(place.point.x - 24 * NORMAL.y, place.point.y + 24 * NORMAL.x),
+    state: i > 8 && i < 14 ? ('doubtful' as const) : place.state,
+  }));
+  const expected = placesAt(0.4).map((place) => ({ ...place, state: 'bridged' as const }));
+  const near = nearPlateEdge(paint(0), traced, (at) => (at.y > 190 ? 4 * PX_PER_MM : 0), PX_PER_MM, {
+    expected,
+  });
+  near.edge.forEach((place, i) => {
+    const station = expected[i].point;
+    const alongPx = (place.point.y - station.y) * NORMAL.x - (place.point.x - station.x) * NORMAL.y;
+    expect([i, alongPx]).toEqual([i, expect.closeTo(0, 6)]);
+    expect(place.along).toBe(200 + i);
+  });
+  const kept = near.edge.filter(({ state }) => state === 'seen');
+  expect(kept.length).toBeGreaterThan(8);
+  expect(largest(offMm(kept))).toBeLessThan(0.1);
 });
 
 function offOf(place: EdgePoint): number {

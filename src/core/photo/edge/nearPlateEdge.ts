@@ -3,7 +3,7 @@ import type { EdgePoint } from '../body/bodyTrace.ts';
 import type { PurflingTrace } from '../lines/purflingTrace.ts';
 import { tracePurfling } from '../lines/tracePurfling.ts';
 import type { Picture } from '../picture/picture.ts';
-import { standsAsExpected } from './edgeLookedAgain.ts';
+import { tracedAtExpected } from './edgeLookedAgain.ts';
 import { onFarCorners } from './farCorners.ts';
 import { type PurflingWitness, purflingWitnesses, type SightAt } from './nearPlateEdgePurfling.ts';
 import { type ColourStep, colourSteps } from './nearPlateEdgeSteps.ts';
@@ -77,10 +77,10 @@ export function nearPlateEdge(
   options: NearPlateOptions = {},
 ): NearEdge {
   const { expected } = options;
-  const stands =
-    expected && standsAsExpected(traced, expected, overlookPx, LEAST_OVERLOOK_MM * pxPerMm, pxPerMm);
-  const edge = expected && stands ? traced.map((place, i) => (stands[i] ? place : expected[i])) : traced;
-  const isExpected = (i: number) => stands !== undefined && !stands[i];
+  const there =
+    expected && tracedAtExpected(traced, expected, overlookPx, LEAST_OVERLOOK_MM * pxPerMm, pxPerMm);
+  const edge = expected && there ? expected.map((station, i) => there[i].place ?? station) : traced;
+  const isExpected = (i: number) => there !== undefined && there[i].place === null;
   const heightPx = (options.edgeHeightMm ?? 0) * pxPerMm;
   const sights = edge.map((place): SightAt => {
     const gapPx = overlookPx(place.point, place.normal);
@@ -118,7 +118,7 @@ export function nearPlateEdge(
         pxPerMm,
       );
       if (witness) return byWitness(all, witness, pxPerMm);
-      return gapPx < leastPx || traced[i].state === 'bridged'
+      return gapPx < leastPx || there?.[i].wasBridged
         ? { by: 'none' }
         : bySteps(
             all.filter(({ outPx }) => outPx > -EXPECTED_WITHIN_MM * pxPerMm),
