@@ -1,5 +1,6 @@
-import { atan, cos, hypot, type Point, sin } from '../../base/index.ts';
+import { cos, hypot, type Point, sin } from '../../base/index.ts';
 import { type MeantRun, nodeAt, onLine, type RunNode } from './meantRun.ts';
+import { beyondEndMm, type EndPlaces, type SeenEnd, seenEnd } from './seenEnd.ts';
 
 /** How a corner end came to its place: as it is seen, or carried out to a width that was given or is usual. */
 export type CornerFrom = 'seen' | 'given' | 'usual';
@@ -17,15 +18,10 @@ export interface MeantCorner {
 }
 
 /** What is known of a corner besides the runs. */
-export interface CornerKnown {
-  /** Direction from the bout's tip to the waist's, and its usual spread. */
-  readonly headingRad: number;
-  readonly headingSpreadRad: number;
+export interface CornerKnown extends EndPlaces {
   readonly usualWidthMm: number;
   readonly usualSpreadMm: number;
   readonly givenWidthMm?: number;
-  /** Merged places of the corner end from the bout to the waist. */
-  readonly end: readonly Point<'body'>[];
   readonly endSigmaMm: number;
 }
 
@@ -39,18 +35,11 @@ export interface CornerArm {
 /** mm. How far inside the fitted tip an arm is followed. */
 const INSIDE_MM = 12;
 const STEP_MM = 0.25;
-/** Share of a corner end, in its middle, that is not rounded by wear. */
-const MIDDLE_SHARE = 0.6;
-const LEAST_END_PLACES = 3;
 /** A corner end wider than usual by no more than so many spreads is whole; by so many it is a worn one. */
 const WHOLE_SPREADS = 0.6;
 const WORN_SPREADS = 2;
 /** Spreads over the usual width that a worn end is carried out to. */
 const WIDE_SIDE = 0.5;
-/** rad. Spread of a direction read off a corner end. */
-const SEEN_HEADING_RAD = 0.05;
-/** A line that leaves the usual direction of corner ends by more spreads than this is none: something else was followed. */
-const LEAVES_SPREADS = 3;
 /** mm, k = 2. Arms that do not draw together to the width leave open how far beyond its end a corner reached. */
 const NOT_CLOSED_MM = 2;
 /** mm. A corner end's own place is not read better than this. */
@@ -74,7 +63,7 @@ export function meantCorner(bout: CornerArm, waist: CornerArm, known: CornerKnow
     if (standing) return standing;
   }
   const widthMm = known.givenWidthMm ?? carriedWidthMm(known);
-  const closed = whereWide(widthMm, known.headingRad, boutNodes, waistNodes);
+  const closed = whereWide(widthMm, heading, boutNodes, waistNodes);
   if (closed === undefined)
     return seenCorner && { ...told(seenCorner), from: 'seen', plusMinusMm: NOT_CLOSED_MM };
   const plusMinusMm = closedPlusMinusMm(closed, known);
@@ -116,14 +105,9 @@ function partlyCarried(
   const end =
     share === 0
       ? seen
-      : whereWide(
-          seen.widthMm + share * (carriedWidthMm(known) - seen.widthMm),
-          headingRad + share * (known.headingRad - headingRad),
-          bout,
-          waist,
-        );
+      : whereWide(seen.widthMm + share * (carriedWidthMm(known) - seen.widthMm), headingRad, bout, waist);
   if (end === undefined) return undefined;
-  const usual = whereWide(known.usualWidthMm, known.headingRad, bout, waist);
+  const usual = whereWide(known.usualWidthMm, headingRad, bout, waist);
   // An end a little wider than usual may be a little worn, or not: the interval reaches to either.
   const mayReachMm =
     usual === undefined || seen.widthMm <= known.usualWidthMm
@@ -195,46 +179,6 @@ function outwards({ run, at, line }: CornerArm): readonly Outward[] {
     const node = nodeAt(run, first + ((last - first) * i) / steps);
     return { at: onLine(node, line), node };
   });
-}
-
-/** The line across a corner as its end is seen. */
-export interface SeenEnd {
-  readonly headingRad: number;
-  readonly through: Point<'body'>;
-}
-
-/**
- * The line of a corner end as it is seen: through the middle of its places, its direction leaning on the usual one. Undefined
- * where too few are seen, or where they run in no direction that a corner end takes.
- */
-export function seenEnd({ end, headingRad, headingSpreadRad }: CornerKnown): SeenEnd | undefined {
-  const [c, s] = [cos(headingRad), sin(headingRad)];
-  const along = end.map(({ x, y }) => c * x + s * y);
-  const [from, to] = [Math.min(...along), Math.max(...along)];
-  const margin = ((1 - MIDDLE_SHARE) / 2) * (to - from);
-  const middle = end.filter((_, i) => along[i] >= from + margin && along[i] <= to - margin);
-  if (middle.length < LEAST_END_PLACES) return undefined;
-  const mean = (of: (p: Point<'body'>) => number) =>
-    middle.reduce((sum, p) => sum + of(p), 0) / middle.length;
-  const through = { x: mean((p) => p.x), y: mean((p) => p.y) };
-  let [square, both] = [0, 0];
-  for (const p of middle) {
-    const t = c * (p.x - through.x) + s * (p.y - through.y);
-    square += t * t;
-    both += t * (c * (p.y - through.y) - s * (p.x - through.x));
-  }
-  if (square === 0) return { headingRad, through };
-  const leavesRad = atan(both / square);
-  if (Math.abs(leavesRad) > LEAVES_SPREADS * hypot(headingSpreadRad, SEEN_HEADING_RAD)) return undefined;
-  const share = headingSpreadRad ** 2 / (headingSpreadRad ** 2 + SEEN_HEADING_RAD ** 2);
-  return { headingRad: headingRad + share * leavesRad, through };
-}
-
-/** How far outside a seen corner end a place lies, mm; negative inside. */
-export function beyondEndMm({ headingRad, through }: SeenEnd, at: Point<'body'>): number {
-  const [c, s] = [cos(headingRad), sin(headingRad)];
-  // Of the two sides of the line the one away from the centre line.
-  return Math.sign(s) * (s * (at.x - through.x) - c * (at.y - through.y));
 }
 
 /** Where both arms cross a line across the corner. */

@@ -2,16 +2,9 @@ import { accept, Bug, type Checked, cos, hypot, norm, type Point, point, sin } f
 import { fitHalfOutline, type HalfOutline, type OutlineHabit } from '../../curve/index.ts';
 import { isCornerEnd, type OutlineSection } from '../body/templateStations.ts';
 import { ARC_TOLERANCE_MM, type ArcKind, arcsOfRuns } from './meantArcs.ts';
-import {
-  beyondEndMm,
-  type CornerKnown,
-  type MeantCorner,
-  meantCorner,
-  RUBBED_MM,
-  type SeenEnd,
-  seenEnd,
-} from './meantCorner.ts';
+import { type CornerKnown, type MeantCorner, meantCorner, RUBBED_MM } from './meantCorner.ts';
 import { type MeantRun, meantRun, nodeAt, type RunSpot } from './meantRun.ts';
+import { beyondEndMm, type SeenEnd, seenEnd } from './seenEnd.ts';
 
 /** A merged place: on the side of x ≥ 0, y along the axis; weight and scatter null where nothing was seen. */
 export interface LineSpot extends Point<'body'> {
