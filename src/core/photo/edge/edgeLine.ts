@@ -1,8 +1,8 @@
 import type { Frame } from '../../base/index.ts';
 import type { EdgeSpot } from './foundEdge.ts';
 
-/** mm. Spots farther apart than this along the edge are not joined: what lies between was not seen. */
-const LONGEST_LINK_MM = 4;
+/** mm. Places farther apart than this, along the edge or straight, are not joined: what lies between was not seen. */
+export const LONGEST_LINK_MM = 4;
 /** Stations to either side that are searched for the nearest link. */
 const WINDOW = 14;
 /** Lengths of itself that a link is carried on where the edge beyond it was not seen. */

@@ -1,12 +1,11 @@
 import { hypot, type Point, point } from '../../base/index.ts';
 import type { EdgePoint } from '../body/bodyTrace.ts';
+import { LONGEST_LINK_MM } from './edgeLine.ts';
 
 /** mm by which a worn edge may lie inside the expected outline, and by which a good one may lie outside it. */
 const NEAR_MM = { inside: 3, outside: 1.2 };
 /** Stations to either side that may lie opposite an expected place. */
 const WINDOW = 40;
-/** mm. Traced places farther apart are not joined: what lies between was not seen. */
-const LONGEST_LINK_MM = 4;
 
 /** What a first trace has to say at a station of the expected outline. */
 export interface TracedThere {

@@ -292,6 +292,21 @@ test('traced and found again, all places keep the stations of the expected outli
   expect(largest(offMm(kept))).toBeLessThan(0.1);
 });
 
+test('where something lay over the edge of the trace, nothing is found from an expected outline without a purfling', () => {
+  // Astray, and its stations 3 mm farther along: what it says counts where it lies, not by its number.
+  const astray = placesAt(9).map((place): EdgePoint => {
+    const at = point<'photo'>(place.point.x - 24 * NORMAL.y, place.point.y + 24 * NORMAL.x);
+    return { ...place, point: at, state: at.y > 100 ? 'bridged' : 'seen' };
+  });
+  const expected = placesAt(0.4).map((place) => ({ ...place, state: 'bridged' as const }));
+  const near = nearPlateEdge(paint(4, RIBS, []), astray, () => 4 * PX_PER_MM, PX_PER_MM, { expected });
+  const statesOf = (isHere: (y: number) => boolean) => [
+    ...new Set(near.edge.filter((place) => isHere(place.point.y)).map(({ state }) => state)),
+  ];
+  expect(statesOf((y) => y < 90)).toEqual(['seen']);
+  expect(statesOf((y) => y > 110)).toEqual(['doubtful']);
+});
+
 function offOf(place: EdgePoint): number {
   return offMm([place])[0];
 }
