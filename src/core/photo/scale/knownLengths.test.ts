@@ -21,6 +21,19 @@ describe('without a calibration sheet', () => {
     expect(codesOf(result)).toEqual(['known.unchecked']);
   });
 
+  test('a length that does not help names those that do: no more than were measured', () => {
+    const known = [
+      { name: 'bodyLength', mm: 354 },
+      { name: 'lowerBout', mm: 206 },
+      { name: 'upperCorners', mm: 150 },
+    ];
+    const result = scaleFromKnown(scene, known, NO_SHEET_TRUST);
+    if (!result.ok) throw new Error();
+    expect(result.value.findings).toMatchObject([
+      { code: 'known.unused', at: 'upperCorners', need: 'one of bodyLength, upperBout, lowerBout' },
+    ]);
+  });
+
   test('a length and a width that agree leave nothing to say', () => {
     const known = [
       { name: 'bodyLength', mm: 354 },

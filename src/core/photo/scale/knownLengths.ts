@@ -59,7 +59,14 @@ export function scaleFromKnown(
       givenMm: knownMm,
       misfitMm: knownMm * expm1(-strains[place]),
     })),
-    findings: knownFindings({ known, ratios, strains, trust, uneven: fit.logAlong - fit.logAcross }),
+    findings: knownFindings({
+      measured,
+      known,
+      ratios,
+      strains,
+      trust,
+      uneven: fit.logAlong - fit.logAcross,
+    }),
   });
 }
 

@@ -5,6 +5,7 @@ import {
   type KnownRatio,
   LENGTHS_ACROSS,
   LENGTHS_ALONG,
+  type SceneMeasure,
   type SceneTrust,
 } from './knownRatio.ts';
 
@@ -119,6 +120,7 @@ function versusScene(one: KnownRatio, trust: SceneTrust): readonly Pair[] {
 }
 
 export interface KnownSigns {
+  readonly measured: readonly SceneMeasure[];
   readonly known: readonly KnownMeasure[];
   readonly ratios: readonly KnownRatio[];
   readonly strains: readonly number[];
@@ -130,10 +132,17 @@ export interface KnownSigns {
 /** Share. A stretch of the picture one way that shows in a template. */
 const UNEVEN_SHARE = 0.005;
 
-export function knownFindings({ known, ratios, strains, trust, uneven }: KnownSigns): readonly Finding[] {
+export function knownFindings({
+  measured,
+  known,
+  ratios,
+  strains,
+  trust,
+  uneven,
+}: KnownSigns): readonly Finding[] {
   const findings: Finding[] = [];
   const used = new Set(ratios.map((ratio) => ratio.name));
-  for (const { name } of known) if (!used.has(name)) findings.push(unusedFinding(name));
+  for (const { name } of known) if (!used.has(name)) findings.push(unusedFinding(name, measured));
   if (trust.scalePlusMinus === null && ratios.length === 1) findings.push(uncheckedFinding(ratios[0].name));
   ratios.forEach((ratio, place) => {
     if (Math.abs(strains[place]) > ratio.plusMinus) findings.push(strainedFinding(ratio, strains[place]));
@@ -144,13 +153,16 @@ export function knownFindings({ known, ratios, strains, trust, uneven }: KnownSi
   return findings;
 }
 
-function unusedFinding(name: string): Finding {
+function unusedFinding(name: string, measured: readonly SceneMeasure[]): Finding {
+  const helpful = [...LENGTHS_ALONG, ...LENGTHS_ACROSS].filter((one) =>
+    measured.some((seen) => seen.name === one),
+  );
   return {
     weight: 'remark',
     code: 'known.unused',
     at: name,
     found: 'this length cannot be seen in the outline, so it does not help the scale',
-    need: `one of ${[...LENGTHS_ALONG, ...LENGTHS_ACROSS].join(', ')}`,
+    need: `one of ${helpful.join(', ')}`,
     remedy: 'give it again with the measurements when the design is drafted',
   };
 }
